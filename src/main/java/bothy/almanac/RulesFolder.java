@@ -1,0 +1,137 @@
+package bothy.almanac;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.net.URL;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * The text files of a rules folder, read whole at once: from a folder, or from the copy that travels inside the jar. A folder that
+ * changes later does not change this object.
+ */
+public final class RulesFolder {
+    private static final String INSIDE = "rules";
+    private final String name;
+    private final SortedMap<String, String> files;
+
+    private RulesFolder(String name, SortedMap<String, String> files) {
+        this.name = name;
+        this.files = files;
+    }
+
+    /**
+     * Reads a folder.
+     *
+     * @throws RulesBroken when it is not there or cannot be read
+     */
+    public static RulesFolder at(Path folder) {
+        if (!Files.isDirectory(folder)) {
+            throw new RulesBroken(List.of(new Problem(
+                    folder.toString(),
+                    0,
+                    "there is no rules folder here; name one with --rules, or leave --rules out.")));
+        }
+        try {
+            return new RulesFolder(folder.toString(), readAll(folder));
+        } catch (IOException | UncheckedIOException unreadable) {
+            throw new RulesBroken(List.of(
+                    new Problem(folder.toString(), 0, "the rules folder cannot be read: " + unreadable.getMessage())));
+        }
+    }
+
+    /** The copy that travels with the program. */
+    public static RulesFolder inside() {
+        URL root = RulesFolder.class.getClassLoader().getResource(INSIDE + "/wording/en.yaml");
+        if (root == null) {
+            throw new IllegalStateException("the program was packed without its rules");
+        }
+        try {
+            URI wording = root.toURI();
+            if ("jar".equals(wording.getScheme())) {
+                try (FileSystem jar = FileSystems.newFileSystem(wording, Map.of())) {
+                    return new RulesFolder(INSIDE, readAll(jar.getPath("/" + INSIDE)));
+                }
+            }
+            return new RulesFolder(INSIDE, readAll(Path.of(wording).getParent().getParent()));
+        } catch (IOException | URISyntaxException unreadable) {
+            throw new IllegalStateException("the rules packed with the program cannot be read", unreadable);
+        }
+    }
+
+    /** A folder made of the given texts by path, for tests. */
+    public static RulesFolder of(Map<String, String> files) {
+        return new RulesFolder("given", new TreeMap<>(files));
+    }
+
+    private static SortedMap<String, String> readAll(Path folder) throws IOException {
+        SortedMap<String, String> files = new TreeMap<>();
+        try (Stream<Path> paths = Files.walk(folder)) {
+            for (Path path : paths.filter(Files::isRegularFile).toList()) {
+                String inside = folder.relativize(path).toString().replace('\\', '/');
+                if (inside.endsWith(".yaml") || inside.endsWith(".drl") || inside.endsWith(".json")) {
+                    try (InputStream in = Files.newInputStream(path)) {
+                        files.put(inside, new String(in.readAllBytes(), StandardCharsets.UTF_8));
+                    }
+                }
+            }
+        }
+        return files;
+    }
+
+    /** What to call the folder in a message. */
+    public String name() {
+        return name;
+    }
+
+    /** Paths in the folder that begin and end so, in order. */
+    public List<String> paths(String prefix, String suffix) {
+        return files.keySet().stream()
+                .filter(path -> path.startsWith(prefix) && path.endsWith(suffix))
+                .toList();
+    }
+
+    /**
+     * The text of one file.
+     *
+     * @throws RulesBroken when there is no such file
+     */
+    public String text(String path) {
+        String text = files.get(path);
+        if (text == null) {
+            throw new RulesBroken(List.of(
+                    new Problem(path, 0, "this file is missing from the rules folder " + name + "; put it back.")));
+        }
+        return text;
+    }
+
+    /** SHA-256 over all paths and texts, in hexadecimal. */
+    public String fingerprint() {
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            files.forEach((path, text) -> {
+                digest.update(path.getBytes(StandardCharsets.UTF_8));
+                digest.update((byte) 0);
+                digest.update(text.getBytes(StandardCharsets.UTF_8));
+                digest.update((byte) 0);
+            });
+            return HexFormat.of().formatHex(digest.digest());
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+}

@@ -1,0 +1,184 @@
+package bothy.almanac;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The sheet of one crop: every figure that the rules use. A group is {@code null} where it does not apply to the crop (no curing
+ * for a lettuce); a figure is {@code null} where no source was found. Where sources disagree the range spans them.
+ *
+ * @param crop name of the sheet, lower case with hyphens ("winter-squash")
+ * @param botanical botanical name
+ * @param family botanical family ("Cucurbitaceae"), the rotation group
+ * @param sources source of each figure, by its path in the sheet ("sowing.depthMm")
+ */
+public record Sheet(
+        String crop,
+        String botanical,
+        String family,
+        Growth growth,
+        Germination germination,
+        Sowing sowing,
+        PlantingOut plantingOut,
+        Watering watering,
+        Feeding feeding,
+        Flowering flowering,
+        Harvest harvest,
+        Curing curing,
+        Storing storing,
+        Map<String, Source> sources) {
+
+    /** How a crop stands cold. */
+    public enum Hardiness {
+        HARDY,
+        HALF_HARDY,
+        TENDER
+    }
+
+    /** What is put into the ground. */
+    public enum Start {
+        SEED,
+        SET,
+        CLOVE,
+        TUBER
+    }
+
+    /** Where it is sown as a rule. */
+    public enum Where {
+        INDOORS,
+        OUTDOORS,
+        EITHER
+    }
+
+    /**
+     * @param hardiness how it stands cold
+     * @param start what is put into the ground as a rule
+     * @param largeSeed whether one seed a cell is sown (squash, bean); small seed is sown thicker and thinned
+     * @param habit "climbing", "bush", "trailing", "root", "bulb", "leaf", "tuber"
+     * @param harmedBelowC air temperature below which leaves are harmed, °C
+     * @param picked part picked: "fruit", "pods", "leaves", "roots", "bulbs", "tubers"
+     */
+    public record Growth(
+            Hardiness hardiness, Start start, boolean largeSeed, String habit, Double harmedBelowC, String picked) {}
+
+    /**
+     * @param minSoilTempC lowest soil temperature for germination, °C
+     * @param optimumSoilTempC best range, °C
+     * @param maxSoilTempC highest, °C
+     * @param emergenceDays days to emergence by soil temperature in °C
+     * @param usualDays days to emergence usually met, for when the temperature is not known
+     * @param minGerminationPercent legal least germination of seed on sale, %
+     * @param seedLifeYears years that seed keeps in good store
+     * @param seedsPerGram number of seeds in a gram
+     */
+    public record Germination(
+            Double minSoilTempC,
+            Range optimumSoilTempC,
+            Double maxSoilTempC,
+            Map<Double, Double> emergenceDays,
+            Range usualDays,
+            Double minGerminationPercent,
+            Double seedLifeYears,
+            Range seedsPerGram) {}
+
+    /**
+     * @param where where it is sown
+     * @param depthMm covering, or depth of the set, clove or tuber, mm
+     * @param seedsPerCell seeds in a cell or station
+     * @param onEdge whether flat seed is set on its edge
+     * @param weeksBeforeLastFrostIndoors weeks before the last spring frost to sow under cover; low end is the latest
+     * @param weeksFromLastFrostOutdoors weeks from the last spring frost to sow outdoors; negative is before it
+     * @param weeksFromFirstFrostAutumn weeks from the first autumn frost to sow or set for next year; negative is before it
+     * @param weeksToPlantingOut age of a seedling at planting out, weeks
+     */
+    public record Sowing(
+            Where where,
+            Range depthMm,
+            Range seedsPerCell,
+            boolean onEdge,
+            Range weeksBeforeLastFrostIndoors,
+            Range weeksFromLastFrostOutdoors,
+            Range weeksFromFirstFrostAutumn,
+            Range weeksToPlantingOut) {}
+
+    /**
+     * @param hardeningDays days of hardening off
+     * @param weeksFromLastFrost weeks from the last spring frost; negative is before it
+     * @param minSoilTempC least soil temperature, °C
+     * @param minNightTempC least night temperature, °C
+     * @param spacingCm between plants in the row, cm
+     * @param rowSpacingCm between rows, cm
+     * @param support "none", "canes", "netting", "trellis", "pea-sticks", "stake"
+     */
+    public record PlantingOut(
+            Range hardeningDays,
+            Range weeksFromLastFrost,
+            Double minSoilTempC,
+            Double minNightTempC,
+            Range spacingCm,
+            Range rowSpacingCm,
+            String support) {}
+
+    /**
+     * @param critical when dryness does most harm: "flowering", "fruit-swelling", "bulbing", "tuber-forming", "hearting", "always"
+     * @param litresPerPlant water at one watering, L
+     * @param mmPerWeek need in the season, mm a week, rain included
+     * @param checkDailyWhileSwelling whether the soil is looked at daily while fruit swells
+     * @param stopDaysBeforeHarvest days before harvest to stop watering, {@code null} to go on to the end
+     * @param stopCue what shows that it is time to stop ("tops-fall", "leaves-yellow", "skins-hard"), {@code null} for none
+     */
+    public record Watering(
+            String critical,
+            Range litresPerPlant,
+            Double mmPerWeek,
+            boolean checkDailyWhileSwelling,
+            Double stopDaysBeforeHarvest,
+            String stopCue) {}
+
+    /**
+     * @param from when liquid feed begins: "first-flower", "fruit-set", "none"
+     * @param everyDays days between feeds
+     * @param kind "high-potash", "balanced", "none"
+     */
+    public record Feeding(String from, Double everyDays, String kind) {}
+
+    /**
+     * @param pollination "insects", "self", "wind", "none"
+     * @param separateSexes whether male and female flowers are apart
+     * @param daysFromSowing days from sowing to first flower
+     * @param daysToRipe days from flower to ripe fruit
+     */
+    public record Flowering(String pollination, boolean separateSexes, Range daysFromSowing, Range daysToRipe) {}
+
+    /**
+     * @param daysFromSowing days from sowing (or setting) to first harvest
+     * @param daysFromPlantingOut days from planting out to first harvest
+     * @param cues ids of the cues that it is ready, the colour first where it turns ("colour-turned", "stalk-corky", "tops-fallen")
+     * @param cut id of how it is taken ("cut-with-stalk", "twist-off", "lift-with-fork", "pull", "cut-and-come-again")
+     * @param pickEveryDays days between pickings, {@code null} for a crop taken at once
+     * @param fruitOnGround whether fruit lies on the ground and is lifted on a tile or straw
+     */
+    public record Harvest(
+            Range daysFromSowing,
+            Range daysFromPlantingOut,
+            List<String> cues,
+            String cut,
+            Double pickEveryDays,
+            boolean fruitOnGround) {}
+
+    /**
+     * @param tempC °C
+     * @param humidityPercent relative humidity, %
+     * @param days days
+     */
+    public record Curing(Range tempC, Range humidityPercent, Range days) {}
+
+    /**
+     * @param tempC °C
+     * @param humidityPercent relative humidity, %
+     * @param lifeDays days that it keeps
+     * @param checkEveryDays days between looks at the store
+     * @param how id of how it is kept ("single-layer", "nets", "sacks-in-dark", "fridge", "blanch-and-freeze", "ripen-indoors")
+     */
+    public record Storing(Range tempC, Range humidityPercent, Range lifeDays, Double checkEveryDays, String how) {}
+}

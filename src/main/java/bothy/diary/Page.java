@@ -1,0 +1,37 @@
+package bothy.diary;
+
+import bothy.garden.Entry;
+import bothy.garden.Logged;
+import bothy.garden.Reply;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/** One grower's part of the store inside a transaction. */
+public interface Page {
+
+    /** All lines of the diary in order of number. */
+    List<Logged> lines();
+
+    /** Adds lines; their numbers follow on. */
+    List<Logged> append(String message, Instant at, List<Entry> entries);
+
+    /** Whether a message with this id was handled before. */
+    boolean handled(String message);
+
+    /** Marks a message as handled; with the lines and the reply this is one transaction. */
+    void markHandled(String message, Instant at);
+
+    /** What the conversation needs to know next time (the pending question, the last advice), as JSON; empty at first. */
+    Optional<String> state();
+
+    void keepState(String json);
+
+    /**
+     * Puts a reply into the outbox.
+     *
+     * @param channel the channel that is to send it ("telegram")
+     * @param chat the channel's address of the grower
+     */
+    void send(String channel, String chat, Reply reply, Instant at);
+}

@@ -1,0 +1,52 @@
+package bothy.garden;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A question back to the grower. It waits, also through a restart, until it is answered, made void by a newer one or let go.
+ *
+ * @param about what is in doubt
+ * @param arguments what its wording needs: "crop", "what", "found", "date" … in the grower's or the sheet's words
+ * @param choices the answers offered; each carries what it means; empty when only a written answer will do
+ * @param draft what waits for a written answer to be filled in (the statement without its date, crop, count …), {@code null} when
+ *     only the choices count
+ */
+public record Doubt(About about, Map<String, String> arguments, List<Choice> choices, Heard draft) {
+
+    public Doubt {
+        arguments = Map.copyOf(arguments);
+        choices = List.copyOf(choices);
+    }
+
+    /** What is in doubt. */
+    public enum About {
+        /** Several plantings fit. */
+        WHICH_PLANTING,
+        /** No crop was named and none follows from what went before. */
+        WHICH_CROP,
+        /** The crop's name is near to one or two that are known. */
+        DID_YOU_MEAN,
+        /** The date cannot be, or could be two. */
+        WHICH_DATE,
+        /** The count or amount cannot be. */
+        HOW_MANY,
+        /** Degrees Celsius or Fahrenheit. */
+        WHICH_DEGREES,
+        /** Whether it was done at all, or is only meant. */
+        REALLY_DONE,
+        /** Which entry is to be corrected. */
+        WHICH_ENTRY,
+        /** Asked by a rule (see the advice's wording). */
+        ADVICE
+    }
+
+    /**
+     * An answer offered.
+     *
+     * @param label what stands on the button
+     * @param meaning "yes", "no", or a value that a written answer is compared with: a planting id, a crop, an ISO date, "C", "F"
+     * @param then what is taken as said when it is chosen
+     */
+    public record Choice(String label, String meaning, Heard then) {}
+}

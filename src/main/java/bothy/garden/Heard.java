@@ -1,0 +1,56 @@
+package bothy.garden;
+
+import java.util.List;
+
+/**
+ * What was said in one message, as reading understood it.
+ *
+ * @param statements what is to go into the diary (also the ones that need asking back first: {@code sure} is false)
+ * @param inquiries what was asked
+ * @param signs signs of trouble told
+ * @param settings settings told
+ * @param amendments corrections of earlier diary lines, worked out to the entry that stands from now on
+ * @param plans what the grower means to do; a plan is no entry
+ * @param doubt what must be asked back before anything unsure is written, {@code null} when nothing
+ * @param strange parts that were not understood, as written
+ * @param kind what sort of message it was
+ * @param corrects whether the grower meant to correct something, even when nothing was found to correct
+ */
+public record Heard(
+        List<Statement> statements,
+        List<Inquiry> inquiries,
+        List<SignSeen> signs,
+        List<SettingChange> settings,
+        List<Amendment> amendments,
+        List<Plan> plans,
+        Doubt doubt,
+        List<String> strange,
+        Kind kind,
+        boolean corrects) {
+
+    public Heard {
+        statements = List.copyOf(statements);
+        inquiries = List.copyOf(inquiries);
+        signs = List.copyOf(signs);
+        settings = List.copyOf(settings);
+        amendments = List.copyOf(amendments);
+        plans = List.copyOf(plans);
+        strange = List.copyOf(strange);
+    }
+
+    /** Nothing at all. */
+    public static Heard nothing(Kind kind) {
+        return new Heard(
+                List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), null, List.of(), kind, false);
+    }
+
+    /** Just these statements. */
+    public static Heard of(List<Statement> statements) {
+        return new Heard(
+                statements, List.of(), List.of(), List.of(), List.of(), List.of(), null, List.of(), Kind.EVENT, false);
+    }
+
+    public Heard withDoubt(Doubt doubt) {
+        return new Heard(statements, inquiries, signs, settings, amendments, plans, doubt, strange, kind, corrects);
+    }
+}

@@ -1,0 +1,44 @@
+package bothy.garden;
+
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * One thing asked.
+ *
+ * @param question what is asked
+ * @param crop the crop it is about, {@code null} for the whole plot or when not told
+ * @param plantings ids of the plantings it is about; empty when the crop is not growing yet or for the whole plot
+ * @param topic for {@link Question#HOW_TO}: the step ("sowing", "pricking-out", "potting-on", "hardening-off", "planting-out",
+ *     "thinning", "supporting", "pollinating", "watering", "feeding", "protecting", "harvesting", "curing", "storing",
+ *     "filling-cells", "saving-seed"); for {@link Question#SAFE}: what ("eating", "spraying", "frost"); else {@code null}
+ * @param on the day asked about, {@code null} when none
+ * @param count a number told in the question (seeds, plants), {@code null} when none
+ * @param length length of the bed told, m, {@code null} when none
+ * @param width width of the bed told, m, {@code null} when none
+ * @param amount another quantity told (can of 10 L), SI, {@code null} when none
+ * @param unit its unit
+ */
+public record Inquiry(
+        Question question,
+        String crop,
+        List<String> plantings,
+        String topic,
+        LocalDate on,
+        Integer count,
+        Double length,
+        Double width,
+        Double amount,
+        String unit) {
+    public Inquiry {
+        plantings = List.copyOf(plantings);
+    }
+
+    public static Inquiry of(Question question, String crop, List<String> plantings) {
+        return new Inquiry(question, crop, plantings, null, null, null, null, null, null, null);
+    }
+
+    public Inquiry withTopic(String topic) {
+        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit);
+    }
+}

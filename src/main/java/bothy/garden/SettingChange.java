@@ -1,0 +1,11 @@
+package bothy.garden;
+
+/**
+ * A setting that the grower told. Names and values: {@code zone} (IANA zone id), {@code latitude}, {@code longitude} (degrees),
+ * {@code lastSpringFrost}, {@code firstAutumnFrost} (MM-DD), {@code units} ("metric", "us"), {@code soil} ("sand", "loam", "clay" …),
+ * {@code dates} ("day-first", "month-first").
+ *
+ * @param setting name of the setting
+ * @param value its value in the form above
+ */
+public record SettingChange(String setting, String value) implements Entry {}

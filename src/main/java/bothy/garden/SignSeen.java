@@ -1,0 +1,16 @@
+package bothy.garden;
+
+import java.time.LocalDate;
+
+/**
+ * A sign of trouble that the grower saw.
+ *
+ * @param sign trade term with hyphens ("no-emergence", "blossom-end-rot")
+ * @param planting id of the planting, {@code null} when it is not known which
+ * @param crop name of the crop, {@code null} when not told
+ * @param on the day it was seen
+ * @param where on the plant ("lower leaves"), {@code null} when not told
+ * @param count how many plants, {@code null} when not told
+ */
+public record SignSeen(String sign, String planting, String crop, LocalDate on, String where, Integer count)
+        implements Entry {}

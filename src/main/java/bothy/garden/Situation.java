@@ -1,0 +1,28 @@
+package bothy.garden;
+
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * What reading may know besides the text itself.
+ *
+ * @param today the grower's day
+ * @param grower settings that reading needs: units and the order of day and month
+ * @param plantings the grower's plantings, oldest first, the ended ones too
+ * @param pending the question that the bot asked last, {@code null} when none waits
+ * @param lately the diary lines of the last message that wrote any, for "no, that was Tuesday"
+ * @param mentioned ids of the plantings that were talked about last, for "they"
+ */
+public record Situation(
+        LocalDate today,
+        Grower grower,
+        List<Planting> plantings,
+        Doubt pending,
+        List<Logged> lately,
+        List<String> mentioned) {
+    public Situation {
+        plantings = List.copyOf(plantings);
+        lately = List.copyOf(lately);
+        mentioned = List.copyOf(mentioned);
+    }
+}

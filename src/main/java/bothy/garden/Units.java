@@ -1,0 +1,7 @@
+package bothy.garden;
+
+/** The units that a grower reads and writes by default. */
+public enum Units {
+    METRIC,
+    US
+}
