@@ -134,15 +134,18 @@ public final class Moods {
 
     private static Mood byForm(ActionSaid action, Passage passage, int from, int verb, boolean anyway) {
         String before = passage.word(verb - 1);
+        String further = Set.of("i", "we", "they", "it").contains(before) ? passage.word(verb - 2) : before;
         return switch (action.form()) {
             case PAST ->
                 adjective(passage, verb)
-                                || Set.of("after", "once", "since", "when", "to")
-                                        .contains(before)
+                                || Set.of("after", "once", "since").contains(further)
+                                || Set.of("when", "to").contains(before)
                         ? Mood.NOT_OURS
                         : Mood.DONE;
             case ING ->
-                before.isEmpty() || BEFORE_ING.contains(before) || BE.contains(before) ? Mood.DONE : Mood.NOT_OURS;
+                happens(action) || opening(passage, verb) || BEFORE_ING.contains(before) || BE.contains(before)
+                        ? Mood.DONE
+                        : Mood.NOT_OURS;
             case PLAIN_S -> Mood.NOT_OURS;
             case PLAIN -> anyway ? Mood.DONE : plain(passage, before, verb);
         };
@@ -161,7 +164,7 @@ public final class Moods {
     }
 
     /** What plants do by themselves may be told as going on: "peppers colouring up". */
-    private static boolean happens(ActionSaid action) {
+    static boolean happens(ActionSaid action) {
         return Set.of("emerged", "flowering", "fruit-set", "colour-turned", "rain", "cured")
                 .contains(action.action());
     }
@@ -180,9 +183,7 @@ public final class Moods {
         if (alsoPast) {
             return Mood.DONE;
         }
-        return before.isEmpty()
-                        || Set.of("i", "we", "and", "then", "just", "also", "today")
-                                .contains(before)
+        return opening(passage, verb) || Set.of("i", "we", "just", "today").contains(before)
                 ? Mood.UNCLEAR
                 : Mood.NOT_OURS;
     }
