@@ -99,6 +99,24 @@ public final class Clauses {
         return List.of(new Clause(last.action(), sentence[0], sentence[1], sentence, crops, Mood.DONE, -1));
     }
 
+    /** "Put some peas to soak and sowed them today": "them" are the peas. */
+    private static boolean pointsBack(Passage passage, int start, int end) {
+        for (int at = start; at < end; at++) {
+            if (Set.of("them", "it", "they", "these").contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static List<CropSaid> earlier(Passage passage, int start) {
+        return passage.crops().stream()
+                .filter(crop -> crop.end() <= start && !crop.thing())
+                .reduce((first, second) -> second)
+                .map(List::of)
+                .orElse(List.of());
+    }
+
     /** A temperature stands anywhere in a sentence and parts nothing. */
     private static boolean measured(ActionSaid action) {
         return action.action().equals("temperature");
@@ -152,6 +170,9 @@ public final class Clauses {
             List<CropSaid> more = new ArrayList<>(last.crops());
             more.addAll(before);
             clauses.add(last.with(more));
+        }
+        if (inside.isEmpty() && clauses.isEmpty() && pointsBack(passage, start, end)) {
+            inside = earlier(passage, start);
         }
         Mood mood = moods.of(action, passage, start, end, sentence);
         clauses.add(new Clause(
