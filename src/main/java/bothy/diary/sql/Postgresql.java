@@ -40,6 +40,10 @@ final class Postgresql implements Engine {
     }
 
     private static HikariConfig settings(String address) {
+        // The pool tries out a connection before lending it, but by default not when it was used in the last half
+        // second; a server
+        // that was started anew would then fail one write for each idle connection.
+        System.setProperty("com.zaxxer.hikari.aliveBypassWindowMs", "0");
         HikariConfig settings = new HikariConfig();
         settings.setJdbcUrl(address);
         settings.setPoolName("diary");
