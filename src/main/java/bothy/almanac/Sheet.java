@@ -1,5 +1,6 @@
 package bothy.almanac;
 
+import com.fasterxml.jackson.annotation.JsonAlias;
 import java.util.List;
 import java.util.Map;
 
@@ -31,6 +32,7 @@ public record Sheet(
     /** How a crop stands cold. */
     public enum Hardiness {
         HARDY,
+        @JsonAlias("half-hardy")
         HALF_HARDY,
         TENDER
     }
