@@ -1,6 +1,8 @@
 package bothy.diary.sql;
 
 import bothy.diary.StoreFailure;
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.util.Map;
 import java.util.function.Function;
 import javax.sql.DataSource;
@@ -15,6 +17,14 @@ sealed interface Engine extends AutoCloseable permits Sqlite, Postgresql {
      */
     <T> T inTransaction(Function<Handle, T> work);
 
+    /** Asks something of a bare connection, outside any transaction. */
+    <T> T ask(Asked<T> asked);
+
+    /** A question to a bare connection. */
+    interface Asked<T> {
+        T of(Connection connection) throws SQLException;
+    }
+
     /** Says in a sentence what a failure of the database means. */
     StoreFailure failure(Throwable thrown);
 
@@ -24,7 +34,7 @@ sealed interface Engine extends AutoCloseable permits Sqlite, Postgresql {
     /** What a select of a grower's row ends with so that writes of one grower happen one after the other. */
     String rowLock();
 
-    /** A query that finds the table called {@code :name}, or no row. */
+    /** A query that finds the table called {@code ?}, or no row. */
     String tableNamed();
 
     /** Connections for the migrations. */

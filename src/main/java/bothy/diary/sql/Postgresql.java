@@ -3,6 +3,7 @@ package bothy.diary.sql;
 import bothy.diary.StoreFailure;
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
+import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.Map;
@@ -63,6 +64,15 @@ final class Postgresql implements Engine {
     }
 
     @Override
+    public <T> T ask(Asked<T> asked) {
+        try (Connection connection = pool.getConnection()) {
+            return asked.of(connection);
+        } catch (SQLException e) {
+            throw failure(e);
+        }
+    }
+
+    @Override
     public StoreFailure failure(Throwable thrown) {
         return failure(place, thrown);
     }
@@ -110,7 +120,7 @@ final class Postgresql implements Engine {
     @Override
     public String tableNamed() {
         return "select table_name from information_schema.tables "
-                + "where table_schema = current_schema() and table_name = :name";
+                + "where table_schema = current_schema() and table_name = ?";
     }
 
     @Override

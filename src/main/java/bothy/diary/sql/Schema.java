@@ -1,11 +1,15 @@
 package bothy.diary.sql;
 
 import bothy.diary.StoreFailure;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
-import org.jdbi.v3.core.Handle;
 
 /**
  * The tables' version. Tables that are up to date already are recognised by one query, without starting Flyway, which costs about a
@@ -42,7 +46,7 @@ final class Schema {
     }
 
     private boolean upToDate() {
-        List<Applied> applied = engine.inTransaction(this::applied);
+        List<Applied> applied = engine.ask(this::applied);
         for (Applied migration : applied) {
             if (!migration.success()) {
                 throw Sentences.halfMigrated(engine.place(), migration.version());
@@ -60,21 +64,27 @@ final class Schema {
 
     private record Applied(String version, boolean success) {}
 
-    private List<Applied> applied(Handle handle) {
-        if (!hasHistory(handle)) {
-            return List.of();
+    private List<Applied> applied(Connection connection) throws SQLException {
+        List<Applied> applied = new ArrayList<>();
+        if (hasHistory(connection)) {
+            try (Statement statement = connection.createStatement();
+                    ResultSet row = statement.executeQuery(
+                            "select version, success from " + HISTORY + " where version is not null")) {
+                while (row.next()) {
+                    applied.add(new Applied(row.getString(1), row.getBoolean(2)));
+                }
+            }
         }
-        return handle.createQuery("select version, success from " + HISTORY + " where version is not null")
-                .map((row, context) -> new Applied(row.getString(1), row.getBoolean(2)))
-                .list();
+        return applied;
     }
 
-    private boolean hasHistory(Handle handle) {
-        Optional<String> found = handle.createQuery(engine.tableNamed())
-                .bind("name", HISTORY)
-                .mapTo(String.class)
-                .findFirst();
-        return found.isPresent();
+    private boolean hasHistory(Connection connection) throws SQLException {
+        try (PreparedStatement statement = connection.prepareStatement(engine.tableNamed())) {
+            statement.setString(1, HISTORY);
+            try (ResultSet row = statement.executeQuery()) {
+                return row.next();
+            }
+        }
     }
 
     private void migrate() {

@@ -1,12 +1,14 @@
 package bothy.diary.sql;
 
 import bothy.diary.StoreFailure;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
 import javax.sql.DataSource;
@@ -31,25 +33,37 @@ final class Sqlite implements Engine {
     private final String place;
     private final DataSource dataSource;
     private final Connection connection;
-    private final Jdbi jdbi;
+    private final CompletableFuture<Jdbi> jdbi;
 
-    private Sqlite(String place, DataSource dataSource, Connection connection) {
+    private Sqlite(String place, DataSource dataSource, Connection connection, CompletableFuture<Void> warmed) {
         this.place = place;
         this.dataSource = dataSource;
         this.connection = connection;
-        this.jdbi = Jdbi.create(connection);
+        this.jdbi = warmed.thenApply(done -> Jdbi.create(connection));
+    }
+
+    /**
+     * Loads Jdbi's thousand classes, which takes as long as opening the file and goes on beside it; a database in memory is what they
+     * are tried on.
+     */
+    private static void warmUp() {
+        Jdbi.create("jdbc:sqlite::memory:").useHandle(handle -> handle.createQuery("select 1 where 1 = :one")
+                .bind("one", 1)
+                .mapTo(String.class)
+                .one());
     }
 
     /** Opens or makes the file. */
     static Sqlite in(Path file) {
         String place = file.toString();
         refuseImpossible(file, place);
+        CompletableFuture<Void> warmed = CompletableFuture.runAsync(Sqlite::warmUp);
         SQLiteDataSource dataSource = new SQLiteDataSource(settings());
         dataSource.setUrl("jdbc:sqlite:" + file.toAbsolutePath());
         Connection connection = null;
         try {
             connection = dataSource.getConnection();
-            Sqlite opened = new Sqlite(place, dataSource, connection);
+            Sqlite opened = new Sqlite(place, dataSource, connection, warmed);
             opened.lookThrough(file);
             return opened;
         } catch (SQLException | RuntimeException e) {
@@ -82,18 +96,31 @@ final class Sqlite implements Engine {
     }
 
     private void lookThrough(Path file) {
-        try {
-            if (Files.exists(file) && Files.size(file) <= LOOKED_THROUGH_BYTES) {
-                String found = jdbi.withHandle(handle -> handle.createQuery("pragma quick_check(1)")
-                        .mapTo(String.class)
-                        .one());
-                if (!found.equals("ok")) {
-                    throw Sentences.damaged(
-                            place, found.lines().reduce((first, last) -> last).orElse(found), null);
-                }
+        if (file.toFile().length() <= LOOKED_THROUGH_BYTES) {
+            String found = ask(connection -> oneText(connection, "pragma quick_check(1)"));
+            if (!found.equals("ok")) {
+                throw Sentences.damaged(
+                        place, found.lines().reduce((first, last) -> last).orElse(found), null);
             }
-        } catch (IOException e) {
-            throw Sentences.cannotOpen(place, e);
+        }
+    }
+
+    private static String oneText(Connection connection, String question) throws SQLException {
+        try (Statement statement = connection.createStatement();
+                ResultSet answer = statement.executeQuery(question)) {
+            return answer.getString(1);
+        }
+    }
+
+    @Override
+    public <T> T ask(Asked<T> asked) {
+        oneAtATime.lock();
+        try {
+            return asked.of(connection);
+        } catch (SQLException e) {
+            throw failure(e);
+        } finally {
+            oneAtATime.unlock();
         }
     }
 
@@ -106,7 +133,7 @@ final class Sqlite implements Engine {
     @Override
     public <T> T inTransaction(Function<Handle, T> work) {
         oneAtATime.lock();
-        try (Handle handle = jdbi.open()) {
+        try (Handle handle = jdbi.join().open()) {
             handle.execute("begin immediate");
             try {
                 T done = work.apply(handle);
@@ -176,7 +203,7 @@ final class Sqlite implements Engine {
 
     @Override
     public String tableNamed() {
-        return "select name from sqlite_master where name = :name";
+        return "select name from sqlite_master where name = ?";
     }
 
     @Override
