@@ -98,11 +98,10 @@ public final class Advisor {
         if (planting == null) {
             return null;
         }
-        return DayFacts.cropInPacket(planting)
-                .orElseGet(() -> day.garden()
-                        .planting(planting)
-                        .map(bothy.garden.Planting::crop)
-                        .orElse(null));
+        return DayFacts.cropInPacket(planting).orElseGet(() -> day.garden()
+                .planting(planting)
+                .map(bothy.garden.Planting::crop)
+                .orElse(null));
     }
 
     private static Occasion occasion(List<Object> roots) {

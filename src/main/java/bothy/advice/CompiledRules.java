@@ -83,7 +83,8 @@ final class CompiledRules {
     private void dropOlder() throws IOException {
         try (Stream<Path> all = Files.list(file.getParent())) {
             List<Path> stale = all.filter(path -> path.getFileName().toString().matches("rules-[0-9a-f]{64}\\.jar"))
-                    .sorted((a, b) -> Long.compare(b.toFile().lastModified(), a.toFile().lastModified()))
+                    .sorted((a, b) ->
+                            Long.compare(b.toFile().lastModified(), a.toFile().lastModified()))
                     .skip(8)
                     .toList();
             for (Path path : stale) {

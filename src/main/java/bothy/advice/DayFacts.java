@@ -66,7 +66,8 @@ final class DayFacts {
         for (Planting planting : subjects.values()) {
             facts.add(planting);
             Sheet sheet = sheets.get(planting.crop());
-            PlantingFacts about = new PlantingFacts(planting, sheet, events.getOrDefault(planting.id(), List.of()), day);
+            PlantingFacts about =
+                    new PlantingFacts(planting, sheet, events.getOrDefault(planting.id(), List.of()), day);
             facts.addAll(about.facts(seasons, frosts));
         }
         subjects.values().stream()
@@ -132,7 +133,8 @@ final class DayFacts {
             }
         }
         for (SignSeen sign : day.garden().signs()) {
-            facts.add(new Sign(sign.planting(), sign.sign(), sign.on(), day.signs().contains(sign)));
+            facts.add(new Sign(
+                    sign.planting(), sign.sign(), sign.on(), day.signs().contains(sign)));
         }
     }
 
@@ -140,7 +142,8 @@ final class DayFacts {
         Map<String, List<Event>> sorted = new LinkedHashMap<>();
         for (Event event : events) {
             if (event.planting() != null) {
-                sorted.computeIfAbsent(event.planting(), id -> new ArrayList<>()).add(event);
+                sorted.computeIfAbsent(event.planting(), id -> new ArrayList<>())
+                        .add(event);
             }
         }
         return sorted;
@@ -186,8 +189,7 @@ final class DayFacts {
                 facts.add(warmth);
             }
             if (sheet != null) {
-                facts.addAll(
-                        new Outlooks(planting, sheet, latest, frosts, day.today()).all(seasons, warmth));
+                facts.addAll(new Outlooks(planting, sheet, latest, frosts, day.today()).all(seasons, warmth));
             }
             drySpell(latest).ifPresent(facts::add);
             facts.addAll(lessons());
@@ -228,18 +230,19 @@ final class DayFacts {
         private Warmth warmth(Stands stands) {
             Optional<Event> told = events.stream()
                     .filter(event -> event.amount() != null && "°C".equals(event.unit()))
-                    .filter(event -> event.on().isAfter(day.today().minusDays(WARMTH_KEEPS_DAYS))
-                            || event.what() == What.SOWN)
+                    .filter(event ->
+                            event.on().isAfter(day.today().minusDays(WARMTH_KEEPS_DAYS)) || event.what() == What.SOWN)
                     .reduce((earlier, later) -> later);
             if (told.isPresent()) {
                 return new Warmth(planting.id(), told.get().amount(), true);
             }
-            Optional<Double> usual =
-                    places.usualTempC(planting.place()).or(() -> places.usualTempC(stands.where()));
+            Optional<Double> usual = places.usualTempC(planting.place()).or(() -> places.usualTempC(stands.where()));
             if (usual.isPresent()) {
                 return new Warmth(planting.id(), usual.get(), false);
             }
-            return outdoors().map(tempC -> new Warmth(planting.id(), tempC, false)).orElse(null);
+            return outdoors()
+                    .map(tempC -> new Warmth(planting.id(), tempC, false))
+                    .orElse(null);
         }
 
         /** Mean air temperature of the last ten days, the nearest thing to a soil temperature that is at hand. */
@@ -258,9 +261,12 @@ final class DayFacts {
         }
 
         private Optional<DrySpell> drySpell(Map<What, Latest> latest) {
-            LocalDate wet = latest.containsKey(What.WATERED) ? latest.get(What.WATERED).on() : planting.begun();
+            LocalDate wet =
+                    latest.containsKey(What.WATERED) ? latest.get(What.WATERED).on() : planting.begun();
             for (Event event : day.garden().events()) {
-                if (event.what() == What.RAIN && before(event.on()) && (wet == null || event.on().isAfter(wet))) {
+                if (event.what() == What.RAIN
+                        && before(event.on())
+                        && (wet == null || event.on().isAfter(wet))) {
                     wet = event.on();
                 }
             }
@@ -287,7 +293,8 @@ final class DayFacts {
             LocalDate begun = planting.begun() == null ? day.today() : planting.begun();
             return day.garden().events().stream()
                     .filter(event -> event.what() == What.NOTE && event.detail() != null)
-                    .filter(event -> planting.crop().equals(event.crop()) && !planting.id().equals(event.planting()))
+                    .filter(event -> planting.crop().equals(event.crop())
+                            && !planting.id().equals(event.planting()))
                     .filter(event -> event.on() != null && event.on().isBefore(begun))
                     .map(event -> new Lesson(planting.id(), event.detail(), event.on()))
                     .toList();

@@ -105,15 +105,18 @@ final class Outlooks {
             return;
         }
         Frosts season = planting.begun() == null ? frosts : seasons.around(planting.begun());
-        LocalDate from = season.lastSpring().plusDays(Math.round(out.weeksFromLastFrost().low() * 7));
-        LocalDate to = season.lastSpring().plusDays(Math.round(out.weeksFromLastFrost().high() * 7));
+        LocalDate from =
+                season.lastSpring().plusDays(Math.round(out.weeksFromLastFrost().low() * 7));
+        LocalDate to =
+                season.lastSpring().plusDays(Math.round(out.weeksFromLastFrost().high() * 7));
         LocalDate grown = oldEnough();
         String how = "frost";
         if (grown != null && grown.isAfter(from)) {
             from = grown;
             how = "age";
         }
-        found.add(new Outlook(planting.id(), What.PLANTED_OUT, how, from, to.isBefore(from) ? from : to, season.told()));
+        found.add(
+                new Outlook(planting.id(), What.PLANTED_OUT, how, from, to.isBefore(from) ? from : to, season.told()));
     }
 
     private LocalDate oldEnough() {
@@ -152,7 +155,8 @@ final class Outlooks {
     private void curingAndStore() {
         Latest harvested = latest.get(What.HARVESTED);
         if (sheet.curing() != null && sheet.curing().days() != null && harvested != null) {
-            found.add(after(What.CURED, "usual", harvested.first(), sheet.curing().days(), true));
+            found.add(
+                    after(What.CURED, "usual", harvested.first(), sheet.curing().days(), true));
         }
         Latest stored = first(What.STORED, What.CURED);
         if (sheet.storing() != null && sheet.storing().lifeDays() != null && stored != null) {

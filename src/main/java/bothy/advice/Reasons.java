@@ -16,10 +16,10 @@ import org.kie.api.definition.rule.Rule;
 import org.kie.api.event.rule.AfterMatchFiredEvent;
 import org.kie.api.event.rule.BeforeMatchFiredEvent;
 import org.kie.api.event.rule.DefaultAgendaEventListener;
-import org.kie.api.event.rule.ObjectInsertedEvent;
-import org.kie.api.event.rule.RuleRuntimeEventListener;
 import org.kie.api.event.rule.ObjectDeletedEvent;
+import org.kie.api.event.rule.ObjectInsertedEvent;
 import org.kie.api.event.rule.ObjectUpdatedEvent;
+import org.kie.api.event.rule.RuleRuntimeEventListener;
 import org.kie.api.runtime.rule.Match;
 
 /** Remembers, while the rules run, which rule inferred what from which facts. */
@@ -115,7 +115,8 @@ final class Reasons extends DefaultAgendaEventListener implements RuleRuntimeEve
             return !Boolean.FALSE.equals(known(fact).values().get("told"));
         }
         return inference.matched().stream()
-                .filter(matched -> inferences.containsKey(matched) || matched.getClass().isRecord())
+                .filter(matched ->
+                        inferences.containsKey(matched) || matched.getClass().isRecord())
                 .allMatch(this::restsOnToldFacts);
     }
 

@@ -56,7 +56,8 @@ public final class RuleBook implements AutoCloseable {
         } catch (RulesBroken known) {
             throw known;
         } catch (RuntimeException | LinkageError thrown) {
-            // The builder throws instead of reporting for some mistakes, and must not be asked for its results after that.
+            // The builder throws instead of reporting for some mistakes, and must not be asked for its results after
+            // that.
             throw new RulesBroken(new RuleDoctor(folder).examine(List.of(firstCause(thrown))));
         }
     }

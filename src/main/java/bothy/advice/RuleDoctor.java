@@ -44,7 +44,8 @@ final class RuleDoctor {
             for (Part part : parts) {
                 String fault = compileAlone(declarations.toString(), part);
                 if (fault != null) {
-                    problems.add(new Problem(part.path(), part.line(), "rule \"" + part.name() + "\": " + plain(fault)));
+                    problems.add(
+                            new Problem(part.path(), part.line(), "rule \"" + part.name() + "\": " + plain(fault)));
                 }
             }
         }
@@ -83,18 +84,19 @@ final class RuleDoctor {
                             parts.get(i).path(),
                             parts.get(i).line(),
                             "a rule named \"" + parts.get(i).name() + "\" stands already at "
-                                    + parts.get(j).path() + ":" + parts.get(j).line() + "; give one of them another name."));
+                                    + parts.get(j).path() + ":" + parts.get(j).line()
+                                    + "; give one of them another name."));
                 }
             }
         }
     }
 
     private static String compileAlone(String declarations, Part part) {
-        RulesFolder alone = RulesFolder.of(
-                java.util.Map.of("alone.drl", "package " + RuleBook.PACKAGE + "\n" + declarations + "\n" + part.text()));
+        RulesFolder alone = RulesFolder.of(java.util.Map.of(
+                "alone.drl", "package " + RuleBook.PACKAGE + "\n" + declarations + "\n" + part.text()));
         try {
-            KieBuilder builder =
-                    RuleBook.build(List.of("alone.drl"), alone, KieServices.get().newReleaseId("bothy", "alone", "1"));
+            KieBuilder builder = RuleBook.build(
+                    List.of("alone.drl"), alone, KieServices.get().newReleaseId("bothy", "alone", "1"));
             return builder.getResults().getMessages(Message.Level.ERROR).stream()
                     .map(Message::getText)
                     .filter(text -> !text.contains("Java source of") && !text.contains("null Package"))
@@ -110,7 +112,10 @@ final class RuleDoctor {
     }
 
     private static String plain(String compilerText) {
-        String text = compilerText.replaceAll("\\[ERR \\d+]\\s*", "").replaceAll("\\s+", " ").strip();
+        String text = compilerText
+                .replaceAll("\\[ERR \\d+]\\s*", "")
+                .replaceAll("\\s+", " ")
+                .strip();
         if (text.startsWith("Unable to find class")) {
             return text + ". No fact has this name: see the facts listed in DEVELOPERS.md, or declare it.";
         }

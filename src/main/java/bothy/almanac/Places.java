@@ -30,8 +30,10 @@ public final class Places {
             String key = kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
             JsonNode named = kinds.path(key);
             if (!named.isObject()) {
-                throw new RulesBroken(List.of(file.problem("/" + key, "the places of kind \"" + key
-                        + "\" are missing: list them as word: {tempC: usual temperature or ~}.")));
+                throw new RulesBroken(List.of(file.problem(
+                        "/" + key,
+                        "the places of kind \"" + key
+                                + "\" are missing: list them as word: {tempC: usual temperature or ~}.")));
             }
             named.fields()
                     .forEachRemaining(entry -> places.add(new Place(

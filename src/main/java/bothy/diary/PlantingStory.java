@@ -15,8 +15,7 @@ final class PlantingStory {
     private static final Set<What> PLACING =
             Set.of(What.SOWN, What.PRICKED_OUT, What.POTTED_ON, What.PLANTED_OUT, What.MOVED, What.EMERGED);
     /** Events that tell how many plants there are. */
-    private static final Set<What> COUNTING =
-            Set.of(What.EMERGED, What.PRICKED_OUT, What.POTTED_ON, What.PLANTED_OUT);
+    private static final Set<What> COUNTING = Set.of(What.EMERGED, What.PRICKED_OUT, What.POTTED_ON, What.PLANTED_OUT);
     /** After the last picking the planting may still be cured and stored; with nothing told for so long it is over. */
     private static final int REST_DAYS = 45;
     /** The longest home season, garlic from setting to the end of its store, takes less. */

@@ -9,4 +9,5 @@ import java.time.LocalDate;
  * @param planting id of the planting, {@code null} for the whole plot
  * @param detail what the kind of entry leaves open ("dry", "last", "female"), {@code null} when not told
  */
-public record Told(String planting, What what, LocalDate on, Integer count, Double amount, String unit, String detail) {}
+public record Told(
+        String planting, What what, LocalDate on, Integer count, Double amount, String unit, String detail) {}
