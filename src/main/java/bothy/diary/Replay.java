@@ -12,9 +12,11 @@ import bothy.garden.SignSeen;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** Derives a garden from the lines of a diary. The same lines give the same garden, so any past day can be seen again. */
@@ -39,8 +41,12 @@ public final class Replay {
     /** The lines that hold: each amended line with what stands in its place, those taken back left out. */
     static List<Logged> standing(List<Logged> lines) {
         Map<Long, Logged> standing = new TreeMap<>();
+        Set<Long> cancelled = cancelled(lines);
         for (Logged line : lines) {
             if (line.entry() instanceof Amendment amendment) {
+                if (cancelled.contains(line.number())) {
+                    continue;
+                }
                 Logged amended = standing.get(amendment.entry());
                 if (amended != null && amendment.instead() == null) {
                     standing.remove(amendment.entry());
@@ -54,6 +60,53 @@ public final class Replay {
             }
         }
         return List.copyOf(standing.values());
+    }
+
+    /** Amendments that were themselves taken back. */
+    private static Set<Long> cancelled(List<Logged> lines) {
+        Set<Long> cancelled = new HashSet<>();
+        for (int i = lines.size() - 1; i >= 0; i--) {
+            Logged line = lines.get(i);
+            if (line.entry() instanceof Amendment amendment
+                    && amendment.instead() == null
+                    && !cancelled.contains(line.number())) {
+                cancelled.add(amendment.entry());
+            }
+        }
+        return cancelled;
+    }
+
+    /**
+     * The lines of the last message that still say something, as written: what "scrap that" takes back. Lines that only took others back
+     * are passed over, so that saying it again goes one message further back.
+     */
+    public static List<Logged> last(List<Logged> lines) {
+        Set<Long> standing = new HashSet<>();
+        standing(lines).forEach(line -> standing.add(line.number()));
+        Set<Long> cancelled = cancelled(lines);
+        List<Logged> last = new ArrayList<>();
+        for (int i = lines.size() - 1; i >= 0; i--) {
+            Logged line = lines.get(i);
+            boolean says = line.entry() instanceof Amendment amendment
+                    ? amendment.instead() != null && !cancelled.contains(line.number())
+                    : standing.contains(line.number());
+            if (says && (last.isEmpty() || last.get(0).message().equals(line.message()))) {
+                last.add(0, line);
+            }
+        }
+        return last;
+    }
+
+    /** The same lines as they stand now, corrections under the number of the line that they correct: what "no, Tuesday" is about. */
+    public static List<Logged> lately(List<Logged> lines) {
+        Map<Long, Logged> standing = new TreeMap<>();
+        standing(lines).forEach(line -> standing.put(line.number(), line));
+        return last(lines).stream()
+                .map(line -> standing.get(
+                        line.entry() instanceof Amendment amendment ? amendment.entry() : line.number()))
+                .filter(java.util.Objects::nonNull)
+                .distinct()
+                .toList();
     }
 
     /** What the grower settled, on top of what the channel knows. */
