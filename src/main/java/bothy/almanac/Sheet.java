@@ -1,5 +1,6 @@
 package bothy.almanac;
 
+import com.fasterxml.jackson.annotation.JsonAlias;
 import java.util.List;
 import java.util.Map;
 
@@ -31,6 +32,7 @@ public record Sheet(
     /** How a crop stands cold. */
     public enum Hardiness {
         HARDY,
+        @JsonAlias("half-hardy")
         HALF_HARDY,
         TENDER
     }
@@ -83,13 +85,14 @@ public record Sheet(
 
     /**
      * @param where where it is sown
-     * @param depthMm covering, or depth of the set, clove or tuber, mm
+     * @param depthMm covering, or depth of the set, clove or tuber where the crop is started from one, mm
      * @param seedsPerCell seeds in a cell or station
      * @param onEdge whether flat seed is set on its edge
      * @param weeksBeforeLastFrostIndoors weeks before the last spring frost to sow under cover; low end is the latest
      * @param weeksFromLastFrostOutdoors weeks from the last spring frost to sow outdoors; negative is before it
      * @param weeksFromFirstFrostAutumn weeks from the first autumn frost to sow or set for next year; negative is before it
      * @param weeksToPlantingOut age of a seedling at planting out, weeks
+     * @param seedDepthMm covering of seed where {@code depthMm} is that of a set, mm; {@code null} otherwise
      */
     public record Sowing(
             Where where,
@@ -99,7 +102,8 @@ public record Sheet(
             Range weeksBeforeLastFrostIndoors,
             Range weeksFromLastFrostOutdoors,
             Range weeksFromFirstFrostAutumn,
-            Range weeksToPlantingOut) {}
+            Range weeksToPlantingOut,
+            Range seedDepthMm) {}
 
     /**
      * @param hardeningDays days of hardening off
