@@ -56,9 +56,9 @@ public record Sheet(
      * @param hardiness how it stands cold
      * @param start what is put into the ground as a rule
      * @param largeSeed whether one seed a cell is sown (squash, bean); small seed is sown thicker and thinned
-     * @param habit "climbing", "bush", "trailing", "root", "bulb", "leaf", "tuber"
+     * @param habit "climbing", "bush", "trailing", "upright", "root", "bulb", "leaf", "tuber"
      * @param harmedBelowC air temperature below which leaves are harmed, °C
-     * @param picked part picked: "fruit", "pods", "leaves", "roots", "bulbs", "tubers"
+     * @param picked part picked: "fruit", "pods", "cobs", "leaves", "stems", "roots", "bulbs", "tubers"
      */
     public record Growth(
             Hardiness hardiness, Start start, boolean largeSeed, String habit, Double harmedBelowC, String picked) {}
@@ -182,7 +182,8 @@ public record Sheet(
      * @param humidityPercent relative humidity, %
      * @param lifeDays days that it keeps
      * @param checkEveryDays days between looks at the store
-     * @param how id of how it is kept ("single-layer", "nets", "sacks-in-dark", "fridge", "blanch-and-freeze", "ripen-indoors")
+     * @param how id of how it is kept ("single-layer", "nets", "sacks-in-dark", "fridge", "blanch-and-freeze", "ripen-indoors",
+     *     "boxes-of-sand", "leave-in-ground")
      */
     public record Storing(Range tempC, Range humidityPercent, Range lifeDays, Double checkEveryDays, String how) {}
 }
