@@ -89,7 +89,8 @@ public record Sheet(
      * @param seedsPerCell seeds in a cell or station
      * @param onEdge whether flat seed is set on its edge
      * @param weeksBeforeLastFrostIndoors weeks before the last spring frost to sow under cover; low end is the latest
-     * @param weeksFromLastFrostOutdoors weeks from the last spring frost to sow outdoors; negative is before it
+     * @param weeksFromLastFrostOutdoors weeks from the last spring frost to sow outdoors, the first to the last sowing worth
+     *     making; negative is before it
      * @param weeksFromFirstFrostAutumn weeks from the first autumn frost to sow or set for next year; negative is before it
      * @param weeksToPlantingOut age of a seedling at planting out, weeks
      * @param seedDepthMm covering of seed where {@code depthMm} is that of a set, mm; {@code null} otherwise
