@@ -1,0 +1,185 @@
+package bothy.advice;
+
+import bothy.advice.facts.Frosts;
+import bothy.advice.facts.Latest;
+import bothy.advice.facts.Outlook;
+import bothy.advice.facts.Warmth;
+import bothy.agronomy.Emergence;
+import bothy.almanac.Range;
+import bothy.almanac.Sheet;
+import bothy.garden.Planting;
+import bothy.garden.What;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Works out when something may be expected of one planting, or is best done, from its sheet, its diary and the frost dates. */
+final class Outlooks {
+    private final Planting planting;
+    private final Sheet sheet;
+    private final Map<What, Latest> latest;
+    private final Frosts frosts;
+    private final LocalDate today;
+    private final List<Outlook> found = new ArrayList<>();
+
+    Outlooks(Planting planting, Sheet sheet, Map<What, Latest> latest, Frosts frosts, LocalDate today) {
+        this.planting = planting;
+        this.sheet = sheet;
+        this.latest = latest;
+        this.frosts = frosts;
+        this.today = today;
+    }
+
+    List<Outlook> all(SeasonDates seasons, Warmth warmth) {
+        if (!planting.begunAtAll()) {
+            sowing(seasons);
+        }
+        emergence(warmth);
+        plantingOut(seasons);
+        flowering();
+        harvest();
+        curingAndStore();
+        return found;
+    }
+
+    private void sowing(SeasonDates seasons) {
+        Sheet.Sowing sowing = sheet.sowing();
+        if (sowing == null) {
+            return;
+        }
+        weeks("indoors", negated(sowing.weeksBeforeLastFrostIndoors()), seasons, true);
+        weeks("outdoors", sowing.weeksFromLastFrostOutdoors(), seasons, true);
+        weeks("autumn", sowing.weeksFromFirstFrostAutumn(), seasons, false);
+    }
+
+    private static Range negated(Range weeks) {
+        return weeks == null ? null : new Range(-weeks.high(), -weeks.low());
+    }
+
+    /** The next window that is not past yet. */
+    private void weeks(String how, Range weeks, SeasonDates seasons, boolean fromSpring) {
+        if (weeks == null) {
+            return;
+        }
+        for (int year = -1; year <= 1; year++) {
+            Frosts one = seasons.around(today.plusYears(year));
+            LocalDate frost = fromSpring ? one.lastSpring() : one.firstAutumn();
+            LocalDate from = frost.plusDays(Math.round(weeks.low() * 7));
+            LocalDate to = frost.plusDays(Math.round(weeks.high() * 7));
+            if (!to.isBefore(today)) {
+                found.add(new Outlook(planting.id(), What.SOWN, how, from, to, one.told()));
+                return;
+            }
+        }
+    }
+
+    private void emergence(Warmth warmth) {
+        Sheet.Germination germination = sheet.germination();
+        LocalDate sown = planting.begun();
+        if (germination == null || sown == null || planting.start() == Planting.Start.PLANT) {
+            return;
+        }
+        Optional<Emergence.Dates> dates = byTemperature(germination, sown, warmth);
+        if (dates.isPresent()) {
+            LocalDate first = dates.get().oneInTenBy();
+            LocalDate late = dates.get().nineInTenBy();
+            found.add(new Outlook(planting.id(), What.EMERGED, "temperature", first, late, warmth.told()));
+        } else if (germination.usualDays() != null) {
+            found.add(after(What.EMERGED, "usual", sown, germination.usualDays(), true));
+        }
+    }
+
+    private static Optional<Emergence.Dates> byTemperature(
+            Sheet.Germination germination, LocalDate sown, Warmth warmth) {
+        if (germination.emergenceDays() == null || germination.emergenceDays().size() < 2 || warmth == null) {
+            return Optional.empty();
+        }
+        return Emergence.table(germination.emergenceDays()).dates(sown, List.of(), warmth.tempC());
+    }
+
+    private void plantingOut(SeasonDates seasons) {
+        Sheet.PlantingOut out = sheet.plantingOut();
+        if (out == null || out.weeksFromLastFrost() == null) {
+            return;
+        }
+        Frosts season = planting.begun() == null ? frosts : seasons.around(planting.begun());
+        LocalDate from =
+                season.lastSpring().plusDays(Math.round(out.weeksFromLastFrost().low() * 7));
+        LocalDate to =
+                season.lastSpring().plusDays(Math.round(out.weeksFromLastFrost().high() * 7));
+        LocalDate grown = oldEnough();
+        String how = "frost";
+        if (grown != null && grown.isAfter(from)) {
+            from = grown;
+            how = "age";
+        }
+        found.add(
+                new Outlook(planting.id(), What.PLANTED_OUT, how, from, to.isBefore(from) ? from : to, season.told()));
+    }
+
+    private LocalDate oldEnough() {
+        Range weeks = sheet.sowing() == null ? null : sheet.sowing().weeksToPlantingOut();
+        boolean seedling = planting.start() == Planting.Start.SEED;
+        return weeks == null || planting.begun() == null || !seedling
+                ? null
+                : planting.begun().plusDays(Math.round(weeks.low() * 7));
+    }
+
+    private void flowering() {
+        Range days = sheet.flowering() == null ? null : sheet.flowering().daysFromSowing();
+        if (days != null && planting.begun() != null && planting.start() != Planting.Start.PLANT) {
+            found.add(after(What.FLOWERING, "usual", planting.begun(), days, true));
+        }
+    }
+
+    private void harvest() {
+        Latest flower = first(What.FRUIT_SET, What.FLOWERING);
+        Range ripe = sheet.flowering() == null ? null : sheet.flowering().daysToRipe();
+        Latest out = latest.get(What.PLANTED_OUT);
+        Sheet.Harvest harvest = sheet.harvest();
+        if (flower != null && ripe != null) {
+            found.add(after(What.HARVESTED, "flower", flower.first(), ripe, true));
+        } else if (harvest != null && harvest.daysFromSowing() != null && planting.begun() != null && notBought()) {
+            found.add(after(What.HARVESTED, "sowing", planting.begun(), harvest.daysFromSowing(), true));
+        } else if (harvest != null && harvest.daysFromPlantingOut() != null && out != null) {
+            found.add(after(What.HARVESTED, "planting-out", out.first(), harvest.daysFromPlantingOut(), true));
+        }
+    }
+
+    private boolean notBought() {
+        return planting.start() != Planting.Start.PLANT;
+    }
+
+    private void curingAndStore() {
+        Latest harvested = latest.get(What.HARVESTED);
+        if (sheet.curing() != null && sheet.curing().days() != null && harvested != null) {
+            found.add(
+                    after(What.CURED, "usual", harvested.first(), sheet.curing().days(), true));
+        }
+        Latest stored = first(What.STORED, What.CURED);
+        if (sheet.storing() != null && sheet.storing().lifeDays() != null && stored != null) {
+            found.add(after(What.STORED, "life", stored.first(), sheet.storing().lifeDays(), true));
+        }
+    }
+
+    private Latest first(What... kinds) {
+        for (What kind : kinds) {
+            if (latest.containsKey(kind)) {
+                return latest.get(kind);
+            }
+        }
+        return null;
+    }
+
+    private Outlook after(What what, String how, LocalDate start, Range days, boolean told) {
+        return new Outlook(
+                planting.id(),
+                what,
+                how,
+                start.plusDays(Math.round(days.low())),
+                start.plusDays(Math.round(days.high())),
+                told);
+    }
+}

@@ -1,0 +1,112 @@
+package bothy.replying;
+
+import bothy.almanac.Sheet;
+import bothy.almanac.Wording;
+import bothy.garden.Doubt;
+import bothy.garden.Doubt.Choice;
+import bothy.garden.Event;
+import bothy.garden.Given;
+import bothy.garden.Inquiry;
+import bothy.garden.Question;
+import bothy.garden.Reply;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/** Words one reply. Safe for use by many threads. */
+public final class Replier {
+    private final Wording wording;
+    private final Map<String, Sheet> sheets;
+
+    public Replier(Wording wording, Map<String, Sheet> sheets) {
+        this.wording = wording;
+        this.sheets = sheets;
+    }
+
+    /** The reply to a message. */
+    public Answer answer(Turn turn) {
+        Phrasing phrasing = phrasing(turn);
+        List<String> paragraphs = new ArrayList<>();
+        phrasing.receipts().line(turn.written(), turn.heard()).ifPresent(paragraphs::add);
+        List<Given> spoken = new Choosing(wording, turn).spoken();
+        paragraphs.addAll(phrasing.advice(spoken));
+        paragraphs.addAll(listsAsked(turn, phrasing));
+        paragraphs.addAll(phrasing.unanswered(spoken));
+        if (paragraphs.isEmpty() && turn.doubt() == null) {
+            paragraphs.add(phrasing.nothingUnderstood());
+        }
+        phrasing.nextLook(spoken).ifPresent(paragraphs::add);
+        Doubt doubt = turn.doubt() != null ? turn.doubt() : phrasing.questionOf(spoken).orElse(null);
+        if (doubt != null) {
+            paragraphs.add(phrasing.question(doubt));
+        }
+        return new Answer(new Reply(String.join("\n\n", paragraphs), buttons(doubt)), spoken, doubt);
+    }
+
+    private Phrasing phrasing(Turn turn) {
+        return new Phrasing(wording, new Vocabulary(wording, sheets, turn.garden(), turn.today()), sheets, turn);
+    }
+
+    private static List<String> buttons(Doubt doubt) {
+        return doubt == null ? List.of() : doubt.choices().stream().map(Choice::label).toList();
+    }
+
+    private List<String> listsAsked(Turn turn, Phrasing phrasing) {
+        List<String> lists = new ArrayList<>();
+        for (Inquiry inquiry : turn.heard().inquiries()) {
+            if (inquiry.question() == Question.TO_DO) {
+                lists.add(phrasing.week().list(turn.given(), inquiry));
+            } else if (inquiry.question() == Question.STATUS) {
+                lists.add(phrasing.plot().list(turn.given(), inquiry));
+            }
+        }
+        return lists;
+    }
+
+    /** What goes out unasked: the urgent and due advice given, as a short list. */
+    public Answer unasked(Turn turn, List<Given> due, boolean wholeWeek) {
+        Phrasing phrasing = phrasing(turn);
+        List<String> paragraphs = new ArrayList<>();
+        if (wholeWeek) {
+            paragraphs.add(phrasing.week().list(turn.given(), Inquiry.of(Question.TO_DO, null, List.of())));
+        } else {
+            paragraphs.addAll(phrasing.advice(due));
+        }
+        phrasing.nextLook(due).ifPresent(paragraphs::add);
+        Doubt doubt = phrasing.questionOf(due).orElse(null);
+        if (doubt != null) {
+            paragraphs.add(phrasing.question(doubt));
+        }
+        return new Answer(new Reply(String.join("\n\n", paragraphs), buttons(doubt)), due, doubt);
+    }
+
+    /** A fixed sentence of the wording. */
+    public String talk(String id) {
+        return Objects.requireNonNull(wording.talk().get(id), () -> "no wording talk." + id);
+    }
+
+    /** A sentence of the wording with names filled in; {@code [parts]} with unknown names are left out. */
+    public String talk(String id, Map<String, String> words) {
+        return new Sentence(talk(id))
+                .fill(name -> Optional.ofNullable(words.get(name)))
+                .orElseThrow(() -> new IllegalStateException("talk." + id + " needs more than " + words.keySet()));
+    }
+
+    /** Why an advice was given: its rules, the facts that they matched, how sure it is and the source. */
+    public String why(Given given, Turn turn) {
+        return new Explaining(wording, new Vocabulary(wording, sheets, turn.garden(), turn.today())).why(given);
+    }
+
+    /** A diary line in a few words, for receipts and for choosing among lines. */
+    public String line(Event event, Turn turn) {
+        return phrasing(turn).receipts().words(List.of(event)).orElse(event.what().word());
+    }
+
+    /** A day as the grower reads it. */
+    public String day(LocalDate date, Turn turn) {
+        return phrasing(turn).vocabulary().quantities().nearDay(date);
+    }
+}

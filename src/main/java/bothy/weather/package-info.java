@@ -1,0 +1,2 @@
+/** Observed and forecast days at the grower's place. */
+package bothy.weather;
