@@ -11,12 +11,10 @@ import bothy.garden.Doubt;
 import bothy.garden.Entry;
 import bothy.garden.Event;
 import bothy.garden.Garden;
-import bothy.garden.Given;
 import bothy.garden.Heard;
 import bothy.garden.Inquiry;
 import bothy.garden.Logged;
 import bothy.garden.Message;
-import bothy.garden.Question;
 import bothy.garden.Reply;
 import bothy.garden.SignSeen;
 import bothy.garden.Situation;
@@ -24,7 +22,6 @@ import bothy.replying.Answer;
 import bothy.replying.Turn;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -43,6 +40,7 @@ final class Exchange {
     private final Garden before;
     private final LocalDate today;
     private final Memory memory;
+    private boolean rulesFailed;
 
     Exchange(Knowledge knowledge, Page page, Message message) {
         this.knowledge = knowledge;
@@ -62,14 +60,15 @@ final class Exchange {
         Garden garden = written.isEmpty() ? before : Replay.garden(page.lines(), today, message.zone());
         Advised advised = advise(heard, written, garden);
         Turn turn = new Turn(today, garden, heard, written, advised.given(), advised.stages(), heard.doubt());
-        Answer answer = new Commands(knowledge, memory, message, turn)
+        Answer answer = new Commands(knowledge.replier(), memory.why(), message, turn)
                 .answer()
                 .orElseGet(() -> knowledge.replier().answer(turn));
         remember(answer, turn);
         return new Outcome(
-                failed(advised) ? withFailure(answer.reply()) : answer.reply(),
+                rulesFailed ? withFailure(answer.reply()) : answer.reply(),
                 written,
                 answer.spoken(),
+                answer.nextLook(),
                 answer.asked() != null,
                 advised.fired());
     }
@@ -80,6 +79,9 @@ final class Exchange {
         }
         if (message.pressed() != null) {
             return pressed();
+        }
+        if (Commands.isCommand(message.text())) {
+            return Commands.heard(message.text(), Replay.last(lines));
         }
         return knowledge.reading().read(message.text(), situation());
     }
@@ -143,6 +145,7 @@ final class Exchange {
             return knowledge.advisor().advise(day);
         } catch (AdviceFailed failure) {
             LOG.error("The rules failed: {}", failure.getMessage(), failure);
+            rulesFailed = true;
             return new Advised(List.of(), Map.of(), Set.of());
         }
     }
@@ -169,12 +172,6 @@ final class Exchange {
                 inquiry.amount(),
                 inquiry.unit());
     }
-
-    private static boolean failed(Advised advised) {
-        return advised.fired().isEmpty() && advised.stages().isEmpty() && advised.given() == FAILED.given();
-    }
-
-    private static final Advised FAILED = new Advised(List.of(), Map.of(), Set.of());
 
     private Reply withFailure(Reply reply) {
         return new Reply(reply.text() + "\n\n" + knowledge.replier().talk("rules-failed"), reply.buttons());

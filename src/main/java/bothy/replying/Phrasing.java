@@ -143,13 +143,17 @@ final class Phrasing {
     }
 
     /** The day on which to look again: the earliest that the spoken advice names. */
-    Optional<String> nextLook(List<Given> spoken) {
+    Optional<LocalDate> nextLook(List<Given> spoken) {
         return spoken.stream()
+                .filter(given -> given.neglect() != Given.Neglect.PERSON_HURT)
                 .map(Given::nextCheck)
                 .filter(Objects::nonNull)
                 .filter(day -> day.isAfter(turn.today()))
-                .min(Comparator.naturalOrder())
-                .map(day -> talk("next-look", Map.of("date", vocabulary.quantities().day(day))));
+                .min(Comparator.naturalOrder());
+    }
+
+    String lookAgain(LocalDate day) {
+        return talk("next-look", Map.of("date", vocabulary.quantities().day(day)));
     }
 
     /** The question of the first spoken advice that asks one. */

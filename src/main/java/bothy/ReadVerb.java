@@ -1,0 +1,2 @@
+package bothy;
+final class ReadVerb {}
