@@ -27,7 +27,10 @@ final class CheckVerb implements Callable<Integer> {
     @Mixin
     private RulesOption rules;
 
-    @Parameters(arity = "0..1", paramLabel = "FOLDER", description = "Rules folder (default: the one that comes with the program).")
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "FOLDER",
+            description = "Rules folder (default: the one that comes with the program).")
     private Path folder;
 
     @Override
@@ -39,7 +42,7 @@ final class CheckVerb implements Callable<Integer> {
     }
 
     static List<Problem> problems(RulesFolder folder) {
-        List<Problem> problems = new ArrayList<>(SheetCheck.problems(folder));
+        List<Problem> problems = new ArrayList<>(SheetCheck.check(folder));
         RuleCheck ruleCheck = new RuleCheck(folder);
         problems.addAll(ruleCheck.problems());
         problems.addAll(broken(() -> Places.in(folder)));

@@ -57,7 +57,8 @@ record ConversationFile(String title, String source, Grower grower, List<Weather
         YamlFile file = new YamlFile(path.toString(), Files.readString(path));
         ConversationFile read = file.as(ConversationFile.class);
         if (read == null || read.turns == null || read.turns.isEmpty()) {
-            throw new RulesBroken(List.of(new Problem(path.toString(), 1, "there are no turns; begin with turns: and a first at:.")));
+            throw new RulesBroken(
+                    List.of(new Problem(path.toString(), 1, "there are no turns; begin with turns: and a first at:.")));
         }
         for (int i = 0; i < read.turns.size(); i++) {
             check(file, read.turns.get(i), i);
@@ -68,10 +69,12 @@ record ConversationFile(String title, String source, Grower grower, List<Weather
     private static void check(YamlFile file, Turn turn, int index) {
         String at = "/turns/" + index;
         if (turn.at == null) {
-            throw new RulesBroken(List.of(file.problem(at, "this turn has no at: give its date and time, as 2027-04-03T09:00.")));
+            throw new RulesBroken(
+                    List.of(file.problem(at, "this turn has no at: give its date and time, as 2027-04-03T09:00.")));
         }
         if (turn.grower != null && turn.press != null) {
-            throw new RulesBroken(List.of(file.problem(at, "a turn either says (grower:) or taps (press:), not both.")));
+            throw new RulesBroken(
+                    List.of(file.problem(at, "a turn either says (grower:) or taps (press:), not both.")));
         }
         if (turn.location != null && turn.location.size() != 2) {
             throw new RulesBroken(List.of(file.problem(at + "/location", "a location is [latitude, longitude].")));

@@ -32,7 +32,8 @@ final class Demo {
      */
     static LocalDate open(Store store, Knowledge knowledge, LocalDate today, ZoneId zone) throws IOException {
         try (InputStream in = Demo.class.getResourceAsStream(SCRIPT)) {
-            Script script = new YamlFile(SCRIPT, new String(in.readAllBytes(), StandardCharsets.UTF_8)).as(Script.class);
+            Script script =
+                    new YamlFile(SCRIPT, new String(in.readAllBytes(), StandardCharsets.UTF_8)).as(Script.class);
             Conversation conversation = new Conversation(store, knowledge);
             int number = 0;
             for (Line line : script.lines()) {

@@ -20,7 +20,18 @@ import java.util.regex.Pattern;
 /** Compares what followed a turn with what was to follow. */
 final class Expectation {
     static final Set<String> ENTRY_KEYS = new TreeSet<>(Set.of(
-            "what", "crop", "date", "count", "amount", "unit", "variety", "place", "container", "detail", "planting", "sign"));
+            "what",
+            "crop",
+            "date",
+            "count",
+            "amount",
+            "unit",
+            "variety",
+            "place",
+            "container",
+            "detail",
+            "planting",
+            "sign"));
 
     private Expectation() {}
 
@@ -66,8 +77,7 @@ final class Expectation {
     }
 
     private static boolean matches(Map<String, Object> wanted, Entry entry) {
-        return wanted.entrySet().stream()
-                .allMatch(part -> same(part.getValue(), value(part.getKey(), entry)));
+        return wanted.entrySet().stream().allMatch(part -> same(part.getValue(), value(part.getKey(), entry)));
     }
 
     private static Object value(String key, Entry entry) {
@@ -122,7 +132,8 @@ final class Expectation {
 
     private static boolean contains(String text, String wanted) {
         if (wanted.length() > 2 && wanted.startsWith("/") && wanted.endsWith("/")) {
-            return Pattern.compile(wanted.substring(1, wanted.length() - 1), Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE)
+            return Pattern.compile(
+                            wanted.substring(1, wanted.length() - 1), Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE)
                     .matcher(text)
                     .find();
         }

@@ -42,7 +42,10 @@ final class Rehearsal {
                 store,
                 new Knowledge(
                         knowledge.reading(), knowledge.advisor(), knowledge.replier(), knowledge.sheets(), weather()));
-        this.zone = ZoneId.of(file.grower() == null || file.grower().zone() == null ? "Europe/London" : file.grower().zone());
+        this.zone = ZoneId.of(
+                file.grower() == null || file.grower().zone() == null
+                        ? "Europe/London"
+                        : file.grower().zone());
     }
 
     /** Names of the rules that fired in any turn. */
@@ -82,8 +85,10 @@ final class Rehearsal {
     }
 
     private void compare(ConversationFile.Turn turn, Expectation.Followed followed, int number) {
-        advised.addAll(turn.expect().advice() == null ? List.of() : turn.expect().advice());
-        withheld.addAll(turn.expect().notAdvice() == null ? List.of() : turn.expect().notAdvice());
+        advised.addAll(
+                turn.expect().advice() == null ? List.of() : turn.expect().advice());
+        withheld.addAll(
+                turn.expect().notAdvice() == null ? List.of() : turn.expect().notAdvice());
         List<String> found = Expectation.differences(turn.expect(), followed);
         if (!found.isEmpty()) {
             differences += found.size();
@@ -180,7 +185,12 @@ final class Rehearsal {
     private WeatherSource weather() {
         List<ConversationFile.Weather> days = file.weather() == null ? List.of() : file.weather();
         return (Grower grower, LocalDate today) -> days.stream()
-                .map(day -> new WeatherDay(day.date(), day.tmin(), day.tmax(), day.rain(), !day.date().isAfter(today)))
+                .map(day -> new WeatherDay(
+                        day.date(),
+                        day.tmin(),
+                        day.tmax(),
+                        day.rain(),
+                        !day.date().isAfter(today)))
                 .toList();
     }
 }

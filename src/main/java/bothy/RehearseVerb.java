@@ -37,7 +37,8 @@ final class RehearseVerb implements Callable<Integer> {
         for (Path path : files) {
             failed += rehearse(path, knowledge) ? 0 : 1;
         }
-        System.out.println(files.size() + (files.size() == 1 ? " conversation, " : " conversations, ") + failed + " differed");
+        System.out.println(
+                files.size() + (files.size() == 1 ? " conversation, " : " conversations, ") + failed + " differed");
         return failed == 0 && !files.isEmpty() ? 0 : 1;
     }
 

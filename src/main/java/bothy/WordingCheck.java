@@ -77,7 +77,9 @@ final class WordingCheck {
         Set<String> known = new TreeSet<>(bound);
         known.addAll(ALWAYS);
         known.addAll(sheetNames());
-        Arrays.stream(Planting.class.getRecordComponents()).map(RecordComponent::getName).forEach(known::add);
+        Arrays.stream(Planting.class.getRecordComponents())
+                .map(RecordComponent::getName)
+                .forEach(known::add);
         for (String sentence : Arrays.asList(says.say(), says.because(), says.todo(), says.ask())) {
             names(sentence).stream()
                     .filter(name -> !known.contains(name))
@@ -126,7 +128,10 @@ final class WordingCheck {
         for (Sheet sheet : sheets.values()) {
             List<String> ids = new ArrayList<>();
             if (sheet.harvest() != null) {
-                ids.addAll(sheet.harvest().cues() == null ? List.of() : sheet.harvest().cues());
+                ids.addAll(
+                        sheet.harvest().cues() == null
+                                ? List.of()
+                                : sheet.harvest().cues());
                 ids.add(sheet.harvest().cut());
             }
             if (sheet.storing() != null) {
@@ -151,7 +156,8 @@ final class WordingCheck {
     private void words() {
         for (Stage stage : Stage.values()) {
             if (!wording.stages().containsKey(stage.word())) {
-                problems.add(file.problem("/stages", "the stage \"" + stage.word() + "\" has no everyday words: add them."));
+                problems.add(
+                        file.problem("/stages", "the stage \"" + stage.word() + "\" has no everyday words: add them."));
             }
         }
         for (What what : What.values()) {

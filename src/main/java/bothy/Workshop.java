@@ -7,6 +7,7 @@ import bothy.almanac.Places;
 import bothy.almanac.RulesFolder;
 import bothy.almanac.Sheet;
 import bothy.almanac.Wording;
+import bothy.almanac.Words;
 import bothy.conversation.Knowledge;
 import bothy.reading.Reading;
 import bothy.replying.Replier;
@@ -32,7 +33,7 @@ final class Workshop {
         CompletableFuture<RuleBook> rules = CompletableFuture.supplyAsync(() -> RuleBook.of(folder, cache));
         Map<String, Sheet> sheets = CropSheets.load(folder);
         Wording wording = Wording.in(folder);
-        Reading reading = Reading.in(folder);
+        Reading reading = new Reading(Words.in(folder));
         Advisor advisor = new Advisor(join(rules), sheets, Places.in(folder));
         return new Knowledge(reading, advisor, new Replier(wording, sheets), sheets, weather);
     }
@@ -51,9 +52,8 @@ final class Workshop {
     /** Where compiled rules and the chat's history are kept: the user's own cache folder. */
     static Path cacheFolder() {
         String home = System.getenv("XDG_CACHE_HOME");
-        Path caches = home == null || home.isBlank()
-                ? Path.of(System.getProperty("user.home"), ".cache")
-                : Path.of(home);
+        Path caches =
+                home == null || home.isBlank() ? Path.of(System.getProperty("user.home"), ".cache") : Path.of(home);
         return caches.resolve("bothy");
     }
 }

@@ -105,7 +105,9 @@ final class Outlooks {
         if (germination == null || sown == null || planting.start() == Planting.Start.PLANT) {
             return;
         }
-        Optional<Emergence.Dates> dates = byTemperature(germination, sown, warmth);
+        // The table is for seed: sets, cloves and tubers keep their own time.
+        Optional<Emergence.Dates> dates =
+                planting.start() == Planting.Start.SEED ? byTemperature(germination, sown, warmth) : Optional.empty();
         if (dates.isPresent()) {
             LocalDate first = dates.get().oneInTenBy();
             LocalDate late = dates.get().nineInTenBy();
@@ -184,7 +186,8 @@ final class Outlooks {
             return;
         }
         found.stream()
-                .filter(outlook -> outlook.what() == What.HARVESTED && !outlook.how().equals("again"))
+                .filter(outlook ->
+                        outlook.what() == What.HARVESTED && !outlook.how().equals("again"))
                 .findFirst()
                 .ifPresent(harvest -> {
                     LocalDate stop = harvest.from().minusDays(Math.round(before));

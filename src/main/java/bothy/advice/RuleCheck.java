@@ -111,10 +111,13 @@ public final class RuleCheck {
 
     private static void alone(Written rule, List<Problem> problems) {
         if (!rule.annotations().contains("@source")) {
-            problems.add(problem(rule, "has no source: add @source(\"…\"), or @source(\"common practice\") when there is none."));
+            problems.add(problem(
+                    rule, "has no source: add @source(\"…\"), or @source(\"common practice\") when there is none."));
         }
         if (STRING_DATE.matcher(rule.condition()).find()) {
-            problems.add(problem(rule, "compares with a date in quotes, which fails when it runs: use a figure of the sheet or Today."));
+            problems.add(problem(
+                    rule,
+                    "compares with a date in quotes, which fails when it runs: use a figure of the sheet or Today."));
         }
         if (rule.annotations().contains("salience")) {
             problems.add(problem(rule, "has a salience: say with a fact when it holds instead."));
@@ -163,7 +166,8 @@ public final class RuleCheck {
                 problems.add(new Problem(
                         "stages.drl",
                         0,
-                        "the stage " + stage.word() + " has no way on: no rule gives advice at it. Add one with AtStage(stage == Stage."
+                        "the stage " + stage.word()
+                                + " has no way on: no rule gives advice at it. Add one with AtStage(stage == Stage."
                                 + stage.name() + ")."));
             }
         }

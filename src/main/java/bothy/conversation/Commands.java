@@ -116,7 +116,10 @@ final class Commands {
                 "settings",
                 Map.of(
                         "zone", grower.zone().getId(),
-                        "units", grower.units() == bothy.garden.Units.US ? "°F, inches and pounds" : "°C, centimetres and kilograms",
+                        "units",
+                                grower.units() == bothy.garden.Units.US
+                                        ? "°F, inches and pounds"
+                                        : "°C, centimetres and kilograms",
                         "spring", grower.lastSpringFrost() == null ? "not told" : frost(grower.lastSpringFrost()),
                         "autumn", grower.firstAutumnFrost() == null ? "not told" : frost(grower.firstAutumnFrost()),
                         "place", grower.latitude() == null ? "not told" : grower.latitude() + ", " + grower.longitude(),
@@ -134,8 +137,6 @@ final class Commands {
                 lines.add((event.on() == null ? "?" : event.on().toString()) + "  " + replier.line(event, turn));
             }
         }
-        return lines.isEmpty()
-                ? replier.talk("diary-empty")
-                : replier.talk("diary") + "\n" + String.join("\n", lines);
+        return lines.isEmpty() ? replier.talk("diary-empty") : replier.talk("diary") + "\n" + String.join("\n", lines);
     }
 }

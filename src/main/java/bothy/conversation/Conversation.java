@@ -76,5 +76,11 @@ public final class Conversation {
      * @param asks whether the reply ends with a question
      * @param fired names of the rules that fired
      */
-    public record Outcome(Reply reply, List<Logged> written, List<Given> spoken, LocalDate nextLook, boolean asks, Set<String> fired) {}
+    public record Outcome(
+            Reply reply,
+            List<Logged> written,
+            List<Given> spoken,
+            LocalDate nextLook,
+            boolean asks,
+            Set<String> fired) {}
 }

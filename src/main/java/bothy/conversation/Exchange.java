@@ -1,7 +1,7 @@
 package bothy.conversation;
 
-import bothy.advice.Advised;
 import bothy.advice.AdviceFailed;
+import bothy.advice.Advised;
 import bothy.advice.Day;
 import bothy.conversation.Conversation.Outcome;
 import bothy.diary.Page;
@@ -88,12 +88,7 @@ final class Exchange {
 
     private Situation situation() {
         return new Situation(
-                today,
-                before.grower(),
-                before.plantings(),
-                memory.pending(),
-                Replay.lately(lines),
-                memory.mentioned());
+                today, before.grower(), before.plantings(), memory.pending(), Replay.lately(lines), memory.mentioned());
     }
 
     /** A tapped button stands for what its choice means; a button of an older question is read as if its label were written. */
@@ -159,7 +154,8 @@ final class Exchange {
     }
 
     private static Inquiry aboutGrowing(Inquiry inquiry, Set<String> growing) {
-        List<String> known = inquiry.plantings().stream().filter(growing::contains).toList();
+        List<String> known =
+                inquiry.plantings().stream().filter(growing::contains).toList();
         return new Inquiry(
                 inquiry.question(),
                 inquiry.crop(),
@@ -188,7 +184,10 @@ final class Exchange {
             }
         }
         turn.heard().inquiries().forEach(inquiry -> mentioned.addAll(inquiry.plantings()));
-        turn.heard().signs().stream().map(SignSeen::planting).filter(java.util.Objects::nonNull).forEach(mentioned::add);
+        turn.heard().signs().stream()
+                .map(SignSeen::planting)
+                .filter(java.util.Objects::nonNull)
+                .forEach(mentioned::add);
         page.keepState(MemoryJson.write(new Memory(
                 answer.asked(),
                 why.isEmpty() ? memory.why() : why,

@@ -16,15 +16,6 @@ final class Locations {
                 new SettingChange("latitude", String.format(Locale.ROOT, "%.2f", latitude)),
                 new SettingChange("longitude", String.format(Locale.ROOT, "%.2f", longitude)));
         return new Heard(
-                List.of(),
-                List.of(),
-                List.of(),
-                settings,
-                List.of(),
-                List.of(),
-                null,
-                List.of(),
-                Kind.SETTING,
-                false);
+                List.of(), List.of(), List.of(), settings, List.of(), List.of(), null, List.of(), Kind.SETTING, false);
     }
 }

@@ -1,7 +1,7 @@
 package bothy.conversation;
 
-import bothy.advice.Advised;
 import bothy.advice.AdviceFailed;
+import bothy.advice.Advised;
 import bothy.advice.Day;
 import bothy.conversation.Conversation.Outcome;
 import bothy.diary.Page;
@@ -69,12 +69,17 @@ final class SpeakingUp {
         if (due.isEmpty() && !(week && anythingThisWeek(advised.given()))) {
             return Optional.empty();
         }
-        Turn turn = new Turn(
-                today, garden, Heard.nothing(Kind.CHAT), List.of(), advised.given(), advised.stages(), null);
+        Turn turn =
+                new Turn(today, garden, Heard.nothing(Kind.CHAT), List.of(), advised.given(), advised.stages(), null);
         Answer answer = knowledge.replier().unasked(turn, due, week);
         remember(answer, turn);
         return Optional.of(new Outcome(
-                answer.reply(), List.of(), answer.spoken(), answer.nextLook(), answer.asked() != null, advised.fired()));
+                answer.reply(),
+                List.of(),
+                answer.spoken(),
+                answer.nextLook(),
+                answer.asked() != null,
+                advised.fired()));
     }
 
     private List<Given> due(List<Given> given) {
@@ -88,8 +93,8 @@ final class SpeakingUp {
 
     private boolean anythingThisWeek(List<Given> given) {
         return given.stream()
-                .anyMatch(one -> one.occasion() == Occasion.STANDING
-                        && one.due().isBefore(today.plusDays(7)));
+                .anyMatch(
+                        one -> one.occasion() == Occasion.STANDING && one.due().isBefore(today.plusDays(7)));
     }
 
     private static String key(Given given) {

@@ -39,7 +39,9 @@ public final class Replier {
             paragraphs.add(phrasing.nothingUnderstood());
         }
         LocalDate look = phrasing.nextLook(spoken).orElse(null);
-        Doubt doubt = turn.doubt() != null ? turn.doubt() : phrasing.questionOf(spoken).orElse(null);
+        Doubt doubt = turn.doubt() != null
+                ? turn.doubt()
+                : phrasing.questionOf(spoken).orElse(null);
         return finished(phrasing, paragraphs, spoken, look, doubt);
     }
 
@@ -59,7 +61,9 @@ public final class Replier {
     }
 
     private static List<String> buttons(Doubt doubt) {
-        return doubt == null ? List.of() : doubt.choices().stream().map(Choice::label).toList();
+        return doubt == null
+                ? List.of()
+                : doubt.choices().stream().map(Choice::label).toList();
     }
 
     private List<String> listsAsked(Turn turn, Phrasing phrasing) {
@@ -84,7 +88,8 @@ public final class Replier {
             paragraphs.addAll(phrasing.advice(due));
         }
         LocalDate look = phrasing.nextLook(due).orElse(null);
-        return finished(phrasing, paragraphs, due, look, phrasing.questionOf(due).orElse(null));
+        return finished(
+                phrasing, paragraphs, due, look, phrasing.questionOf(due).orElse(null));
     }
 
     /** A fixed sentence of the wording. */
@@ -106,7 +111,10 @@ public final class Replier {
 
     /** A diary line in a few words, for receipts and for choosing among lines. */
     public String line(Event event, Turn turn) {
-        return phrasing(turn).receipts().words(List.of(event)).orElse(event.what().word());
+        return phrasing(turn)
+                .receipts()
+                .words(List.of(event))
+                .orElse(event.what().word());
     }
 
     /** A day as the grower reads it. */

@@ -23,8 +23,7 @@ class RuleBookTest {
         RulesFolder folder = RulesFolder.at(Path.of("rules"));
         Advisor advisor = new Advisor(RuleBook.of(folder, null), CropSheets.load(folder), Places.in(folder));
         LocalDate day = LocalDate.of(2027, 4, 3);
-        Event sown = new Event(
-                What.SOWN, "cucumber-1", "cucumber", null, 6, 15.0, "°C", day, "porch", "modules", null);
+        Event sown = new Event(What.SOWN, "cucumber-1", "cucumber", null, 6, 15.0, "°C", day, "porch", "modules", null);
         Planting planting = new Planting(
                 "cucumber-1", "cucumber", null, "porch", "modules", Planting.Start.SEED, day, null, 6, null);
         Garden garden = new Garden(

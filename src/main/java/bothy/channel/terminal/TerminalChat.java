@@ -29,8 +29,9 @@ import org.jline.terminal.TerminalBuilder;
 /** One chat: reads lines, writes replies, ends at the end of input. */
 public final class TerminalChat {
     private static final String GROWER = "terminal:me";
-    private static final String GREETING = "Tell me what you sowed, did or saw (\"sowed 6 cucumbers in modules today\"), or ask (\"what do I do this week?\").\n"
-            + "/help says more; end with Ctrl-D.";
+    private static final String GREETING =
+            "Tell me what you sowed, did or saw (\"sowed 6 cucumbers in modules today\"), or ask (\"what do I do this week?\").\n"
+                    + "/help says more; end with Ctrl-D.";
     private final Conversation conversation;
     private final InstantSource clock;
     private final ZoneId zone;
@@ -152,7 +153,11 @@ public final class TerminalChat {
         buttons = reply.buttons();
         StringBuilder text = new StringBuilder(reply.text());
         for (int i = 0; i < buttons.size(); i++) {
-            text.append(i == 0 ? "\n" : "   ").append('[').append(i + 1).append("] ").append(buttons.get(i));
+            text.append(i == 0 ? "\n" : "   ")
+                    .append('[')
+                    .append(i + 1)
+                    .append("] ")
+                    .append(buttons.get(i));
         }
         return text.toString();
     }
