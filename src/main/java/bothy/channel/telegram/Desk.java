@@ -25,7 +25,7 @@ final class Desk {
     private static final int AT_ONCE = 500;
     private static final int TRIES = 5;
     private static final Duration LOOK_AGAIN = Duration.ofSeconds(1);
-    private static final BackOff BACK_OFF = new BackOff(Duration.ofMillis(500), Duration.ofSeconds(30));
+    private static final BackOff BACK_OFF = new BackOff(Duration.ofMillis(250), Duration.ofSeconds(30));
 
     private final Post post;
     private final Handler handler;
@@ -107,6 +107,9 @@ final class Desk {
             return true;
         } catch (RuntimeException e) {
             return gaveUp(chat, message, e);
+        } catch (Error e) {
+            // Such as rules that never end: no reason to stop answering the others.
+            return gaveUp(chat, message, new IllegalStateException(e));
         }
     }
 
