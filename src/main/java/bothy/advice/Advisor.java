@@ -18,6 +18,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -62,20 +63,38 @@ public final class Advisor {
     }
 
     private static Advised gather(KieSession session, Reasons reasons, Day day) {
-        List<Given> given = new ArrayList<>();
+        List<Ordered> found = new ArrayList<>();
         Map<String, Stage> stages = new HashMap<>();
         for (Object fact : session.getObjects()) {
             if (fact instanceof Advice advice) {
-                given.add(given(advice, reasons, day));
+                found.add(new Ordered(
+                        given(advice, reasons, day), reasons.of(advice).order()));
             } else if (fact instanceof AtStage at) {
                 stages.put(at.planting(), at.stage());
             }
         }
-        given.sort(Comparator.comparing(Given::neglect)
-                .thenComparing(Given::due)
-                .thenComparing(Given::id)
-                .thenComparing(one -> String.valueOf(one.planting())));
+        // As the rules stand in their files, so the steps of a task follow each other.
+        found.sort(Comparator.comparing((Ordered one) -> one.given().neglect())
+                .thenComparing(one -> one.given().due())
+                .thenComparing(Ordered::order)
+                .thenComparing(one -> String.valueOf(one.given().planting())));
+        List<Given> given = strongest(found);
         return new Advised(given, stages, reasons.fired());
+    }
+
+    private record Ordered(Given given, int order) {}
+
+    /** The same advice given twice for one planting is given once, on its stronger occasion. */
+    private static List<Given> strongest(List<Ordered> found) {
+        Map<String, Given> kept = new LinkedHashMap<>();
+        for (Ordered one : found) {
+            Given given = one.given();
+            kept.merge(
+                    given.id() + " " + given.planting(),
+                    given,
+                    (a, b) -> b.occasion().compareTo(a.occasion()) < 0 ? b : a);
+        }
+        return List.copyOf(kept.values());
     }
 
     private static Given given(Advice advice, Reasons reasons, Day day) {

@@ -63,9 +63,10 @@ final class DayFacts {
         facts.add(frosts);
         Map<String, Planting> subjects = subjects(day);
         Map<String, List<Event>> events = byPlanting(day.garden().events());
-        for (Planting planting : subjects.values()) {
+        for (Planting known : subjects.values()) {
+            Sheet sheet = sheets.get(known.crop());
+            Planting planting = startedFrom(known, sheet, events.getOrDefault(known.id(), List.of()));
             facts.add(planting);
-            Sheet sheet = sheets.get(planting.crop());
             PlantingFacts about =
                     new PlantingFacts(planting, sheet, events.getOrDefault(planting.id(), List.of()), day);
             facts.addAll(about.facts(seasons, frosts));
@@ -78,6 +79,33 @@ final class DayFacts {
                 .forEach(facts::add);
         said(day, facts);
         return facts;
+    }
+
+    /** Garlic "planted out" was begun from cloves; onions count as sets unless they were sown in something. */
+    private static Planting startedFrom(Planting planting, Sheet sheet, List<Event> events) {
+        if (sheet == null || sheet.growth() == null || planting.start() == Planting.Start.PACKET) {
+            return planting;
+        }
+        boolean sownInSomething =
+                events.stream().anyMatch(event -> event.what() == What.SOWN && event.container() != null);
+        Planting.Start start =
+                switch (sheet.growth().start()) {
+                    case CLOVE -> Planting.Start.CLOVE;
+                    case TUBER -> Planting.Start.TUBER;
+                    case SET -> sownInSomething ? Planting.Start.SEED : Planting.Start.SET;
+                    case SEED -> planting.start();
+                };
+        return new Planting(
+                planting.id(),
+                planting.crop(),
+                planting.variety(),
+                planting.place(),
+                planting.container(),
+                start,
+                planting.begun(),
+                planting.count(),
+                planting.sown(),
+                planting.ended());
     }
 
     /** The plantings that the rules look at: all that grow, those just spoken of, and crops asked about that are not begun. */

@@ -36,12 +36,36 @@ final class Outlooks {
         if (!planting.begunAtAll()) {
             sowing(seasons);
         }
+        latestSowing();
         emergence(warmth);
         plantingOut(seasons);
         flowering();
+        feeding();
         harvest();
         curingAndStore();
         return found;
+    }
+
+    /** The last day on which a sowing can still ripen before the first autumn frost. */
+    private void latestSowing() {
+        Sheet.Harvest harvest = sheet.harvest();
+        boolean hardy = sheet.growth() != null && sheet.growth().hardiness() == Sheet.Hardiness.HARDY;
+        if (harvest == null || harvest.daysFromSowing() == null) {
+            return;
+        }
+        // A hardy crop goes on ripening for some weeks after the first frost. Common practice: four.
+        LocalDate end = hardy ? frosts.firstAutumn().plusWeeks(4) : frosts.firstAutumn();
+        LocalDate last = end.minusDays(Math.round(harvest.daysFromSowing().middle()));
+        found.add(new Outlook(planting.id(), What.SOWN, "latest", last.minusDays(14), last, frosts.told()));
+    }
+
+    /** The next feed, an interval after the last. */
+    private void feeding() {
+        Latest fed = latest.get(What.FED);
+        if (fed != null && sheet.feeding() != null && sheet.feeding().everyDays() != null) {
+            LocalDate next = fed.on().plusDays(Math.round(sheet.feeding().everyDays()));
+            found.add(new Outlook(planting.id(), What.FED, "again", next, next.plusDays(3), true));
+        }
     }
 
     private void sowing(SeasonDates seasons) {
@@ -81,7 +105,9 @@ final class Outlooks {
         if (germination == null || sown == null || planting.start() == Planting.Start.PLANT) {
             return;
         }
-        Optional<Emergence.Dates> dates = byTemperature(germination, sown, warmth);
+        // The table is for seed: sets, cloves and tubers keep their own time.
+        Optional<Emergence.Dates> dates =
+                planting.start() == Planting.Start.SEED ? byTemperature(germination, sown, warmth) : Optional.empty();
         if (dates.isPresent()) {
             LocalDate first = dates.get().oneInTenBy();
             LocalDate late = dates.get().nineInTenBy();
@@ -146,6 +172,27 @@ final class Outlooks {
         } else if (harvest != null && harvest.daysFromPlantingOut() != null && out != null) {
             found.add(after(What.HARVESTED, "planting-out", out.first(), harvest.daysFromPlantingOut(), true));
         }
+        Latest picked = latest.get(What.HARVESTED);
+        if (picked != null && harvest != null && harvest.pickEveryDays() != null) {
+            LocalDate next = picked.on().plusDays(Math.round(harvest.pickEveryDays()));
+            found.add(new Outlook(planting.id(), What.HARVESTED, "again", next, next.plusDays(2), true));
+        }
+        stopWatering();
+    }
+
+    private void stopWatering() {
+        Double before = sheet.watering() == null ? null : sheet.watering().stopDaysBeforeHarvest();
+        if (before == null) {
+            return;
+        }
+        found.stream()
+                .filter(outlook ->
+                        outlook.what() == What.HARVESTED && !outlook.how().equals("again"))
+                .findFirst()
+                .ifPresent(harvest -> {
+                    LocalDate stop = harvest.from().minusDays(Math.round(before));
+                    found.add(new Outlook(planting.id(), What.WATERED, "stop", stop, harvest.from(), harvest.told()));
+                });
     }
 
     private boolean notBought() {
@@ -162,6 +209,23 @@ final class Outlooks {
         if (sheet.storing() != null && sheet.storing().lifeDays() != null && stored != null) {
             found.add(after(What.STORED, "life", stored.first(), sheet.storing().lifeDays(), true));
         }
+        storeCheck();
+    }
+
+    /** The next look at the store: intervals from the day it was put away, the one at hand included until a look is told. */
+    private void storeCheck() {
+        Latest stored = latest.get(What.STORED);
+        Double every = sheet.storing() == null ? null : sheet.storing().checkEveryDays();
+        if (stored == null || every == null) {
+            return;
+        }
+        LocalDate looked = stored.on();
+        Latest note = latest.get(What.NOTE);
+        if (note != null && note.on().isAfter(looked)) {
+            looked = note.on();
+        }
+        LocalDate next = looked.plusDays(Math.round(every));
+        found.add(new Outlook(planting.id(), What.STORED, "check", next, next.plusDays(7), true));
     }
 
     private Latest first(What... kinds) {

@@ -1,5 +1,7 @@
 package bothy.advice;
 
+import bothy.advice.facts.AtStage;
+import bothy.advice.facts.Reached;
 import bothy.almanac.Sheet;
 import bothy.garden.Given.Because;
 import bothy.garden.Given.Known;
@@ -12,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.drools.base.definitions.rule.impl.RuleImpl;
 import org.kie.api.definition.rule.Rule;
 import org.kie.api.event.rule.AfterMatchFiredEvent;
 import org.kie.api.event.rule.BeforeMatchFiredEvent;
@@ -34,6 +37,11 @@ final class Reasons extends DefaultAgendaEventListener implements RuleRuntimeEve
 
         String source() {
             return text("source", COMMON_PRACTICE);
+        }
+
+        /** The rule's place among all rules, in the order of the files. */
+        int order() {
+            return rule instanceof RuleImpl written ? written.getLoadOrder() : 0;
         }
 
         String text(String annotation, String otherwise) {
@@ -99,7 +107,10 @@ final class Reasons extends DefaultAgendaEventListener implements RuleRuntimeEve
         List<Known> known = new ArrayList<>();
         List<Because> from = new ArrayList<>();
         for (Object matched : inference.matched()) {
-            if (inferences.containsKey(matched)) {
+            if (matched instanceof AtStage || matched instanceof Reached) {
+                // How far a planting has come is plain to see; the rules behind it would only bury the reason.
+                known.add(known(matched));
+            } else if (inferences.containsKey(matched)) {
                 from.add(because(matched));
             } else if (matched.getClass().isRecord()) {
                 known.add(known(matched));

@@ -1,7 +1,7 @@
 package bothy.agronomy;
 
 /** The standard normal distribution. */
-final class Normal {
+public final class Normal {
     private static final double FAR = 38;
 
     private Normal() {}
@@ -12,7 +12,7 @@ final class Normal {
      *
      * @param z any number, the infinities included
      */
-    static double cumulative(double z) {
+    public static double cumulative(double z) {
         return z < 0 ? tail(-z) : 1 - tail(z);
     }
 
@@ -21,7 +21,7 @@ final class Normal {
      *
      * @param chance above 0 and below 1
      */
-    static double quantile(double chance) {
+    public static double quantile(double chance) {
         double low = -FAR;
         double high = FAR;
         for (int step = 0; step < 100; step++) {

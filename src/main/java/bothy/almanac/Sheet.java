@@ -56,9 +56,9 @@ public record Sheet(
      * @param hardiness how it stands cold
      * @param start what is put into the ground as a rule
      * @param largeSeed whether one seed a cell is sown (squash, bean); small seed is sown thicker and thinned
-     * @param habit "climbing", "bush", "trailing", "root", "bulb", "leaf", "tuber"
+     * @param habit "climbing", "bush", "trailing", "upright", "root", "bulb", "leaf", "tuber"
      * @param harmedBelowC air temperature below which leaves are harmed, °C
-     * @param picked part picked: "fruit", "pods", "leaves", "roots", "bulbs", "tubers"
+     * @param picked part picked: "fruit", "pods", "cobs", "leaves", "stems", "roots", "bulbs", "tubers"
      */
     public record Growth(
             Hardiness hardiness, Start start, boolean largeSeed, String habit, Double harmedBelowC, String picked) {}
@@ -89,7 +89,8 @@ public record Sheet(
      * @param seedsPerCell seeds in a cell or station
      * @param onEdge whether flat seed is set on its edge
      * @param weeksBeforeLastFrostIndoors weeks before the last spring frost to sow under cover; low end is the latest
-     * @param weeksFromLastFrostOutdoors weeks from the last spring frost to sow outdoors; negative is before it
+     * @param weeksFromLastFrostOutdoors weeks from the last spring frost to sow outdoors, the first to the last sowing worth
+     *     making; negative is before it
      * @param weeksFromFirstFrostAutumn weeks from the first autumn frost to sow or set for next year; negative is before it
      * @param weeksToPlantingOut age of a seedling at planting out, weeks
      * @param seedDepthMm covering of seed where {@code depthMm} is that of a set, mm; {@code null} otherwise
@@ -182,7 +183,8 @@ public record Sheet(
      * @param humidityPercent relative humidity, %
      * @param lifeDays days that it keeps
      * @param checkEveryDays days between looks at the store
-     * @param how id of how it is kept ("single-layer", "nets", "sacks-in-dark", "fridge", "blanch-and-freeze", "ripen-indoors")
+     * @param how id of how it is kept ("single-layer", "nets", "sacks-in-dark", "fridge", "blanch-and-freeze", "ripen-indoors",
+     *     "boxes-of-sand", "leave-in-ground")
      */
     public record Storing(Range tempC, Range humidityPercent, Range lifeDays, Double checkEveryDays, String how) {}
 }

@@ -74,13 +74,15 @@ final class SheetFile {
         String source = figure.path("source").asText("");
         String read = figure.path("read").asText("");
         if (source.isBlank() || read.isBlank()) {
-            throw broken(
-                    pointer,
-                    name + " has no " + (source.isBlank() ? "source" : "read")
-                            + "; every figure is written with source (who says so) and read (copy or memory). Add it.");
+            throw broken(pointer, unsourced(name, source.isBlank() ? "source" : "read"));
         }
         group.set(name, value(pointer, figure));
         sources.put(groupName + "." + name, new Source(source, read));
+    }
+
+    static String unsourced(String figure, String missing) {
+        return figure + " has no " + missing
+                + "; every figure is written with source (who says so) and read (copy or memory). Add it.";
     }
 
     private JsonNode value(String pointer, JsonNode figure) {

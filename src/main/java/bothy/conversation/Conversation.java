@@ -1,24 +1,15 @@
 package bothy.conversation;
 
-import bothy.diary.Page;
-import bothy.diary.Replay;
 import bothy.diary.Store;
-import bothy.garden.Amendment;
-import bothy.garden.Doubt;
-import bothy.garden.Entry;
-import bothy.garden.Garden;
 import bothy.garden.Given;
-import bothy.garden.Heard;
 import bothy.garden.Logged;
 import bothy.garden.Message;
 import bothy.garden.Reply;
-import bothy.garden.Situation;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * Answers messages. What a message adds to the diary, the mark that it was handled and the reply become durable together or not at
@@ -81,8 +72,15 @@ public final class Conversation {
      * @param reply what goes back
      * @param written the diary lines that it added
      * @param spoken the advice that the reply gives
+     * @param nextLook when to look again, {@code null} when the reply names no day
      * @param asks whether the reply ends with a question
      * @param fired names of the rules that fired
      */
-    public record Outcome(Reply reply, List<Logged> written, List<Given> spoken, boolean asks, Set<String> fired) {}
+    public record Outcome(
+            Reply reply,
+            List<Logged> written,
+            List<Given> spoken,
+            LocalDate nextLook,
+            boolean asks,
+            Set<String> fired) {}
 }

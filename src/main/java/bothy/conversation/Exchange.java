@@ -1,7 +1,7 @@
 package bothy.conversation;
 
-import bothy.advice.Advised;
 import bothy.advice.AdviceFailed;
+import bothy.advice.Advised;
 import bothy.advice.Day;
 import bothy.conversation.Conversation.Outcome;
 import bothy.diary.Page;
@@ -11,12 +11,10 @@ import bothy.garden.Doubt;
 import bothy.garden.Entry;
 import bothy.garden.Event;
 import bothy.garden.Garden;
-import bothy.garden.Given;
 import bothy.garden.Heard;
 import bothy.garden.Inquiry;
 import bothy.garden.Logged;
 import bothy.garden.Message;
-import bothy.garden.Question;
 import bothy.garden.Reply;
 import bothy.garden.SignSeen;
 import bothy.garden.Situation;
@@ -24,7 +22,6 @@ import bothy.replying.Answer;
 import bothy.replying.Turn;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -43,6 +40,7 @@ final class Exchange {
     private final Garden before;
     private final LocalDate today;
     private final Memory memory;
+    private boolean rulesFailed;
 
     Exchange(Knowledge knowledge, Page page, Message message) {
         this.knowledge = knowledge;
@@ -62,14 +60,15 @@ final class Exchange {
         Garden garden = written.isEmpty() ? before : Replay.garden(page.lines(), today, message.zone());
         Advised advised = advise(heard, written, garden);
         Turn turn = new Turn(today, garden, heard, written, advised.given(), advised.stages(), heard.doubt());
-        Answer answer = new Commands(knowledge, memory, message, turn)
+        Answer answer = new Commands(knowledge.replier(), memory.why(), message, turn)
                 .answer()
                 .orElseGet(() -> knowledge.replier().answer(turn));
         remember(answer, turn);
         return new Outcome(
-                failed(advised) ? withFailure(answer.reply()) : answer.reply(),
+                rulesFailed ? withFailure(answer.reply()) : answer.reply(),
                 written,
                 answer.spoken(),
+                answer.nextLook(),
                 answer.asked() != null,
                 advised.fired());
     }
@@ -81,17 +80,15 @@ final class Exchange {
         if (message.pressed() != null) {
             return pressed();
         }
+        if (Commands.isCommand(message.text())) {
+            return Commands.heard(message.text(), Replay.last(lines));
+        }
         return knowledge.reading().read(message.text(), situation());
     }
 
     private Situation situation() {
         return new Situation(
-                today,
-                before.grower(),
-                before.plantings(),
-                memory.pending(),
-                Replay.lately(lines),
-                memory.mentioned());
+                today, before.grower(), before.plantings(), memory.pending(), Replay.lately(lines), memory.mentioned());
     }
 
     /** A tapped button stands for what its choice means; a button of an older question is read as if its label were written. */
@@ -143,6 +140,7 @@ final class Exchange {
             return knowledge.advisor().advise(day);
         } catch (AdviceFailed failure) {
             LOG.error("The rules failed: {}", failure.getMessage(), failure);
+            rulesFailed = true;
             return new Advised(List.of(), Map.of(), Set.of());
         }
     }
@@ -156,7 +154,8 @@ final class Exchange {
     }
 
     private static Inquiry aboutGrowing(Inquiry inquiry, Set<String> growing) {
-        List<String> known = inquiry.plantings().stream().filter(growing::contains).toList();
+        List<String> known =
+                inquiry.plantings().stream().filter(growing::contains).toList();
         return new Inquiry(
                 inquiry.question(),
                 inquiry.crop(),
@@ -169,12 +168,6 @@ final class Exchange {
                 inquiry.amount(),
                 inquiry.unit());
     }
-
-    private static boolean failed(Advised advised) {
-        return advised.fired().isEmpty() && advised.stages().isEmpty() && advised.given() == FAILED.given();
-    }
-
-    private static final Advised FAILED = new Advised(List.of(), Map.of(), Set.of());
 
     private Reply withFailure(Reply reply) {
         return new Reply(reply.text() + "\n\n" + knowledge.replier().talk("rules-failed"), reply.buttons());
@@ -191,7 +184,10 @@ final class Exchange {
             }
         }
         turn.heard().inquiries().forEach(inquiry -> mentioned.addAll(inquiry.plantings()));
-        turn.heard().signs().stream().map(SignSeen::planting).filter(java.util.Objects::nonNull).forEach(mentioned::add);
+        turn.heard().signs().stream()
+                .map(SignSeen::planting)
+                .filter(java.util.Objects::nonNull)
+                .forEach(mentioned::add);
         page.keepState(MemoryJson.write(new Memory(
                 answer.asked(),
                 why.isEmpty() ? memory.why() : why,

@@ -56,7 +56,8 @@ final class Writing {
             } else {
                 left.remove(same);
                 Event event = statement.event();
-                entries.add(new Amendment(same.number(), event.withPlanting(((Event) same.entry()).planting(), event.crop())));
+                entries.add(new Amendment(
+                        same.number(), event.withPlanting(((Event) same.entry()).planting(), event.crop())));
             }
         }
         left.forEach(line -> entries.add(new Amendment(line.number(), null)));
@@ -78,6 +79,12 @@ final class Writing {
         if (!statement.plantings().isEmpty()) {
             return statement.plantings().stream()
                     .map(id -> event.withPlanting(id, crop(id, event)))
+                    .toList();
+        }
+        if (event.crop() == null && event.what() == What.TEMPERATURE && begunNow.size() == 1) {
+            // "Sowed 6 cucumbers on the porch, about 15 °C there": the warmth is that of what was just begun.
+            return begunNow.entrySet().stream()
+                    .map(begun -> event.withPlanting(begun.getValue(), begun.getKey()))
                     .toList();
         }
         if (event.crop() == null || event.what().ofThePlot()) {

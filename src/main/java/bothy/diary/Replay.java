@@ -102,8 +102,8 @@ public final class Replay {
         Map<Long, Logged> standing = new TreeMap<>();
         standing(lines).forEach(line -> standing.put(line.number(), line));
         return last(lines).stream()
-                .map(line -> standing.get(
-                        line.entry() instanceof Amendment amendment ? amendment.entry() : line.number()))
+                .map(line ->
+                        standing.get(line.entry() instanceof Amendment amendment ? amendment.entry() : line.number()))
                 .filter(java.util.Objects::nonNull)
                 .distinct()
                 .toList();

@@ -1,6 +1,8 @@
 package bothy.replying;
 
 import bothy.almanac.Wording;
+import bothy.garden.Amendment;
+import bothy.garden.Entry;
 import bothy.garden.Event;
 import bothy.garden.Given;
 import bothy.garden.Given.Neglect;
@@ -8,6 +10,7 @@ import bothy.garden.Given.Occasion;
 import bothy.garden.Inquiry;
 import bothy.garden.Logged;
 import bothy.garden.Question;
+import bothy.garden.SignSeen;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -35,9 +38,12 @@ final class Choosing {
         spoken.addAll(capped(of(Occasion.SIGN), MOST_FOR_A_PLANTING));
         spoken.addAll(capped(of(Occasion.ASKED), MOST_FOR_AN_ANSWER));
         spoken.addAll(next());
-        spoken.addAll(capped(of(Occasion.TOLD), MOST_FOR_A_PLANTING));
+        List<Given> told = capped(of(Occasion.TOLD), MOST_FOR_A_PLANTING);
+        List<Given> onTheSide = urgentOnTheSide(told);
+        onTheSide.stream().filter(this::mustNotWait).forEach(spoken::add);
+        spoken.addAll(told);
+        spoken.addAll(onTheSide);
         spoken.addAll(capped(of(Occasion.PLANNED), MOST_FOR_AN_ANSWER));
-        spoken.addAll(urgentOnTheSide(spoken));
         spoken.addAll(cautions(spoken));
         return List.copyOf(spoken);
     }
@@ -87,11 +93,10 @@ final class Choosing {
     }
 
     /** After an entry, the one task of that planting that cannot wait; where an entry called for nothing, the next one to come. */
-    private List<Given> urgentOnTheSide(Set<Given> spoken) {
+    private List<Given> urgentOnTheSide(List<Given> spoken) {
         Set<String> told = turn.written().stream()
                 .map(Logged::entry)
-                .filter(Event.class::isInstance)
-                .map(entry -> ((Event) entry).planting())
+                .map(Choosing::planting)
                 .filter(java.util.Objects::nonNull)
                 .collect(Collectors.toSet());
         List<Given> side = new ArrayList<>();
@@ -105,6 +110,16 @@ final class Choosing {
                     .ifPresent(side::add);
         }
         return side.size() > MOST_NEXT ? side.subList(0, MOST_NEXT) : side;
+    }
+
+    private static String planting(Entry entry) {
+        return entry instanceof Event event
+                ? event.planting()
+                : entry instanceof SignSeen sign
+                        ? sign.planting()
+                        : entry instanceof Amendment amendment && amendment.instead() != null
+                                ? planting(amendment.instead())
+                                : null;
     }
 
     private boolean mustNotWait(Given given) {

@@ -35,7 +35,11 @@ final class Explaining {
         }
         lines.add(fill("why-source", "source", String.join("; ", sources)));
         lines.add(Objects.requireNonNull(wording.talk()
-                .get("sure-" + given.sureness().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'))));
+                .get("sure-"
+                        + given.sureness()
+                                .name()
+                                .toLowerCase(java.util.Locale.ROOT)
+                                .replace('_', '-'))));
         return String.join("\n", lines);
     }
 

@@ -37,22 +37,27 @@ final class Names {
 
     private String planting(Planting planting) {
         List<Planting> same = garden.growing().stream()
-                .filter(other -> other.crop().equals(planting.crop()) && !other.id().equals(planting.id()))
+                .filter(other ->
+                        other.crop().equals(planting.crop()) && !other.id().equals(planting.id()))
                 .toList();
         String name = many(planting.crop());
         if (same.isEmpty()) {
             return name;
         }
-        if (planting.variety() != null && same.stream().noneMatch(other -> planting.variety().equals(other.variety()))) {
+        if (planting.variety() != null
+                && same.stream().noneMatch(other -> planting.variety().equals(other.variety()))) {
             return planting.variety() + " " + name;
         }
-        if (planting.place() != null && same.stream().noneMatch(other -> planting.place().equals(other.place()))) {
+        if (planting.place() != null
+                && same.stream().noneMatch(other -> planting.place().equals(other.place()))) {
             return name + " (" + planting.place() + ")";
         }
         return planting.begun() == null
                 ? name
                 : name + " of " + planting.begun().getDayOfMonth() + " "
-                        + planting.begun().getMonth().getDisplayName(java.time.format.TextStyle.SHORT, java.util.Locale.UK);
+                        + planting.begun()
+                                .getMonth()
+                                .getDisplayName(java.time.format.TextStyle.SHORT, java.util.Locale.UK);
     }
 
     /** "tomatoes, beans and peas". */

@@ -118,8 +118,11 @@ final class Phrasing {
         if (inquiry.crop() != null && !sheets.containsKey(inquiry.crop())) {
             return talk("no-sheet-question", Map.of("crops", vocabulary.names().many(inquiry.crop())));
         }
-        String key = inquiry.topic() == null ? inquiry.question().word() : inquiry.question().word() + ":" + inquiry.topic();
-        String topic = wording.topics().getOrDefault(key, wording.topics().get(inquiry.question().word()));
+        String key = inquiry.topic() == null
+                ? inquiry.question().word()
+                : inquiry.question().word() + ":" + inquiry.topic();
+        String topic = wording.topics()
+                .getOrDefault(key, wording.topics().get(inquiry.question().word()));
         if (topic != null) {
             return topic;
         }
@@ -143,13 +146,17 @@ final class Phrasing {
     }
 
     /** The day on which to look again: the earliest that the spoken advice names. */
-    Optional<String> nextLook(List<Given> spoken) {
+    Optional<LocalDate> nextLook(List<Given> spoken) {
         return spoken.stream()
+                .filter(given -> given.neglect() != Given.Neglect.PERSON_HURT)
                 .map(Given::nextCheck)
                 .filter(Objects::nonNull)
                 .filter(day -> day.isAfter(turn.today()))
-                .min(Comparator.naturalOrder())
-                .map(day -> talk("next-look", Map.of("date", vocabulary.quantities().day(day))));
+                .min(Comparator.naturalOrder());
+    }
+
+    String lookAgain(LocalDate day) {
+        return talk("next-look", Map.of("date", vocabulary.quantities().day(day)));
     }
 
     /** The question of the first spoken advice that asks one. */
@@ -188,7 +195,16 @@ final class Phrasing {
         if (answer.sign() != null) {
             SignSeen sign = new SignSeen(answer.sign(), given.planting(), given.crop(), today, null, null);
             return new Heard(
-                    List.of(), List.of(), List.of(sign), List.of(), List.of(), List.of(), null, List.of(), Kind.TROUBLE, false);
+                    List.of(),
+                    List.of(),
+                    List.of(sign),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    null,
+                    List.of(),
+                    Kind.TROUBLE,
+                    false);
         }
         return Heard.nothing(Kind.CHAT);
     }
@@ -197,7 +213,8 @@ final class Phrasing {
         if (doubt.about() == Doubt.About.ADVICE) {
             return doubt.arguments().get("question");
         }
-        String sentence = wording.doubts().get(doubt.about().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+        String sentence = wording.doubts()
+                .get(doubt.about().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
         return new Sentence(Objects.requireNonNull(sentence, () -> "no wording doubts." + doubt.about()))
                 .fill(name -> Optional.ofNullable(doubt.arguments().get(name)).map(this::readable))
                 .orElse(talk("say-again", Map.of()));

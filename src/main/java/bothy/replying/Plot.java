@@ -51,7 +51,7 @@ final class Plot {
         if (stage != null) {
             words.put("stage", wording.stages().getOrDefault(stage.word(), stage.word()));
         }
-        if (planting.begun() != null) {
+        if (planting.begun() != null && planting.begun().isBefore(turn.today())) {
             words.put("days", String.valueOf(ChronoUnit.DAYS.between(planting.begun(), turn.today())));
         }
         next(planting, given).ifPresent(next -> words.put("next", next));
@@ -62,13 +62,19 @@ final class Plot {
 
     private Optional<String> next(Planting planting, List<Given> given) {
         return given.stream()
-                .filter(one -> one.occasion() == Occasion.STANDING && planting.id().equals(one.planting()))
+                .filter(one ->
+                        one.occasion() == Occasion.STANDING && planting.id().equals(one.planting()))
                 .filter(one -> wording.advice().containsKey(one.id())
                         && wording.advice().get(one.id()).in(one.crop()).todo() != null)
                 .min(Comparator.comparing(Given::due).thenComparing(Given::neglect))
-                .flatMap(one -> new Sentence(wording.advice().get(one.id()).in(one.crop()).todo())
-                        .fill(name -> name.equals("crops") ? Optional.of("them") : vocabulary.word(one, name))
-                        .map(text -> vocabulary.quantities().nearDay(one.due().isBefore(turn.today()) ? turn.today() : one.due())
+                .flatMap(one -> new Sentence(
+                                wording.advice().get(one.id()).in(one.crop()).todo())
+                        .fill(name -> name.equals("crops")
+                                ? Optional.of(vocabulary.names().planting(planting.id()))
+                                : vocabulary.word(one, name))
+                        .map(text -> vocabulary
+                                        .quantities()
+                                        .nearDay(one.due().isBefore(turn.today()) ? turn.today() : one.due())
                                 + ", " + Character.toLowerCase(text.charAt(0)) + text.substring(1)));
     }
 }

@@ -56,7 +56,9 @@ final class Quantities {
             return us ? span(fahrenheit(low), fahrenheit(high), 0, " °F") : span(low, high, whole(low, high, 1), " °C");
         }
         if (name.endsWith("Mm") || name.endsWith("MmPerWeek")) {
-            return us ? inches(low / 10, high / 10) : low >= 20 ? centimetres(low / 10, high / 10) : span(low, high, 0, " mm");
+            return us
+                    ? inches(low / 10, high / 10)
+                    : low >= 20 ? centimetres(low / 10, high / 10) : span(low, high, 0, " mm");
         }
         if (name.endsWith("Cm")) {
             return us ? inches(low, high) : centimetres(low, high);
@@ -80,7 +82,9 @@ final class Quantities {
     }
 
     private static String centimetres(double low, double high) {
-        return low >= 100 ? span(low / 100, high / 100, whole(low / 100, high / 100, 1), " m") : span(low, high, 0, " cm");
+        return low >= 100
+                ? span(low / 100, high / 100, whole(low / 100, high / 100, 1), " m")
+                : span(low, high, 0, " cm");
     }
 
     private static String inches(double lowCm, double highCm) {

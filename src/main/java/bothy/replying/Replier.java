@@ -38,12 +38,22 @@ public final class Replier {
         if (paragraphs.isEmpty() && turn.doubt() == null) {
             paragraphs.add(phrasing.nothingUnderstood());
         }
-        phrasing.nextLook(spoken).ifPresent(paragraphs::add);
-        Doubt doubt = turn.doubt() != null ? turn.doubt() : phrasing.questionOf(spoken).orElse(null);
+        LocalDate look = phrasing.nextLook(spoken).orElse(null);
+        Doubt doubt = turn.doubt() != null
+                ? turn.doubt()
+                : phrasing.questionOf(spoken).orElse(null);
+        return finished(phrasing, paragraphs, spoken, look, doubt);
+    }
+
+    private static Answer finished(
+            Phrasing phrasing, List<String> paragraphs, List<Given> spoken, LocalDate look, Doubt doubt) {
+        if (look != null) {
+            paragraphs.add(phrasing.lookAgain(look));
+        }
         if (doubt != null) {
             paragraphs.add(phrasing.question(doubt));
         }
-        return new Answer(new Reply(String.join("\n\n", paragraphs), buttons(doubt)), spoken, doubt);
+        return new Answer(new Reply(String.join("\n\n", paragraphs), buttons(doubt)), spoken, doubt, look);
     }
 
     private Phrasing phrasing(Turn turn) {
@@ -51,7 +61,9 @@ public final class Replier {
     }
 
     private static List<String> buttons(Doubt doubt) {
-        return doubt == null ? List.of() : doubt.choices().stream().map(Choice::label).toList();
+        return doubt == null
+                ? List.of()
+                : doubt.choices().stream().map(Choice::label).toList();
     }
 
     private List<String> listsAsked(Turn turn, Phrasing phrasing) {
@@ -75,12 +87,9 @@ public final class Replier {
         } else {
             paragraphs.addAll(phrasing.advice(due));
         }
-        phrasing.nextLook(due).ifPresent(paragraphs::add);
-        Doubt doubt = phrasing.questionOf(due).orElse(null);
-        if (doubt != null) {
-            paragraphs.add(phrasing.question(doubt));
-        }
-        return new Answer(new Reply(String.join("\n\n", paragraphs), buttons(doubt)), due, doubt);
+        LocalDate look = phrasing.nextLook(due).orElse(null);
+        return finished(
+                phrasing, paragraphs, due, look, phrasing.questionOf(due).orElse(null));
     }
 
     /** A fixed sentence of the wording. */
@@ -102,7 +111,10 @@ public final class Replier {
 
     /** A diary line in a few words, for receipts and for choosing among lines. */
     public String line(Event event, Turn turn) {
-        return phrasing(turn).receipts().words(List.of(event)).orElse(event.what().word());
+        return phrasing(turn)
+                .receipts()
+                .words(List.of(event))
+                .orElse(event.what().word());
     }
 
     /** A day as the grower reads it. */

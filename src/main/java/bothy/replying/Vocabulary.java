@@ -36,7 +36,7 @@ final class Vocabulary {
     }
 
     Optional<String> word(Given given, String name) {
-        Object figure = given.figures().get(name);
+        Object figure = name.startsWith("crop") ? null : given.figures().get(name);
         if (figure != null) {
             return Optional.of(write(name, figure));
         }

@@ -1,0 +1,164 @@
+package bothy.reading;
+
+import bothy.garden.Inquiry;
+import bothy.garden.Planting;
+import bothy.garden.Question;
+import bothy.reading.grammar.CropSaid;
+import bothy.reading.grammar.DaySaid;
+import bothy.reading.grammar.NumberSaid;
+import bothy.reading.grammar.Passage;
+import bothy.reading.grammar.Quantity;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+
+/** Makes inquiries of asking sentences: what is asked, of which crop and plantings, with the figures told. */
+final class Inquiries {
+    private static final Set<Question> WHOLE_PLOT = Set.of(Question.TO_DO, Question.WHAT_TO_GROW);
+    private final Questions questions;
+
+    Inquiries(Questions questions) {
+        this.questions = questions;
+    }
+
+    Inquiry of(Passage passage, int[] sentence, int begins) {
+        Question question = questions.asked(passage, sentence, begins);
+        CropSaid said = crop(passage, sentence, begins);
+        List<Planting> plantings = plantings(passage, sentence, said, question);
+        String crop = name(said, plantings);
+        String topic = question == Question.HOW_TO
+                ? questions.topic(passage, begins, sentence[1])
+                : question == Question.SAFE ? safe(passage, begins, sentence[1]) : null;
+        return figures(
+                new Inquiry(
+                        question,
+                        crop,
+                        PlantingsMeant.ids(plantings),
+                        topic,
+                        day(passage, begins, sentence[1]),
+                        null,
+                        null,
+                        null,
+                        null,
+                        null),
+                passage,
+                begins,
+                sentence[1]);
+    }
+
+    private static CropSaid crop(Passage passage, int[] sentence, int begins) {
+        List<CropSaid> inside = Passage.within(passage.crops(), begins, sentence[1]);
+        if (!inside.isEmpty()) {
+            return inside.get(0);
+        }
+        List<CropSaid> before = Passage.within(passage.crops(), 0, begins);
+        return before.isEmpty() ? null : before.get(before.size() - 1);
+    }
+
+    private static List<Planting> plantings(Passage passage, int[] sentence, CropSaid said, Question question) {
+        if (said != null) {
+            return PlantingsMeant.of(said, passage, sentence[0], sentence[1], true);
+        }
+        boolean points = Set.of("they", "them", "it", "these", "those", "ones", "one", "both").stream()
+                .anyMatch(word -> says(passage, sentence, word));
+        if (WHOLE_PLOT.contains(question) || (!points && question == Question.STATUS)) {
+            return List.of();
+        }
+        List<Planting> mentioned = PlantingsMeant.mentioned(passage.situation());
+        return points || question == Question.NEXT ? mentioned : List.of();
+    }
+
+    private static boolean says(Passage passage, int[] sentence, String word) {
+        for (int at = sentence[0]; at < sentence[1]; at++) {
+            if (passage.word(at).equals(word)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static String name(CropSaid said, List<Planting> plantings) {
+        List<String> grown = plantings.stream().map(Planting::crop).distinct().toList();
+        if (grown.size() == 1) {
+            return grown.get(0);
+        }
+        return said != null && (said.single() || said.certain()) ? said.crop() : null;
+    }
+
+    private static String safe(Passage passage, int from, int to) {
+        for (int at = from; at < to; at++) {
+            if (Set.of("frost", "freeze", "cold", "frosts", "frosty", "freezing")
+                    .contains(passage.word(at))) {
+                return "frost";
+            }
+            if (passage.word(at).startsWith("spray")
+                    || Set.of(
+                                    "pesticide",
+                                    "insecticide",
+                                    "weedkiller",
+                                    "pellets",
+                                    "chemicals",
+                                    "fungicide",
+                                    "soap",
+                                    "neem")
+                            .contains(passage.word(at))) {
+                return "spraying";
+            }
+        }
+        return "eating";
+    }
+
+    private static LocalDate day(Passage passage, int from, int to) {
+        return Passage.within(passage.days(), from, to).stream()
+                .filter(DaySaid::known)
+                .map(DaySaid::future)
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static Inquiry figures(Inquiry inquiry, Passage passage, int from, int to) {
+        List<Quantity> lengths = Passage.within(passage.quantities(), from, to).stream()
+                .filter(quantity -> quantity.unit().equals("m"))
+                .toList();
+        Double length = lengths.isEmpty() ? null : Double.valueOf(lengths.get(0).value());
+        Double width = lengths.size() < 2 ? null : Double.valueOf(lengths.get(1).value());
+        if (lengths.size() == 1 && shared(passage, lengths.get(0)) != null) {
+            width = length;
+            length = shared(passage, lengths.get(0));
+        }
+        Quantity other = Passage.within(passage.quantities(), from, to).stream()
+                .filter(quantity -> !quantity.unit().equals("m"))
+                .findFirst()
+                .orElse(null);
+        NumberSaid count = passage.counts(from, to).stream()
+                .filter(number -> number.value() > 0 && number.value() < 100_000)
+                .filter(number -> !Set.of("x", "by", "one").contains(passage.word(number.end()))
+                        && !passage.word(number.start()).equals("one"))
+                .findFirst()
+                .orElse(null);
+        return new Inquiry(
+                inquiry.question(),
+                inquiry.crop(),
+                inquiry.plantings(),
+                inquiry.topic(),
+                inquiry.on(),
+                count == null ? null : Integer.valueOf((int) count.value()),
+                length,
+                width,
+                other == null ? null : Double.valueOf(other.value()),
+                other == null ? null : other.unit());
+    }
+
+    /** "1.2 by 2.4 m": the first figure has the second's unit. */
+    private static Double shared(Passage passage, Quantity second) {
+        if (!Set.of("x", "by").contains(passage.word(second.start() - 1))) {
+            return null;
+        }
+        return passage.numbers().stream()
+                .filter(number -> number.end() == second.start() - 1)
+                .map(number ->
+                        Double.valueOf(Math.round(number.value() * second.value() / second.told() * 1000) / 1000.0))
+                .findFirst()
+                .orElse(null);
+    }
+}

@@ -1,0 +1,250 @@
+package bothy.reading;
+
+import bothy.garden.Event;
+import bothy.garden.What;
+import bothy.reading.grammar.Clause;
+import bothy.reading.grammar.CropSaid;
+import bothy.reading.grammar.NumberSaid;
+import bothy.reading.grammar.Passage;
+import bothy.reading.grammar.PlaceSaid;
+import bothy.reading.grammar.Quantity;
+import bothy.reading.text.Token;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** The count, amount, place and container that a clause gives for each of its crops. */
+final class Particulars {
+    private static final Set<String> ENDS_NAME = Set.of(
+            "in", "on", "at", "into", "with", "from", "for", "and", "but", ",", "(", ")", "-", ":", "to", "by", "per",
+            "the", "is", "are", "were", "was", "after", "before", "then", "or", "/");
+    private final Set<String> notCounts;
+    private final Set<String> counted;
+
+    Particulars(bothy.almanac.Words words) {
+        notCounts = new HashSet<>(words.list("units", "/not-counts"));
+        counted = new HashSet<>(words.list("units", "/counted"));
+    }
+
+    Set<String> vocabulary() {
+        Set<String> all = new HashSet<>(notCounts);
+        all.addAll(counted);
+        return all;
+    }
+
+    /** The count told for a crop, {@code null} when none is. */
+    Integer count(Passage passage, Clause clause, CropSaid crop) {
+        List<NumberSaid> numbers = passage.counts(clause.from(), clause.to());
+        Integer before = before(passage, numbers, crop);
+        if (before != null) {
+            return before;
+        }
+        Integer after = after(passage, numbers, crop);
+        return after != null || clause.crops().size() > 1 ? after : loose(passage, clause, numbers);
+    }
+
+    /** "6 little tomato plants", "4 of the toms", "2 trays of 12 lettuces". */
+    private Integer before(Passage passage, List<NumberSaid> numbers, CropSaid crop) {
+        for (int at = crop.start() - 1, words = 0; at >= 0 && words < 6; at--, words++) {
+            int here = at;
+            NumberSaid number = numbers.stream()
+                    .filter(told -> told.end() == here + 1)
+                    .findFirst()
+                    .orElse(null);
+            if (number != null) {
+                return named(passage, numbers, number);
+            }
+            boolean of = passage.word(at).equals("of")
+                    || (passage.word(at).equals("the") && Set.of("of", "all").contains(passage.word(at - 1)))
+                    || Set.of("my", "our", "these", "those").contains(passage.word(at));
+            if (!of && ENDS_NAME.contains(passage.word(at))
+                    || passage.cropAt(at).isPresent()
+                    || passage.tokens().get(at).endsSentence()) {
+                return null;
+            }
+        }
+        return null;
+    }
+
+    private Integer named(Passage passage, List<NumberSaid> numbers, NumberSaid number) {
+        String next = passage.word(number.end());
+        NumberSaid more = numbers.stream()
+                .filter(other -> other.end() < number.start() && number.start() - other.end() <= 3)
+                .reduce((first, second) -> second)
+                .orElse(null);
+        if (more != null) {
+            String between = passage.word(number.start() - 1);
+            if (between.equals("of")
+                    && !passage.word(number.start() - 2).equals("out")
+                    && more.end() + 1 < number.start()) {
+                return whole(more.value() * number.value());
+            }
+            if (Set.of("of", "the", "my", "our").contains(between) || between.equals("/")) {
+                return whole(more.value());
+            }
+            if (between.equals("x") && number.start() - more.end() == 1) {
+                return whole(more.value() * number.value());
+            }
+        }
+        return notCounts.contains(next) ? null : whole(number.value());
+    }
+
+    /** "tomatoes x 6", "toms (6)", "beans - 12", "lettuce, 6 of them", "lettuce 12". */
+    private Integer after(Passage passage, List<NumberSaid> numbers, CropSaid crop) {
+        int at = crop.end();
+        while (Set.of("x", "(", "-", ":", ",", "=", "plants", "seeds", "seedlings", "cloves", "sets", "about")
+                .contains(passage.word(at))) {
+            at++;
+        }
+        int start = at;
+        NumberSaid number = numbers.stream()
+                .filter(told -> told.start() == start)
+                .findFirst()
+                .orElse(null);
+        if (number == null
+                || passage.crops().stream()
+                        .anyMatch(next -> next.start() > number.start()
+                                && next.start() - number.end() <= 2
+                                && !passage.word(number.end()).equals(","))) {
+            return null;
+        }
+        String next = passage.word(number.end());
+        boolean closes = number.end() >= passage.size()
+                || passage.tokens().get(number.end()).mark()
+                || counted.contains(next)
+                || Set.of(
+                                "of",
+                                "in",
+                                "and",
+                                "up",
+                                "so",
+                                "out",
+                                "are",
+                                "have",
+                                "today",
+                                "on",
+                                "into",
+                                "to",
+                                "this",
+                                "altogether",
+                                "total",
+                                "only",
+                                "still")
+                        .contains(next)
+                || passage.actions().stream().anyMatch(action -> action.words().get(number.end()));
+        return closes && !notCounts.contains(next) ? whole(number.value()) : null;
+    }
+
+    /** A number by itself when the clause is about one crop: "potted on 6", "4 up so far", "6 seeds to a pot". */
+    Integer loose(Passage passage, Clause clause, List<NumberSaid> numbers) {
+        for (NumberSaid number : numbers) {
+            String next = passage.word(number.end());
+            String last = passage.word(number.start() - 1);
+            boolean pronoun = passage.word(number.start()).equals("one")
+                    && Set.of("the", "this", "that", "which", "other", "no", "each", "every", "any", "last")
+                            .contains(last);
+            boolean unit = notCounts.contains(next)
+                    || Set.of("per", "each", "every", "about").contains(next)
+                    || last.equals("at")
+                    || last.equals("week");
+            if (!pronoun && !unit && standsAlone(passage, clause, number)) {
+                return whole(number.value());
+            }
+        }
+        return null;
+    }
+
+    private boolean standsAlone(Passage passage, Clause clause, NumberSaid number) {
+        String next = passage.word(number.end());
+        boolean atVerb = clause.action().words().get(number.end())
+                || number.start() > 0 && clause.action().words().get(number.start() - 1)
+                || clause.action().covers(number.start());
+        return atVerb
+                || counted.contains(next)
+                || Set.of("of", "out", "more", "so", "are", "have", "up", "in", "into", "on")
+                        .contains(next)
+                || number.end() >= clause.to();
+    }
+
+    private static Integer whole(double value) {
+        return Math.abs(value) > 2_000_000_000 ? Integer.valueOf(2_000_000_000) : Integer.valueOf((int) value);
+    }
+
+    /** An event with the amount that is told for its crop. */
+    Event withAmount(Event event, Passage passage, Clause clause, CropSaid crop) {
+        Quantity amount = amount(event.what(), passage, clause, crop);
+        if (amount == null) {
+            return event;
+        }
+        if (event.what() == What.RAIN && amount.unit().equals("m")) {
+            return event.withAmount(Math.round(amount.value() * 10000) / 10.0, "mm");
+        }
+        return event.withAmount(amount.value(), amount.unit());
+    }
+
+    private static Quantity amount(What what, Passage passage, Clause clause, CropSaid crop) {
+        List<Quantity> fitting = Passage.within(passage.quantities(), clause.from(), clause.to()).stream()
+                .filter(quantity -> fits(what, quantity))
+                .toList();
+        if (fitting.isEmpty()) {
+            return null;
+        }
+        if (crop == null || clause.crops().size() < 2) {
+            return fitting.get(0);
+        }
+        Quantity before = fitting.stream()
+                .filter(quantity -> quantity.end() <= crop.start())
+                .filter(quantity -> clause.crops().stream()
+                        .noneMatch(other -> other.start() >= quantity.end() && other.end() <= crop.start()))
+                .reduce((first, second) -> second)
+                .orElse(null);
+        boolean forAll = before == null && fitting.size() == 1 && what == What.WATERED;
+        return forAll ? fitting.get(0) : before;
+    }
+
+    private static boolean fits(What what, Quantity quantity) {
+        return switch (what) {
+            case HARVESTED, STORED, CURED -> quantity.unit().equals("kg");
+            case WATERED, FED -> quantity.unit().equals("L");
+            case RAIN -> quantity.unit().equals("mm") || quantity.unit().equals("m");
+            case TEMPERATURE, FROST -> quantity.degrees();
+            default -> false;
+        };
+    }
+
+    /** An event with the place and container that are told for its crop. */
+    static Event withPlace(Event event, Passage passage, Clause clause, CropSaid crop) {
+        String place = name(passage, clause, crop, false);
+        String container = name(passage, clause, crop, true);
+        return event.withPlace(place, container);
+    }
+
+    private static String name(Passage passage, Clause clause, CropSaid crop, boolean container) {
+        List<PlaceSaid> places = Passage.within(passage.places(), clause.from(), clause.to()).stream()
+                .filter(place -> place.container() == container)
+                .filter(place -> container ? leadsIn(passage, place) : true)
+                .toList();
+        if (places.isEmpty()) {
+            return null;
+        }
+        if (crop == null || places.size() == 1) {
+            return places.get(0).name();
+        }
+        return places.stream()
+                .filter(place -> place.start() >= crop.end())
+                .findFirst()
+                .orElse(places.get(places.size() - 1))
+                .name();
+    }
+
+    /** "in modules", "12 modules of peas", "into 9 cm pots". */
+    private static boolean leadsIn(Passage passage, PlaceSaid place) {
+        for (int at = place.start() - 1; at >= Math.max(0, place.start() - 5); at--) {
+            if (Set.of("in", "into", "to", "on", "of", "per").contains(passage.word(at))
+                    || passage.tokens().get(at).sort() == Token.Sort.NUMBER) {
+                return true;
+            }
+        }
+        return passage.word(place.end()).equals("of") || place.end() == passage.size();
+    }
+}

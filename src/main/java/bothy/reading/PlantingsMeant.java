@@ -1,0 +1,137 @@
+package bothy.reading;
+
+import bothy.garden.Planting;
+import bothy.garden.Situation;
+import bothy.garden.What;
+import bothy.reading.grammar.Clause;
+import bothy.reading.grammar.CropSaid;
+import bothy.reading.grammar.Passage;
+import bothy.reading.grammar.PlaceSaid;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/** Which of the grower's plantings a crop, a place or a "they" can mean. */
+final class PlantingsMeant {
+    /** What is done to a crop as a whole unless one planting of it is named. */
+    private static final Set<What> OF_ALL = EnumSet.of(
+            What.WATERED,
+            What.FED,
+            What.PROTECTED,
+            What.SUPPORTED,
+            What.NOTE,
+            What.SOIL_CHECKED,
+            What.TEMPERATURE,
+            What.STORED,
+            What.CURED);
+
+    private PlantingsMeant() {}
+
+    static boolean ofAll(What what) {
+        return OF_ALL.contains(what);
+    }
+
+    static List<Planting> growing(Situation situation) {
+        return situation.plantings().stream()
+                .filter(planting -> !planting.over() && planting.begunAtAll())
+                .toList();
+    }
+
+    /** Plantings of a crop as far as the words tell them apart. */
+    static List<Planting> of(CropSaid crop, Passage passage, int from, int to, boolean placeTells) {
+        List<Planting> ofCrop = growing(passage.situation()).stream()
+                .filter(planting -> crop.crops().contains(planting.crop()))
+                .toList();
+        List<Planting> fitting = ofCrop;
+        if (crop.variety() != null) {
+            List<Planting> called = fitting.stream()
+                    .filter(planting -> called(planting, crop.variety()))
+                    .toList();
+            boolean unnamed = fitting.size() == 1 && fitting.get(0).variety() == null;
+            fitting = unnamed ? fitting : called;
+        }
+        return narrowed(fitting, passage, from, to, placeTells);
+    }
+
+    private static boolean called(Planting planting, String variety) {
+        return planting.variety() != null
+                && (squeezed(planting.variety()).contains(squeezed(variety))
+                        || squeezed(variety).contains(squeezed(planting.variety())));
+    }
+
+    private static String squeezed(String name) {
+        return name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\d]", "").replaceAll("(es|s)$", "");
+    }
+
+    /** Those that a named place or day of sowing picks out; all of them when it picks none. */
+    private static List<Planting> narrowed(
+            List<Planting> plantings, Passage passage, int from, int to, boolean placeTells) {
+        List<Planting> narrowed = plantings;
+        if (placeTells) {
+            for (PlaceSaid place : Passage.within(passage.places(), from, to)) {
+                narrowed = keep(narrowed, planting -> stands(planting, place));
+            }
+        }
+        return narrowed;
+    }
+
+    static boolean stands(Planting planting, PlaceSaid place) {
+        String where = place.container() ? planting.container() : planting.place();
+        if (where == null) {
+            return false;
+        }
+        String known = where.toLowerCase(Locale.ROOT);
+        return known.contains(place.name())
+                || place.name().contains(known)
+                || (place.container() && known.contains(lastWord(place.name())));
+    }
+
+    private static String lastWord(String name) {
+        return name.substring(name.lastIndexOf(' ') + 1);
+    }
+
+    static List<Planting> keep(List<Planting> plantings, Predicate<Planting> wanted) {
+        List<Planting> kept = plantings.stream().filter(wanted).toList();
+        return kept.isEmpty() ? plantings : kept;
+    }
+
+    /** The plantings talked about last that still grow. */
+    static List<Planting> mentioned(Situation situation) {
+        return growing(situation).stream()
+                .filter(planting -> situation.mentioned().contains(planting.id()))
+                .toList();
+    }
+
+    /** A planting in a few words: "tomatoes in the greenhouse". */
+    static String label(Planting planting, String called, List<Planting> among) {
+        String name = planting.variety() == null ? called : planting.variety() + " " + called;
+        boolean sameName = among.stream()
+                .filter(other -> other != planting)
+                .anyMatch(other -> java.util.Objects.equals(other.variety(), planting.variety())
+                        && other.crop().equals(planting.crop()));
+        if (!sameName) {
+            return name;
+        }
+        boolean samePlace = among.stream()
+                .filter(other -> other != planting)
+                .anyMatch(other -> java.util.Objects.equals(other.place(), planting.place()));
+        if (planting.place() != null && !samePlace) {
+            return name + " in the " + planting.place();
+        }
+        return planting.begun() == null
+                ? name + (planting.place() == null ? "" : " in the " + planting.place())
+                : name + " begun " + planting.begun().getDayOfMonth() + " "
+                        + planting.begun().getMonth().getDisplayName(java.time.format.TextStyle.SHORT, Locale.ENGLISH);
+    }
+
+    static List<String> ids(List<Planting> plantings) {
+        return plantings.stream().map(Planting::id).toList();
+    }
+
+    /** The clause's own stretch. */
+    static List<Planting> of(CropSaid crop, Passage passage, Clause clause, boolean placeTells) {
+        return of(crop, passage, clause.from(), clause.to(), placeTells);
+    }
+}

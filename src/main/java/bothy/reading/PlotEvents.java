@@ -1,0 +1,103 @@
+package bothy.reading;
+
+import bothy.garden.Doubt;
+import bothy.garden.Event;
+import bothy.garden.Units;
+import bothy.garden.What;
+import bothy.reading.grammar.Clause;
+import bothy.reading.grammar.Passage;
+import bothy.reading.grammar.PlaceSaid;
+import bothy.reading.grammar.Quantity;
+import java.util.List;
+import java.util.Set;
+
+/** Events of the plot rather than of a planting: weather, temperatures, soil looked at, notes. */
+final class PlotEvents {
+    private static final Set<String> SOIL = Set.of("soil", "compost", "ground", "bed", "mix", "earth");
+    private static final double HOTTEST_C = 55;
+    private static final double COLDEST_C = -40;
+    private static final double COOLEST_F_LIKELY = 30;
+
+    private PlotEvents() {}
+
+    static Event told(Event event, Passage passage, Clause clause) {
+        return switch (event.what()) {
+            case NOTE -> event.withDetail(note(passage, clause));
+            case TEMPERATURE -> temperature(event, passage, clause);
+            case SOIL_CHECKED -> event.withPlace(place(passage, clause), null);
+            default -> event;
+        };
+    }
+
+    private static Event temperature(Event event, Passage passage, Clause clause) {
+        List<Quantity> own = Passage.within(
+                passage.quantities(), clause.action().start(), clause.action().end());
+        Event measured = own.isEmpty()
+                ? event
+                : event.withAmount(
+                        own.get(own.size() - 1).value(), own.get(own.size() - 1).unit());
+        boolean soil = SOIL.stream().anyMatch(word -> says(passage, clause.from(), clause.to(), word));
+        return measured.withDetail(soil ? "soil" : null).withPlace(place(passage, clause), null);
+    }
+
+    private static String place(Passage passage, Clause clause) {
+        return Passage.within(passage.places(), clause.from(), clause.to()).stream()
+                .filter(place -> !place.container())
+                .map(PlaceSaid::name)
+                .filter(name -> !name.equals("garden"))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static String note(Passage passage, Clause clause) {
+        int at = Math.min(clause.action().end(), passage.size() - 1);
+        int from = clause.action().end() < clause.sentence()[1]
+                ? passage.tokens().get(at).from()
+                : 0;
+        String text = passage.message()
+                .substring(Math.min(from, passage.message().length()))
+                .strip();
+        String bare = text.replaceAll("^[:,\\-\\s]+", "");
+        return bare.length() > 500 ? bare.substring(0, 500) : bare;
+    }
+
+    private static boolean says(Passage passage, int from, int to, String word) {
+        for (int at = from; at < to; at++) {
+            if (passage.word(at).equals(word)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Degrees without a scale are the grower's own; what cannot be in either is asked. */
+    static Told degrees(Told told, Passage passage) {
+        Event event = told.event();
+        if (event.amount() == null || event.unit() == null) {
+            return told;
+        }
+        double value = event.amount();
+        if (event.unit().equals("°")) {
+            boolean us = passage.situation().grower().units() == Units.US;
+            boolean likely = us ? value > COOLEST_F_LIKELY && value < 130 : value > COLDEST_C && value <= 45;
+            Event taken = event.withAmount(us ? celsius(value) : value, "°C");
+            return likely
+                    ? told.with(taken).assuming("unit")
+                    : told.with(taken).doubting(Doubt.About.WHICH_DEGREES, figures(value));
+        }
+        boolean possible = value > COLDEST_C && value < HOTTEST_C;
+        return possible ? told : told.doubting(Doubt.About.WHICH_DEGREES, figures(value));
+    }
+
+    static double celsius(double fahrenheit) {
+        return Math.round((fahrenheit - 32) / 1.8 * 10) / 10.0;
+    }
+
+    static String figures(double value) {
+        return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
+    }
+
+    static boolean about(What what) {
+        return what == What.TEMPERATURE || what == What.SOIL_CHECKED;
+    }
+}

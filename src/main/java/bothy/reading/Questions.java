@@ -1,0 +1,201 @@
+package bothy.reading;
+
+import bothy.almanac.RulesBroken;
+import bothy.almanac.Words;
+import bothy.garden.Question;
+import bothy.reading.grammar.Passage;
+import bothy.reading.text.Phrase;
+import bothy.reading.text.PhraseBook;
+import bothy.reading.text.PhraseBook.Found;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Finds where a message asks, and which of the known questions it is. */
+final class Questions {
+    private static final String FILE = "questions";
+    private static final Set<String> LEADING = Set.of(
+            "so", "and", "but", "also", "ok", "okay", "hi", "hello", "please", "hey", ",", "well", "now", "right",
+            "then", "just", "morning", "oh");
+    private final PhraseBook<String> cues = new PhraseBook<>();
+    private final PhraseBook<String> marked = new PhraseBook<>();
+    private final PhraseBook<Question> asked = new PhraseBook<>();
+    private final PhraseBook<Question> always = new PhraseBook<>();
+    private final PhraseBook<String> topics = new PhraseBook<>();
+    private final Set<String> little;
+
+    Questions(Words words) {
+        Map<String, List<String>> groups = new HashMap<>();
+        List<String> steps = new ArrayList<>();
+        words.lists(FILE, "/steps").forEach((topic, names) -> {
+            steps.addAll(names);
+            names.forEach(name -> topics.add(new Phrase(name, Map.of()), topic));
+        });
+        groups.put("step", steps);
+        groups.put("laterstep", steps);
+        words.list(FILE, "/cues").forEach(text -> add(words, "/cues", text, groups, cues, text));
+        words.list(FILE, "/marked").forEach(text -> add(words, "/marked", text, groups, marked, text));
+        words.lists(FILE, "/asked")
+                .forEach((name, texts) -> texts.forEach(
+                        text -> add(words, "/asked/" + name, text, groups, asked, question(words, name))));
+        words.lists(FILE, "/always")
+                .forEach((name, texts) -> texts.forEach(
+                        text -> add(words, "/always/" + name, text, groups, always, question(words, name))));
+        little = new HashSet<>(words.list(FILE, "/little"));
+    }
+
+    private static Question question(Words words, String name) {
+        return Question.of(name)
+                .orElseThrow(() -> new RulesBroken(List.of(words.problem(
+                        FILE,
+                        "/asked/" + name,
+                        "there is no question \"" + name + "\"; use a word of the exchange vocabulary."))));
+    }
+
+    private static <T> void add(
+            Words words, String at, String text, Map<String, List<String>> groups, PhraseBook<T> book, T meaning) {
+        try {
+            book.add(new Phrase(text, groups), meaning);
+        } catch (IllegalArgumentException wrong) {
+            throw new RulesBroken(
+                    List.of(words.problem(FILE, at, "\"" + text + "\" is no phrase: " + wrong.getMessage() + ".")));
+        }
+    }
+
+    Set<String> vocabulary() {
+        Set<String> all = new HashSet<>(cues.vocabulary());
+        all.addAll(marked.vocabulary());
+        all.addAll(asked.vocabulary());
+        all.addAll(always.vocabulary());
+        all.addAll(topics.vocabulary());
+        return all;
+    }
+
+    /** The token at which a sentence starts to ask, or −1 when it does not ask. */
+    int begins(Passage passage, int[] sentence) {
+        boolean mark = sentence[1] < passage.size() && passage.word(sentence[1]).equals("?");
+        int begins = first(cues.all(passage.tokens(), sentence[0], sentence[1], passage));
+        for (Found<String> cue : marked.all(passage.tokens(), sentence[0], sentence[1], passage)) {
+            if (mark || opens(passage, sentence[0], cue.start()) && asksThere(passage, cue)) {
+                begins = begins < 0 ? cue.start() : Math.min(begins, cue.start());
+            }
+        }
+        if (begins >= 0 || !mark) {
+            return command(passage, sentence) ? sentence[0] : begins;
+        }
+        return lastPart(passage, sentence);
+    }
+
+    /** At the head of a sentence "when" and "how" may also tell; an inverted verb asks. */
+    private static boolean asksThere(Passage passage, Found<String> cue) {
+        return !Set.of("when", "what", "which", "where", "who", "how", "enough", "worth")
+                        .contains(passage.word(cue.start()))
+                && !passage.word(cue.start()).equals("too");
+    }
+
+    private static boolean opens(Passage passage, int start, int at) {
+        for (int before = start; before < at; before++) {
+            if (!LEADING.contains(passage.word(before))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static int first(List<Found<String>> found) {
+        return found.stream().mapToInt(Found::start).min().orElse(-1);
+    }
+
+    /** "Sowed the peas yesterday, too early?" asks only at the end. */
+    private static int lastPart(Passage passage, int[] sentence) {
+        for (int at = sentence[1] - 1; at > sentence[0]; at--) {
+            int part = at;
+            if (passage.word(at).equals(",")) {
+                boolean doing = passage.actions().stream()
+                        .anyMatch(action -> action.start() > part && action.end() <= sentence[1]);
+                boolean before = passage.actions().stream()
+                        .anyMatch(action -> action.start() >= sentence[0] && action.end() <= part);
+                return before && !doing ? at + 1 : sentence[0];
+            }
+        }
+        return sentence[0];
+    }
+
+    private boolean command(Passage passage, int[] sentence) {
+        return commanded(passage, sentence) != null;
+    }
+
+    private Question commanded(Passage passage, int[] sentence) {
+        for (Found<Question> found : always.all(passage.tokens(), sentence[0], sentence[1], passage)) {
+            if (opens(passage, sentence[0], found.start()) && found.end() == sentence[1]) {
+                return found.meaning();
+            }
+        }
+        return null;
+    }
+
+    /** Which question a stretch asks; {@link Question#OTHER} when none of the known ones. */
+    Question asked(Passage passage, int[] sentence, int begins) {
+        Question command = commanded(passage, sentence);
+        if (command != null) {
+            return command;
+        }
+        Found<Question> best = null;
+        for (Found<Question> found : asked.all(passage.tokens(), begins, sentence[1], passage)) {
+            if (best == null
+                    || weight(passage, found) > weight(passage, best)
+                    || weight(passage, found) == weight(passage, best)
+                            && found.meaning().ordinal() != best.meaning().ordinal()
+                            && earlier(found, best)) {
+                best = found;
+            }
+        }
+        return best == null ? Question.OTHER : best.meaning();
+    }
+
+    private static final List<Question> ORDER = List.of(
+            Question.WHEN_STOP_WATERING,
+            Question.HOW_MUCH_WATER,
+            Question.WHEN_WATER,
+            Question.FEED_DOSE,
+            Question.FEED_WHAT,
+            Question.FEED_WHEN,
+            Question.WHEN_PLANT_OUT,
+            Question.WHEN_SOW,
+            Question.STILL_TIME,
+            Question.HOW_MANY_FIT,
+            Question.SPACING,
+            Question.READY,
+            Question.HOW_HARVEST,
+            Question.HOW_STORE,
+            Question.SAFE,
+            Question.WHY,
+            Question.NEXT,
+            Question.TO_DO,
+            Question.HOW_TO,
+            Question.STATUS,
+            Question.WHAT_TO_GROW,
+            Question.COMPARE);
+
+    private static boolean earlier(Found<Question> one, Found<Question> other) {
+        return ORDER.indexOf(one.meaning()) < ORDER.indexOf(other.meaning());
+    }
+
+    /** Words that carry meaning weigh more than the little ones around them. */
+    private int weight(Passage passage, Found<Question> found) {
+        return found.place().words().stream()
+                .map(at -> little.contains(passage.word(at)) ? 1 : 3)
+                .sum();
+    }
+
+    /** The step that a how-to is about, {@code null} when none is named. */
+    String topic(Passage passage, int from, int to) {
+        return topics.find(passage.tokens(), from, to, passage).stream()
+                .max(java.util.Comparator.comparingInt(found -> found.place().length()))
+                .map(Found::meaning)
+                .orElse(null);
+    }
+}

@@ -1,0 +1,64 @@
+package bothy.reading;
+
+import bothy.garden.Event;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+
+/** Leaves out what a message says twice ("in flower, first flowers are open"). */
+final class Repeats {
+    private Repeats() {}
+
+    static List<Told> without(List<Told> told) {
+        List<Told> kept = new ArrayList<>();
+        for (Told next : told) {
+            int earlier = same(kept, next);
+            if (earlier < 0) {
+                kept.add(next);
+            } else if (fuller(next.event(), kept.get(earlier).event())) {
+                kept.set(earlier, next);
+            }
+        }
+        return kept;
+    }
+
+    private static int same(List<Told> kept, Told next) {
+        for (int i = 0; i < kept.size(); i++) {
+            Event one = kept.get(i).event();
+            Event other = next.event();
+            boolean alike = one.what() == other.what()
+                    && Objects.equals(one.crop(), other.crop())
+                    && Objects.equals(one.on(), other.on())
+                    && (one.variety() == null
+                            || other.variety() == null
+                            || one.variety().equalsIgnoreCase(other.variety()))
+                    && (one.count() == null
+                            || other.count() == null
+                            || one.count().equals(other.count()))
+                    && (one.amount() == null
+                            || other.amount() == null
+                            || one.amount().equals(other.amount()))
+                    && (one.place() == null
+                            || other.place() == null
+                            || one.place().equals(other.place()));
+            if (alike) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private static boolean fuller(Event one, Event other) {
+        return known(one) > known(other);
+    }
+
+    private static int known(Event event) {
+        int known = 0;
+        for (Object part : new Object[] {
+            event.count(), event.amount(), event.place(), event.variety(), event.container(), event.detail()
+        }) {
+            known += part == null ? 0 : 1;
+        }
+        return known;
+    }
+}

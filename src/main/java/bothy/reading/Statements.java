@@ -1,0 +1,195 @@
+package bothy.reading;
+
+import bothy.garden.Doubt;
+import bothy.garden.Event;
+import bothy.garden.Plan;
+import bothy.garden.Planting;
+import bothy.garden.What;
+import bothy.reading.grammar.Clause;
+import bothy.reading.grammar.CropNames;
+import bothy.reading.grammar.CropSaid;
+import bothy.reading.grammar.DaySaid;
+import bothy.reading.grammar.Mood;
+import bothy.reading.grammar.Passage;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** Makes statements and plans of clauses: for each crop of a clause one, with its count, amount, place, day and plantings. */
+final class Statements {
+    private static final Set<String> ALL = Set.of("everything", "everyone", "lot", "whole", "everybody", "entire");
+    private static final int MOST_PLANTS = 20_000;
+    private final Particulars particulars;
+    private final WhatMeant whatMeant;
+
+    Statements(Particulars particulars, CropNames cropNames) {
+        this.particulars = particulars;
+        this.whatMeant = new WhatMeant(cropNames);
+    }
+
+    /** What one message tells as done, in order. */
+    List<Told> told(Passage passage, List<Clause> clauses) {
+        List<Told> told = new ArrayList<>();
+        for (Clause clause : clauses) {
+            if (clause.mood() == Mood.DONE || clause.mood() == Mood.UNCLEAR) {
+                if (!toCome(passage, clause)) {
+                    told.addAll(ofClause(passage, clause, told));
+                }
+            }
+        }
+        return Repeats.without(told);
+    }
+
+    /** What one message tells as meant. */
+    List<Plan> plans(Passage passage, List<Clause> clauses) {
+        List<Plan> plans = new ArrayList<>();
+        for (Clause clause : clauses) {
+            boolean toCome = clause.mood() == Mood.DONE && toCome(passage, clause);
+            if ((clause.mood() == Mood.MEANT || toCome) && !clause.action().state()) {
+                plans.addAll(plansOf(passage, clause));
+            }
+        }
+        return plans;
+    }
+
+    /** "Sowing peas on Saturday week" is a plan. */
+    private static boolean toCome(Passage passage, Clause clause) {
+        DaySaid day = WhenTold.said(passage, clause);
+        boolean ing = clause.action().form() == bothy.reading.text.Conjugation.Form.ING
+                || clause.action().form() == bothy.reading.text.Conjugation.Form.PLAIN;
+        return day != null
+                && day.known()
+                && ing
+                && day.past().isAfter(passage.situation().today());
+    }
+
+    private List<Plan> plansOf(Passage passage, Clause clause) {
+        DaySaid day = WhenTold.said(passage, clause);
+        LocalDate on = day == null ? null : day.future();
+        List<Plan> plans = new ArrayList<>();
+        for (CropSaid crop : clause.crops()) {
+            What what = whatMeant.of(passage, clause, crop);
+            List<String> ids = PlantingsMeant.ids(PlantingsMeant.of(crop, passage, clause, true));
+            plans.add(new Plan(what, crop.crop(), what == What.SOWN ? List.of() : ids, on));
+        }
+        if (plans.isEmpty()) {
+            plans.add(new Plan(whatMeant.of(passage, clause, null), null, List.of(), on));
+        }
+        return plans;
+    }
+
+    private List<Told> ofClause(Passage passage, Clause clause, List<Told> before) {
+        List<Told> told = new ArrayList<>();
+        for (CropSaid crop : clause.crops()) {
+            told.add(ofCrop(passage, clause, crop));
+        }
+        if (told.isEmpty()) {
+            told.addAll(withoutCrop(passage, clause, before));
+        }
+        told.replaceAll(one -> finished(passage, clause, one));
+        return told;
+    }
+
+    private Told ofCrop(Passage passage, Clause clause, CropSaid crop) {
+        What what = whatMeant.of(passage, clause, crop);
+        Event event = Event.of(what, null, crop.single() || crop.certain() ? crop.crop() : null, null)
+                .withVariety(crop.variety())
+                .withCount(what == What.RAIN ? null : particulars.count(passage, clause, crop))
+                .withDetail(clause.action().detail());
+        event = particulars.withAmount(event, passage, clause, crop);
+        Told told = Told.of(event, from(passage, clause), to(passage, clause));
+        if (what == What.SOWN) {
+            return begun(told, passage, clause, crop);
+        }
+        boolean toPlace = Set.of(What.PLANTED_OUT, What.POTTED_ON, What.MOVED, What.PRICKED_OUT)
+                .contains(what);
+        Told placed = toPlace || what == What.STORED || what == What.CURED
+                ? told.with(Particulars.withPlace(told.event(), passage, clause, crop))
+                : told;
+        return withPlantings(placed, PlantingsMeant.of(crop, passage, clause, !toPlace), crop, passage);
+    }
+
+    /** A sowing begins a planting of its own. */
+    private Told begun(Told told, Passage passage, Clause clause, CropSaid crop) {
+        Told placed = told.with(Particulars.withPlace(told.event(), passage, clause, crop));
+        if (crop.single() || crop.certain()) {
+            return placed;
+        }
+        return placed.oneOfCrops(crop.crops());
+    }
+
+    private static Told withPlantings(Told told, List<Planting> fitting, CropSaid crop, Passage passage) {
+        if (fitting.isEmpty()) {
+            return crop.single() || crop.certain() ? told : told.oneOfCrops(crop.crops());
+        }
+        if (fitting.size() == 1) {
+            Planting planting = fitting.get(0);
+            return told.with(told.event().withPlanting(null, planting.crop())).about(List.of(planting.id()));
+        }
+        List<Planting> mentioned = fitting.stream()
+                .filter(PlantingsMeant.mentioned(passage.situation())::contains)
+                .toList();
+        boolean oneCrop = fitting.stream().map(Planting::crop).distinct().count() == 1;
+        if (PlantingsMeant.ofAll(told.event().what())) {
+            return told.with(told.event()
+                            .withPlanting(null, oneCrop ? fitting.get(0).crop() : null))
+                    .about(PlantingsMeant.ids(fitting));
+        }
+        if (mentioned.size() == 1) {
+            return told.with(told.event().withPlanting(null, mentioned.get(0).crop()))
+                    .about(PlantingsMeant.ids(mentioned))
+                    .assuming("planting");
+        }
+        return told.with(
+                        told.event().withPlanting(null, oneCrop ? fitting.get(0).crop() : null))
+                .oneOf(fitting);
+    }
+
+    private List<Told> withoutCrop(Passage passage, Clause clause, List<Told> before) {
+        What what = whatMeant.of(passage, clause, null);
+        Event event = particulars
+                .withAmount(Event.of(what, null, null, null), passage, clause, null)
+                .withDetail(clause.action().detail());
+        int from = from(passage, clause);
+        int to = to(passage, clause);
+        if (what == What.TEMPERATURE || what.ofThePlot() || what == What.NOTE || what == What.SOIL_CHECKED) {
+            return List.of(Told.of(PlotEvents.told(event, passage, clause), from, to));
+        }
+        event = event.withCount(particulars.loose(passage, clause, passage.counts(clause.from(), clause.to())));
+        if (Set.of(What.PLANTED_OUT, What.POTTED_ON, What.MOVED, What.STORED, What.CURED, What.SOWN)
+                .contains(what)) {
+            event = Particulars.withPlace(event, passage, clause, null);
+        }
+        return new Unnamed(passage, clause, before).meant(Told.of(event, from, to), names(passage, clause, ALL));
+    }
+
+    private static boolean names(Passage passage, Clause clause, Set<String> words) {
+        for (int at = clause.from(); at < clause.to(); at++) {
+            if (words.contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static Told finished(Passage passage, Clause clause, Told told) {
+        Told dated = WhenTold.dated(told, WhenTold.said(passage, clause), passage);
+        Integer count = dated.event().count();
+        if (count != null && (count <= 0 || count > MOST_PLANTS)) {
+            dated = dated.with(dated.event().withCount(null)).doubting(Doubt.About.HOW_MANY, String.valueOf(count));
+        }
+        if (dated.event().what() == What.TEMPERATURE) {
+            dated = PlotEvents.degrees(dated, passage);
+        }
+        return clause.mood() == Mood.UNCLEAR ? dated.doubting(Doubt.About.REALLY_DONE, null) : dated;
+    }
+
+    static int from(Passage passage, Clause clause) {
+        return passage.tokens().get(clause.from()).from();
+    }
+
+    static int to(Passage passage, Clause clause) {
+        return passage.tokens().get(clause.to() - 1).to();
+    }
+}

@@ -1,0 +1,124 @@
+package bothy.reading;
+
+import bothy.garden.Event;
+import bothy.garden.Planting;
+import bothy.garden.What;
+import bothy.reading.grammar.Clause;
+import bothy.reading.grammar.Passage;
+import bothy.reading.grammar.PlaceSaid;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** What a clause without a crop is about: what was just named, "they", "the greenhouse ones", everything, or the one planting there is. */
+final class Unnamed {
+    private static final Set<String> POINTING =
+            Set.of("they", "them", "it", "these", "those", "ones", "both", "all", "this", "that", "one");
+    private final Passage passage;
+    private final Clause clause;
+    private final List<Told> before;
+
+    Unnamed(Passage passage, Clause clause, List<Told> before) {
+        this.passage = passage;
+        this.clause = clause;
+        this.before = before;
+    }
+
+    List<Told> meant(Told told, boolean everything) {
+        boolean ofAll = PlantingsMeant.ofAll(told.event().what());
+        List<Planting> growing = PlantingsMeant.growing(passage.situation());
+        if (everything && ofAll) {
+            return List.of(told.about(PlantingsMeant.ids(growing)));
+        }
+        List<Told> carried = carried(told);
+        if (!carried.isEmpty()) {
+            return carried;
+        }
+        List<Planting> placed = placed(growing);
+        if (!placed.isEmpty()) {
+            return List.of(among(told, placed));
+        }
+        List<Planting> mentioned = PlantingsMeant.mentioned(passage.situation());
+        if (!mentioned.isEmpty() && (points() || !ofAll)) {
+            return List.of(among(told, mentioned).assuming("planting"));
+        }
+        return List.of(alone(told, growing, ofAll));
+    }
+
+    private Told alone(Told told, List<Planting> growing, boolean ofAll) {
+        if (growing.size() == 1 && told.event().what() != What.SOWN) {
+            return one(told, growing.get(0)).assuming("crop");
+        }
+        if (ofAll) {
+            return told.about(PlantingsMeant.ids(growing)).assuming("planting");
+        }
+        if (growing.isEmpty() || told.event().what() == What.SOWN) {
+            return told.oneOfCrops(List.of());
+        }
+        return told.oneOf(growing);
+    }
+
+    /** "Planted out the squash and watered them in." */
+    private List<Told> carried(Told told) {
+        if (before.isEmpty()) {
+            return List.of();
+        }
+        int latest = before.get(before.size() - 1).from();
+        List<Told> carried = new ArrayList<>();
+        for (Told earlier : before) {
+            Event from = earlier.event();
+            if (earlier.from() == latest
+                    && (from.crop() != null || !earlier.plantings().isEmpty())) {
+                Event event = told.event().withPlanting(null, from.crop()).withVariety(from.variety());
+                Told next = told.with(event).about(earlier.plantings());
+                carried.add(
+                        earlier.open() == bothy.garden.Doubt.About.WHICH_PLANTING ? next.oneOf(earlier.among()) : next);
+            }
+        }
+        return carried;
+    }
+
+    private List<Planting> placed(List<Planting> growing) {
+        List<Planting> placed = new ArrayList<>();
+        for (PlaceSaid place : Passage.within(passage.places(), clause.from(), clause.to())) {
+            growing.stream()
+                    .filter(planting -> PlantingsMeant.stands(planting, place))
+                    .forEach(placed::add);
+        }
+        boolean to =
+                Set.of(What.MOVED, What.PLANTED_OUT, What.POTTED_ON, What.SOWN).contains(told());
+        return to ? List.of() : placed.stream().distinct().toList();
+    }
+
+    private What told() {
+        return What.of(clause.action().action()).orElse(What.SOWN);
+    }
+
+    private Told among(Told told, List<Planting> plantings) {
+        if (plantings.size() == 1) {
+            return one(told, plantings.get(0));
+        }
+        boolean oneCrop = plantings.stream().map(Planting::crop).distinct().count() == 1;
+        Told named = told.with(
+                told.event().withPlanting(null, oneCrop ? plantings.get(0).crop() : null));
+        boolean all = PlantingsMeant.ofAll(told.event().what()) || says("both") || says("all");
+        return all ? named.about(PlantingsMeant.ids(plantings)) : named.oneOf(plantings);
+    }
+
+    private static Told one(Told told, Planting planting) {
+        return told.with(told.event().withPlanting(null, planting.crop())).about(List.of(planting.id()));
+    }
+
+    private boolean points() {
+        return POINTING.stream().anyMatch(this::says);
+    }
+
+    private boolean says(String word) {
+        for (int at = clause.from(); at < clause.to(); at++) {
+            if (passage.word(at).equals(word)) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,77 @@
+package bothy.reading;
+
+import bothy.garden.Planting;
+import bothy.garden.What;
+import bothy.reading.grammar.Clause;
+import bothy.reading.grammar.CropNames;
+import bothy.reading.grammar.CropSaid;
+import bothy.reading.grammar.Passage;
+import bothy.reading.grammar.PlaceSaid;
+import java.util.List;
+import java.util.Set;
+
+/** Which kind of entry an action makes; "planted" may be sowing or planting out, by crop, words and place. */
+final class WhatMeant {
+    private static final Set<String> SEED =
+            Set.of("seed", "seeds", "cloves", "clove", "tubers", "sets", "chitted", "bulbs", "pips");
+    private static final Set<String> PLANTS =
+            Set.of("plants", "plant", "seedlings", "seedling", "plugs", "transplants", "starts", "babies", "out");
+    private static final Set<String> INDOORS = Set.of(
+            "windowsill",
+            "propagator",
+            "airing cupboard",
+            "indoors",
+            "grow lights",
+            "modules",
+            "seed tray",
+            "root trainers",
+            "soil blocks");
+    private final CropNames cropNames;
+
+    WhatMeant(CropNames cropNames) {
+        this.cropNames = cropNames;
+    }
+
+    What of(Passage passage, Clause clause, CropSaid crop) {
+        String action = clause.action().action();
+        if (!action.equals("planted")) {
+            return What.of(action).orElse(What.NOTE);
+        }
+        return planted(passage, clause, crop);
+    }
+
+    private What planted(Passage passage, Clause clause, CropSaid crop) {
+        if (says(passage, clause, SEED) || crop != null && crop.crops().contains("garlic")) {
+            return What.SOWN;
+        }
+        boolean young = says(passage, clause, PLANTS);
+        boolean nursery = Passage.within(passage.places(), clause.from(), clause.to()).stream()
+                .map(PlaceSaid::name)
+                .anyMatch(name -> INDOORS.stream().anyMatch(name::contains));
+        if (nursery && !young) {
+            return What.SOWN;
+        }
+        boolean growing = crop == null
+                || PlantingsMeant.growing(passage.situation()).stream()
+                        .map(Planting::crop)
+                        .anyMatch(crop.crops()::contains);
+        if (young || (growing && !(crop != null && rootedAtOnce(crop.crops())))) {
+            return What.PLANTED_OUT;
+        }
+        return crop != null && cropNames.plantedIsSown(crop.crop()) ? What.SOWN : What.PLANTED_OUT;
+    }
+
+    /** Crops that are never raised in a pot first. */
+    private static boolean rootedAtOnce(List<String> crops) {
+        return Set.of("garlic", "potato", "carrot", "radish", "parsnip").contains(crops.get(0));
+    }
+
+    private static boolean says(Passage passage, Clause clause, Set<String> words) {
+        for (int at = clause.from(); at < clause.to(); at++) {
+            if (words.contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

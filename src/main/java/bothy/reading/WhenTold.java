@@ -1,0 +1,94 @@
+package bothy.reading;
+
+import bothy.garden.Doubt;
+import bothy.reading.grammar.Clause;
+import bothy.reading.grammar.DaySaid;
+import bothy.reading.grammar.Passage;
+import bothy.reading.text.Conjugation.Form;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+
+/** The day on which something told happened. */
+final class WhenTold {
+    /** A day without a year that lies longer back than this is more likely a slip than a record, in days. */
+    static final int LONG_AGO = 270;
+    /** With its year told it may lie as far back as a whole season, in days. */
+    static final int A_SEASON = 400;
+
+    private WhenTold() {}
+
+    /** The day told for a clause: in it, at the head or the end of its sentence, or at the head of the message; else {@code null}. */
+    static DaySaid said(Passage passage, Clause clause) {
+        List<DaySaid> own = Passage.within(passage.days(), clause.from(), clause.to()).stream()
+                .filter(day -> !clause.inRelative(day.start()))
+                .toList();
+        if (!own.isEmpty()) {
+            return nearest(own, clause);
+        }
+        List<DaySaid> sentence = Passage.within(passage.days(), clause.sentence()[0], clause.sentence()[1]).stream()
+                .filter(day -> !clause.inRelative(day.start()))
+                .toList();
+        DaySaid leading = sentence.isEmpty() ? null : sentence.get(0);
+        if (leading != null && heads(passage, leading, clause.sentence()[0])) {
+            return leading;
+        }
+        DaySaid last = sentence.isEmpty() ? null : sentence.get(sentence.size() - 1);
+        if (last != null
+                && last.start() > clause.to()
+                && clause.action().form() == Form.PAST
+                && last.end() >= clause.sentence()[1] - 1) {
+            return last;
+        }
+        DaySaid first = passage.days().isEmpty() ? null : passage.days().get(0);
+        return first != null && first.start() <= 1 && clause.sentence()[0] > 0 && heading(passage, first)
+                ? first
+                : null;
+    }
+
+    private static DaySaid nearest(List<DaySaid> days, Clause clause) {
+        return days.stream()
+                .filter(day -> day.start() >= clause.action().start())
+                .findFirst()
+                .orElse(days.get(days.size() - 1));
+    }
+
+    private static boolean heads(Passage passage, DaySaid day, int start) {
+        for (int at = start; at < day.start(); at++) {
+            if (passage.actions().stream().anyMatch(action -> action.words().get(day.start() - 1))) {
+                return false;
+            }
+        }
+        return day.start() - start <= 2;
+    }
+
+    /** "Saturday: sowed peas. Fed the toms." */
+    private static boolean heading(Passage passage, DaySaid day) {
+        return day.end() < passage.size() && List.of(":", "-", ",", "\n", ".").contains(passage.word(day.end()));
+    }
+
+    /** A statement dated, or in doubt about its day. */
+    static Told dated(Told told, DaySaid day, Passage passage) {
+        LocalDate today = passage.situation().today();
+        if (day == null) {
+            return told.with(told.event().withOn(today)).assuming("date");
+        }
+        String words = words(passage, day);
+        if (!day.known()) {
+            return told.with(told.event().withOn(today)).doubting(Doubt.About.WHICH_DATE, words);
+        }
+        Told dated = told.with(told.event().withOn(day.past()));
+        long ago = ChronoUnit.DAYS.between(day.past(), today);
+        boolean stale = ago > (day.sort() == DaySaid.Sort.YEARLY ? A_SEASON : LONG_AGO);
+        if (ago < 0 || stale) {
+            return dated.with(dated.event().withOn(today)).doubting(Doubt.About.WHICH_DATE, words);
+        }
+        return day.sort() == DaySaid.Sort.ABOUT ? dated.assuming("date") : dated;
+    }
+
+    static String words(Passage passage, DaySaid day) {
+        int from = passage.tokens().get(day.start()).from();
+        int to = passage.tokens().get(Math.min(day.end(), passage.size()) - 1).to();
+        return passage.message().substring(from, Math.min(to, passage.message().length()));
+    }
+}

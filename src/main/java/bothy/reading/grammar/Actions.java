@@ -1,0 +1,80 @@
+package bothy.reading.grammar;
+
+import bothy.almanac.RulesBroken;
+import bothy.almanac.Words;
+import bothy.reading.text.Conjugation;
+import bothy.reading.text.Conjugation.Form;
+import bothy.reading.text.Phrase;
+import bothy.reading.text.PhraseBook;
+import bothy.reading.text.Token;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Finds what was done or seen: the verbs of the words files in all their forms, and their standing phrases. */
+public final class Actions {
+    private static final String FILE = "actions";
+    private final PhraseBook<Told> book = new PhraseBook<>();
+    private final Set<String> verbs = new HashSet<>();
+
+    private record Told(String action, Form form, boolean state, String detail) {}
+
+    /** @throws RulesBroken when a phrase cannot be read */
+    public Actions(Words words) {
+        Conjugation conjugation = new Conjugation(words.lists(FILE, "/irregular"));
+        Map<String, List<String>> groups = words.lists(FILE, "/groups");
+        for (String action : words.names(FILE, "/actions")) {
+            String at = "/actions/" + action;
+            for (String verb : words.list(FILE, at + "/verbs")) {
+                conjugation.forms(verb).forEach((text, form) -> {
+                    add(words, at + "/verbs", text, groups, new Told(action, form, false, null));
+                    verbs.add(text.split(" ")[0]);
+                });
+            }
+            words.list(FILE, at + "/done")
+                    .forEach(text -> add(words, at + "/done", text, groups, new Told(action, null, false, null)));
+            words.list(FILE, at + "/states")
+                    .forEach(text -> add(words, at + "/states", text, groups, new Told(action, null, true, null)));
+            words.lists(FILE, at + "/details")
+                    .forEach((detail, phrases) -> phrases.forEach(text ->
+                            add(words, at + "/details/" + detail, text, groups, new Told(action, null, true, detail))));
+        }
+    }
+
+    private void add(Words words, String at, String text, Map<String, List<String>> groups, Told told) {
+        try {
+            book.add(new Phrase(text, groups), told);
+        } catch (IllegalArgumentException wrong) {
+            throw new RulesBroken(
+                    List.of(words.problem(FILE, at, "\"" + text + "\" is no phrase: " + wrong.getMessage() + ".")));
+        }
+    }
+
+    public Set<String> vocabulary() {
+        return book.vocabulary();
+    }
+
+    /** Words that a slip of the thumb is most likely meant for: the verbs. */
+    public Set<String> verbs() {
+        return verbs;
+    }
+
+    /** All doings and states of a message in order; none uses another's words. */
+    public List<ActionSaid> in(List<Token> tokens, Phrase.Slots slots) {
+        List<ActionSaid> said = new ArrayList<>();
+        for (PhraseBook.Found<Told> found : book.find(tokens, 0, tokens.size(), slots)) {
+            Told told = found.meaning();
+            said.add(new ActionSaid(
+                    found.start(),
+                    found.end(),
+                    told.action(),
+                    told.form(),
+                    told.state(),
+                    told.detail(),
+                    found.place().words()));
+        }
+        return said;
+    }
+}

@@ -1,0 +1,113 @@
+package bothy.reading.grammar;
+
+import bothy.reading.text.Conjugation.Form;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** Cuts sentences into clauses of one doing each and gives each the crops it is about. */
+public final class Clauses {
+    private static final Set<String> PARTING = Set.of(
+            ",",
+            "and",
+            "but",
+            "then",
+            "so",
+            "-",
+            ":",
+            "while",
+            "plus",
+            "also",
+            "(",
+            ")",
+            "because",
+            "although",
+            "though",
+            "whereas",
+            "as",
+            "/");
+    private final Moods moods;
+
+    public Clauses(Moods moods) {
+        this.moods = moods;
+    }
+
+    /** The clauses of a stretch of one sentence. */
+    public List<Clause> in(Passage passage, int from, int to) {
+        int[] sentence = {from, to};
+        List<ActionSaid> all = Passage.within(passage.actions(), from, to);
+        List<ActionSaid> actions =
+                all.stream().filter(action -> !measured(action)).toList();
+        List<Clause> clauses = new ArrayList<>();
+        int start = from;
+        int relative = -1;
+        for (int i = 0; i < actions.size(); i++) {
+            int end = i + 1 == actions.size() ? to : boundary(passage, actions.get(i), actions.get(i + 1));
+            if (i + 1 < actions.size() && relative(passage, actions.get(i), actions.get(i + 1), end, start)) {
+                relative = actions.get(i).start();
+                continue;
+            }
+            add(clauses, passage, actions.get(i), start, end, sentence, relative);
+            relative = -1;
+            start = end;
+        }
+        for (ActionSaid action : all) {
+            if (measured(action)) {
+                clauses.add(new Clause(
+                        action, from, to, sentence, List.of(), moods.of(action, passage, from, to, sentence), -1));
+            }
+        }
+        return clauses;
+    }
+
+    /** A temperature stands anywhere in a sentence and parts nothing. */
+    private static boolean measured(ActionSaid action) {
+        return action.action().equals("temperature");
+    }
+
+    private static int boundary(Passage passage, ActionSaid one, ActionSaid next) {
+        for (int at = next.start() - 1; at > one.lastWord(); at--) {
+            if (PARTING.contains(passage.word(at))) {
+                return at + 1;
+            }
+        }
+        return Math.max(next.start(), one.lastWord() + 1);
+    }
+
+    /** "The beans I sowed last week are up" tells that they are up; the sowing only says which. */
+    private static boolean relative(Passage passage, ActionSaid one, ActionSaid next, int boundary, int start) {
+        boolean joined = boundary == next.start() && !PARTING.contains(passage.word(boundary - 1));
+        boolean named = passage.crops().stream().anyMatch(crop -> crop.start() >= start && crop.end() <= one.start());
+        boolean led = Set.of("i", "we", "that", "which").contains(passage.word(one.start() - 1))
+                || passage.crops().stream().anyMatch(crop -> crop.end() == one.start());
+        return joined && named && led && one.form() == Form.PAST && (next.state() || next.form() != Form.ING);
+    }
+
+    private void add(
+            List<Clause> clauses,
+            Passage passage,
+            ActionSaid action,
+            int start,
+            int end,
+            int[] sentence,
+            int relative) {
+        List<CropSaid> inside = Passage.within(passage.crops(), start, end).stream()
+                .filter(crop -> !crop.thing())
+                .toList();
+        int verb = action.words().nextSetBit(0);
+        List<CropSaid> after =
+                inside.stream().filter(crop -> crop.start() >= verb).toList();
+        List<CropSaid> before =
+                inside.stream().filter(crop -> crop.start() < verb).toList();
+        boolean takesAfter = !action.state() && !after.isEmpty() && !before.isEmpty();
+        if (takesAfter && !clauses.isEmpty()) {
+            Clause last = clauses.remove(clauses.size() - 1);
+            List<CropSaid> more = new ArrayList<>(last.crops());
+            more.addAll(before);
+            clauses.add(last.with(more));
+        }
+        Mood mood = moods.of(action, passage, start, end, sentence);
+        clauses.add(new Clause(
+                action, start, end, sentence, takesAfter && !clauses.isEmpty() ? after : inside, mood, relative));
+    }
+}

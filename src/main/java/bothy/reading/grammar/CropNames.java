@@ -1,0 +1,176 @@
+package bothy.reading.grammar;
+
+import bothy.almanac.Words;
+import bothy.garden.Planting;
+import bothy.reading.text.Phrase;
+import bothy.reading.text.PhraseBook;
+import bothy.reading.text.PhraseBook.Found;
+import bothy.reading.text.Token;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Finds the crops that a message names, with the variety where one is named beside. */
+public final class CropNames {
+    private final PhraseBook<Name> book = new PhraseBook<>();
+    private final Map<String, String> called = new HashMap<>();
+    private final Set<String> plantedSown = new HashSet<>();
+    private final Set<String> things;
+    private final Set<String> ordinary;
+
+    /** What a name stands for. */
+    private record Name(List<String> crops, boolean certain, boolean variety, boolean careful) {}
+
+    public CropNames(Words words, Set<String> ordinary) {
+        this.ordinary = ordinary;
+        for (String crop : words.names("crops", "/crops")) {
+            String at = "/crops/" + crop;
+            List<String> names = words.list("crops", at + "/names");
+            called.put(crop, names.isEmpty() ? crop.replace('-', ' ') : names.get(0));
+            add(names, new Name(List.of(crop), true, false, false));
+            add(words.list("crops", at + "/kinds"), new Name(List.of(crop), true, true, false));
+            add(words.list("crops", at + "/careful"), new Name(List.of(crop), true, false, true));
+            add(words.list("varieties", "/" + crop), new Name(List.of(crop), true, true, true));
+            if (words.text("crops", at + "/planted", "").equals("sown")) {
+                plantedSown.add(crop);
+            }
+        }
+        for (String group : words.names("crops", "/collectives")) {
+            String at = "/collectives/" + group;
+            String otherwise = words.text("crops", at + "/otherwise", "");
+            List<String> crops = new ArrayList<>(words.list("crops", at + "/of"));
+            if (crops.remove(otherwise)) {
+                crops.add(0, otherwise);
+            }
+            add(words.list("crops", at + "/names"), new Name(crops, !otherwise.isEmpty(), false, false));
+        }
+        things = new HashSet<>(words.list("crops", "/things"));
+    }
+
+    private void add(List<String> names, Name name) {
+        names.forEach(text -> book.add(new Phrase(text, Map.of()), name));
+    }
+
+    public Set<String> vocabulary() {
+        return book.vocabulary();
+    }
+
+    /** Whether planting this crop is sowing it: cloves, tubers, sets, and seeds that go straight into the ground. */
+    public boolean plantedIsSown(String crop) {
+        return plantedSown.contains(crop);
+    }
+
+    /** What to call a crop in a question. */
+    public String called(String crop) {
+        return called.getOrDefault(crop, crop.replace('-', ' '));
+    }
+
+    public boolean known(String crop) {
+        return called.containsKey(crop);
+    }
+
+    /** All crops named in a message in order. */
+    public List<CropSaid> in(List<Token> tokens, String message, List<Planting> plantings) {
+        List<CropSaid> said = new ArrayList<>();
+        List<Found<Name>> found = book.find(tokens, 0, tokens.size(), (slot, at) -> -1);
+        for (int i = 0; i < found.size(); i++) {
+            if (counts(found, i, tokens, plantings)) {
+                said.add(said(found.get(i), tokens, message));
+            }
+        }
+        said.addAll(ownVarieties(tokens, message, plantings, said));
+        said.sort(java.util.Comparator.comparingInt(CropSaid::start));
+        return new VarietyNames(tokens, message, this::knownWord).joined(said);
+    }
+
+    private boolean knownWord(String word) {
+        return ordinary.contains(word) || book.vocabulary().contains(word);
+    }
+
+    /** A careful name counts only in company. */
+    private boolean counts(List<Found<Name>> found, int index, List<Token> tokens, List<Planting> plantings) {
+        Found<Name> name = found.get(index);
+        if (!name.meaning().careful()) {
+            return true;
+        }
+        if (beside(found, index, index - 1) || beside(found, index, index + 1)) {
+            return true;
+        }
+        if (name.meaning().variety()) {
+            boolean several = name.place().length() > 1;
+            boolean named = tokens.get(name.start()).capital()
+                    && name.start() > 0
+                    && !tokens.get(name.start() - 1).endsSentence();
+            boolean strange = !ordinary.contains(tokens.get(name.start()).word());
+            return several || named || (strange && ledByNumber(tokens, name.start()));
+        }
+        String crop = name.meaning().crops().get(0);
+        return plantings.stream().anyMatch(planting -> planting.crop().equals(crop))
+                || ledByNumber(tokens, name.start());
+    }
+
+    private static boolean ledByNumber(List<Token> tokens, int at) {
+        return at > 0
+                && (tokens.get(at - 1).sort() == Token.Sort.NUMBER
+                        || Set.of("my", "our", "of").contains(tokens.get(at - 1).word()));
+    }
+
+    private static boolean beside(List<Found<Name>> found, int index, int other) {
+        if (other < 0 || other >= found.size()) {
+            return false;
+        }
+        Found<Name> a = found.get(Math.min(index, other));
+        Found<Name> b = found.get(Math.max(index, other));
+        boolean sameCrop = a.meaning().crops().stream().anyMatch(b.meaning().crops()::contains);
+        return sameCrop && b.start() - a.end() <= 1;
+    }
+
+    private CropSaid said(Found<Name> found, List<Token> tokens, String message) {
+        Name name = found.meaning();
+        String words = message.substring(
+                tokens.get(found.start()).from(), tokens.get(found.end() - 1).to());
+        String last = tokens.get(found.end() - 1).word();
+        boolean plural = last.endsWith("s") || last.equals("garlic") || last.equals("sweetcorn");
+        CropSaid said = new CropSaid(
+                found.start(),
+                found.end(),
+                name.crops(),
+                name.certain(),
+                name.variety() ? VarietyNames.bare(words) : null,
+                plural,
+                false);
+        return found.end() < tokens.size()
+                        && things.contains(tokens.get(found.end()).word())
+                ? said.asThing()
+                : said;
+    }
+
+    /** Varieties that only this grower's diary knows. */
+    private List<CropSaid> ownVarieties(
+            List<Token> tokens, String message, List<Planting> plantings, List<CropSaid> said) {
+        PhraseBook<Planting> own = new PhraseBook<>();
+        for (Planting planting : plantings) {
+            if (planting.variety() != null && planting.variety().matches("[\\p{L}\\d' -]{3,40}")) {
+                own.add(new Phrase(planting.variety(), Map.of()), planting);
+            }
+        }
+        List<CropSaid> more = new ArrayList<>();
+        for (Found<Planting> found : own.find(tokens, 0, tokens.size(), (slot, at) -> -1)) {
+            CropSaid crop = new CropSaid(
+                    found.start(),
+                    found.end(),
+                    List.of(found.meaning().crop()),
+                    true,
+                    found.meaning().variety(),
+                    true,
+                    false);
+            if (said.stream().noneMatch(crop::overlaps)) {
+                more.add(crop);
+            }
+        }
+        return more;
+    }
+}

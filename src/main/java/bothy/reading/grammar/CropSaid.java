@@ -1,0 +1,40 @@
+package bothy.reading.grammar;
+
+import java.util.List;
+
+/**
+ * A crop named in a message.
+ *
+ * @param crops the crops that the name can mean, the likeliest first; never empty
+ * @param certain whether the first is meant when the grower grows none of them
+ * @param variety the variety or kind named, {@code null} when none
+ * @param plural whether more than one plant is meant
+ * @param thing whether it only names a thing ("tomato feed", "carrot fly")
+ */
+public record CropSaid(
+        int start, int end, List<String> crops, boolean certain, String variety, boolean plural, boolean thing)
+        implements Span {
+    public CropSaid {
+        crops = List.copyOf(crops);
+    }
+
+    public String crop() {
+        return crops.get(0);
+    }
+
+    public boolean single() {
+        return crops.size() == 1;
+    }
+
+    CropSaid spanning(int newStart, int newEnd) {
+        return new CropSaid(newStart, newEnd, crops, certain, variety, plural, thing);
+    }
+
+    CropSaid called(String newVariety) {
+        return new CropSaid(start, end, crops, certain, newVariety, plural, thing);
+    }
+
+    CropSaid asThing() {
+        return new CropSaid(start, end, crops, certain, variety, plural, true);
+    }
+}

@@ -1,0 +1,88 @@
+package bothy.reading.grammar;
+
+import bothy.almanac.Words;
+import bothy.garden.Situation;
+import bothy.reading.text.Spelling;
+import bothy.reading.text.Token;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Takes a message apart into its parts. Built once from the words; safe to share. */
+public final class Grammar {
+    private final Numbers numbers;
+    private final Quantities quantities;
+    private final Days days;
+    private final CropNames cropNames;
+    private final Places places;
+    private final Actions actions;
+    private final Spelling spelling;
+
+    /**
+     * @param words the words files
+     * @param alsoKnown words that other parts of reading look for, so that spelling leaves them alone
+     */
+    public Grammar(Words words, Set<String> alsoKnown) {
+        Set<String> ordinary = new HashSet<>(words.list("language", "/ordinary"));
+        numbers = new Numbers(words);
+        quantities = new Quantities(words);
+        days = new Days(words);
+        cropNames = new CropNames(words, ordinary);
+        places = new Places(words);
+        actions = new Actions(words);
+        spelling = spelling(words, ordinary, alsoKnown);
+    }
+
+    private Spelling spelling(Words words, Set<String> ordinary, Set<String> alsoKnown) {
+        Map<String, String> shortForms = new HashMap<>();
+        words.names("language", "/spellings")
+                .forEach(form -> shortForms.put(form, words.text("language", "/spellings/" + form, form)));
+        Set<String> wanted = new HashSet<>(cropNames.vocabulary());
+        wanted.addAll(actions.verbs());
+        wanted.addAll(days.vocabulary());
+        wanted.addAll(places.vocabulary());
+        wanted.addAll(words.list("language", "/wanted"));
+        Set<String> right = new HashSet<>(ordinary);
+        right.addAll(actions.vocabulary());
+        right.addAll(numbers.vocabulary());
+        right.addAll(quantities.vocabulary());
+        right.addAll(alsoKnown);
+        return new Spelling(shortForms, right, wanted);
+    }
+
+    public CropNames cropNames() {
+        return cropNames;
+    }
+
+    /** The spelling, for words that were not understood. */
+    public Spelling spelling() {
+        return spelling;
+    }
+
+    /** A message with all that is found in it. */
+    public Passage passage(String message, Situation situation) {
+        List<Token> tokens = spelling.tokens(message);
+        List<NumberSaid> found = numbers.in(tokens);
+        List<Quantity> measured =
+                quantities.in(tokens, found, situation.grower().units());
+        List<DaySaid> told = days.in(tokens, found, situation.today(), situation.grower());
+        List<DaySaid> free = told.stream()
+                .filter(day -> measured.stream().noneMatch(quantity -> quantity.overlaps(day)))
+                .toList();
+        List<CropSaid> crops = cropNames.in(tokens, message, situation.plantings());
+        Passage passage = new Passage(
+                message, situation, tokens, found, measured, free, crops, places.in(tokens, found), List.of());
+        return passage.with(free(actions.in(tokens, passage), crops));
+    }
+
+    /** A verb that is part of a crop's name is none. */
+    private static List<ActionSaid> free(List<ActionSaid> actions, List<CropSaid> crops) {
+        List<ActionSaid> free = new ArrayList<>(actions);
+        free.removeIf(action ->
+                crops.stream().anyMatch(crop -> action.words().stream().allMatch(crop::covers)));
+        return free;
+    }
+}

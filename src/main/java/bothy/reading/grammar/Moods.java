@@ -1,0 +1,188 @@
+package bothy.reading.grammar;
+
+import bothy.almanac.RulesBroken;
+import bothy.almanac.Words;
+import bothy.reading.text.Phrase;
+import bothy.reading.text.PhraseBook;
+import bothy.reading.text.PhraseBook.Found;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Tells what was done from what was not, is only meant, or is another's, by the words around a verb. */
+public final class Moods {
+    private static final String FILE = "language";
+    private static final Set<String> BE = Set.of("am", "is", "are", "was", "were", "been", "be", "got", "get", "being");
+    private static final Set<String> BEFORE_ING = Set.of(
+            "started",
+            "finished",
+            "begun",
+            "began",
+            "spent",
+            "busy",
+            "done",
+            "been",
+            "out",
+            "is",
+            "are",
+            "am",
+            "was",
+            "were",
+            "just",
+            "day",
+            "morning",
+            "afternoon",
+            "hour",
+            "hours",
+            "evening",
+            "start",
+            "kept",
+            "keep",
+            "currently",
+            "now",
+            "today",
+            "while");
+    private final Map<String, PhraseBook<String>> books = new HashMap<>();
+    private final Set<String> vocabulary = new HashSet<>();
+
+    public Moods(Words words) {
+        for (String sort : List.of(
+                "negation",
+                "intent",
+                "supposing",
+                "others",
+                "household",
+                "said",
+                "pastseason",
+                "sarcasm",
+                "done-anyway")) {
+            PhraseBook<String> book = new PhraseBook<>();
+            for (String text : words.list(FILE, "/" + sort)) {
+                try {
+                    book.add(new Phrase(text, Map.of()), text);
+                } catch (IllegalArgumentException wrong) {
+                    throw new RulesBroken(List.of(words.problem(
+                            FILE, "/" + sort, "\"" + text + "\" is no phrase: " + wrong.getMessage() + ".")));
+                }
+            }
+            books.put(sort, book);
+            vocabulary.addAll(book.vocabulary());
+        }
+    }
+
+    public Set<String> vocabulary() {
+        return vocabulary;
+    }
+
+    /**
+     * The mood of a doing.
+     *
+     * @param from where its clause starts
+     * @param to where its clause ends
+     * @param sentence the whole sentence's stretch
+     */
+    public Mood of(ActionSaid action, Passage passage, int from, int to, int[] sentence) {
+        if (has("sarcasm", passage, 0, passage.size()) || told(passage, sentence, action)) {
+            return Mood.NOT_OURS;
+        }
+        if (has("pastseason", passage, sentence[0], sentence[1]) && !action.state()) {
+            return Mood.NOT_OURS;
+        }
+        if (others(passage, from, action)) {
+            return Mood.NOT_OURS;
+        }
+        return ours(action, passage, from, to);
+    }
+
+    private Mood ours(ActionSaid action, Passage passage, int from, int to) {
+        int verb = action.words().nextSetBit(0);
+        if (has("supposing", passage, from, verb)) {
+            return Mood.NOT_OURS;
+        }
+        boolean negated = has("negation", passage, from, verb) || negatedWithin(action, passage);
+        boolean anyway = endsWith("done-anyway", passage, from, verb);
+        if (negated) {
+            return Mood.NOT_OURS;
+        }
+        if (has("intent", passage, from, verb) && !anyway) {
+            return Mood.MEANT;
+        }
+        if (action.form() == null) {
+            return Mood.DONE;
+        }
+        return byForm(action, passage, from, verb, anyway);
+    }
+
+    private static boolean negatedWithin(ActionSaid action, Passage passage) {
+        for (int at = action.start(); at < action.end(); at++) {
+            if (Set.of("not", "no", "never").contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static Mood byForm(ActionSaid action, Passage passage, int from, int verb, boolean anyway) {
+        String before = verb > from ? passage.word(verb - 1) : "";
+        return switch (action.form()) {
+            case PAST -> Set.of("after", "once", "since", "when", "to").contains(before) ? Mood.NOT_OURS : Mood.DONE;
+            case ING ->
+                before.isEmpty() || BEFORE_ING.contains(before) || BE.contains(before) ? Mood.DONE : Mood.NOT_OURS;
+            case PLAIN_S -> Mood.NOT_OURS;
+            case PLAIN -> anyway ? Mood.DONE : plain(passage, before, verb);
+        };
+    }
+
+    private static Mood plain(Passage passage, String before, int verb) {
+        boolean alsoPast = Set.of("put", "set", "cut", "broadcast", "spread").contains(passage.word(verb));
+        if (before.equals("to") || before.equals("not")) {
+            return Mood.MEANT;
+        }
+        if (alsoPast) {
+            return Mood.DONE;
+        }
+        return before.isEmpty()
+                        || Set.of("i", "we", "and", "then", "just", "also", "today")
+                                .contains(before)
+                ? Mood.UNCLEAR
+                : Mood.NOT_OURS;
+    }
+
+    private boolean told(Passage passage, int[] sentence, ActionSaid action) {
+        return has("said", passage, sentence[0], action.start()) || quoted(passage, action);
+    }
+
+    /** Words between quotation marks are another's, unless they are only a name. */
+    private static boolean quoted(Passage passage, ActionSaid action) {
+        int before = 0;
+        int after = 0;
+        for (int at = 0; at < passage.size(); at++) {
+            if (passage.word(at).equals("\"")) {
+                before += at < action.start() ? 1 : 0;
+                after += at >= action.end() ? 1 : 0;
+            }
+        }
+        return before % 2 == 1 && after > 0;
+    }
+
+    private boolean others(Passage passage, int from, ActionSaid action) {
+        int verb = action.words().nextSetBit(0);
+        return has("others", passage, from, verb) && !has("household", passage, from, passage.size());
+    }
+
+    private boolean has(String sort, Passage passage, int from, int to) {
+        return from < to
+                && !books.get(sort).all(passage.tokens(), from, to, passage).isEmpty();
+    }
+
+    private boolean endsWith(String sort, Passage passage, int from, int to) {
+        for (Found<String> found : books.get(sort).all(passage.tokens(), from, Math.max(from, to), passage)) {
+            if (to - found.end() <= 1) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

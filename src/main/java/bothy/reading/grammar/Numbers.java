@@ -1,0 +1,97 @@
+package bothy.reading.grammar;
+
+import bothy.almanac.Words;
+import bothy.reading.text.Phrase;
+import bothy.reading.text.PhraseBook;
+import bothy.reading.text.Token;
+import bothy.reading.text.Token.Sort;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Finds numbers in figures and in words: "6", "twenty five", "half a dozen", "6-8", "1 1/2". */
+public final class Numbers {
+    private static final Set<String> BETWEEN = Set.of("-", "to", "or");
+    private final Map<String, Integer> words = new HashMap<>();
+    private final PhraseBook<Double> phrases = new PhraseBook<>();
+
+    public Numbers(Words words) {
+        words.names("numbers", "/words")
+                .forEach(word -> this.words.put(word, Integer.valueOf(words.text("numbers", "/words/" + word, "0"))));
+        for (String phrase : words.names("numbers", "/phrases")) {
+            phrases.add(new Phrase(phrase, Map.of()), Double.valueOf(words.text("numbers", "/phrases/" + phrase, "0")));
+        }
+    }
+
+    public Set<String> vocabulary() {
+        Set<String> vocabulary = new java.util.HashSet<>(words.keySet());
+        vocabulary.addAll(phrases.vocabulary());
+        return vocabulary;
+    }
+
+    /** All numbers of a message in order; none overlaps another. */
+    public List<NumberSaid> in(List<Token> tokens) {
+        Map<Integer, PhraseBook.Found<Double>> told = new HashMap<>();
+        phrases.find(tokens, 0, tokens.size(), (slot, at) -> -1).forEach(found -> told.put(found.start(), found));
+        List<NumberSaid> numbers = new ArrayList<>();
+        for (int at = 0; at < tokens.size(); ) {
+            NumberSaid number = range(single(tokens, at, told), tokens, told);
+            if (number != null) {
+                numbers.add(number);
+            }
+            at = number == null ? at + 1 : number.end();
+        }
+        return numbers;
+    }
+
+    private NumberSaid single(List<Token> tokens, int at, Map<Integer, PhraseBook.Found<Double>> told) {
+        Token token = tokens.get(at);
+        if (token.sort() == Sort.NUMBER) {
+            return new NumberSaid(at, at + 1, token.number(), false);
+        }
+        if (token.sort() == Sort.ORDINAL) {
+            return new NumberSaid(at, at + 1, token.number(), true);
+        }
+        NumberSaid inWords = inWords(tokens, at);
+        PhraseBook.Found<Double> phrase = told.get(at);
+        if (phrase != null && (inWords == null || phrase.end() > inWords.end())) {
+            return new NumberSaid(at, phrase.end(), phrase.meaning(), false);
+        }
+        return inWords;
+    }
+
+    /** "twenty", "twenty five", "a hundred and twenty". */
+    private NumberSaid inWords(List<Token> tokens, int at) {
+        Integer first = words.get(tokens.get(at).word());
+        if (first == null) {
+            return null;
+        }
+        int end = at + 1;
+        int value = first;
+        if (first >= 20 && end < tokens.size()) {
+            Integer unit = words.get(tokens.get(end).word());
+            if (unit != null && unit < 10) {
+                value += unit;
+                end++;
+            }
+        }
+        if (end < tokens.size() && tokens.get(end).is("hundred")) {
+            return new NumberSaid(at, end + 1, value * 100.0, false);
+        }
+        return new NumberSaid(at, end, value, false);
+    }
+
+    private NumberSaid range(NumberSaid low, List<Token> tokens, Map<Integer, PhraseBook.Found<Double>> told) {
+        if (low == null || low.ordinal() || low.end() + 1 >= tokens.size()) {
+            return low;
+        }
+        if (!BETWEEN.contains(tokens.get(low.end()).word())) {
+            return low;
+        }
+        NumberSaid high = single(tokens, low.end() + 1, told);
+        boolean rising = high != null && !high.ordinal() && high.value() > low.value();
+        return rising ? new NumberSaid(low.start(), high.end(), low.value(), false) : low;
+    }
+}

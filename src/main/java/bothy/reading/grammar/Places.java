@@ -1,0 +1,81 @@
+package bothy.reading.grammar;
+
+import bothy.almanac.Words;
+import bothy.reading.text.Phrase;
+import bothy.reading.text.PhraseBook;
+import bothy.reading.text.Token;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Finds places and containers, with their number or size: "bed 2", "the back windowsill", "9cm pots". */
+public final class Places {
+    private static final Set<String> SIZES =
+            Set.of("cm", "inch", "litre", "l", "in", "gallon", "\"", "quart", "liter", "mm");
+    private final PhraseBook<PlaceSaid> book = new PhraseBook<>();
+    private final Set<String> describing;
+
+    public Places(Words words) {
+        words.lists("places", "/places").forEach((name, names) -> add(name, names, false));
+        words.lists("places", "/containers").forEach((name, names) -> add(name, names, true));
+        describing = new HashSet<>(words.list("places", "/describing"));
+    }
+
+    private void add(String name, List<String> names, boolean container) {
+        names.forEach(text -> book.add(new Phrase(text, Map.of()), new PlaceSaid(0, 0, name, container)));
+    }
+
+    public Set<String> vocabulary() {
+        return book.vocabulary();
+    }
+
+    /** All places and containers of a message in order. */
+    public List<PlaceSaid> in(List<Token> tokens, List<NumberSaid> numbers) {
+        List<PlaceSaid> places = new ArrayList<>();
+        for (PhraseBook.Found<PlaceSaid> found : book.find(tokens, 0, tokens.size(), (slot, at) -> -1)) {
+            PlaceSaid kind = found.meaning();
+            places.add(
+                    kind.container()
+                            ? container(kind.name(), found, tokens)
+                            : place(kind.name(), found, tokens, numbers));
+        }
+        return places;
+    }
+
+    private PlaceSaid place(
+            String name, PhraseBook.Found<PlaceSaid> found, List<Token> tokens, List<NumberSaid> numbers) {
+        int start = found.start();
+        StringBuilder whole = new StringBuilder(name);
+        while (start > 0 && describing.contains(tokens.get(start - 1).word())) {
+            whole.insert(0, tokens.get(--start).word() + " ");
+        }
+        boolean numbered = name.endsWith("bed")
+                || name.equals("polytunnel")
+                || name.equals("greenhouse")
+                || name.equals("allotment");
+        NumberSaid number = numbers.stream()
+                .filter(told -> told.start() == found.end())
+                .findFirst()
+                .orElse(null);
+        if (numbered && number != null && number.whole() && number.value() < 100) {
+            return new PlaceSaid(start, number.end(), whole + " " + (int) number.value(), false);
+        }
+        return new PlaceSaid(start, found.end(), whole.toString(), false);
+    }
+
+    private static PlaceSaid container(String name, PhraseBook.Found<PlaceSaid> found, List<Token> tokens) {
+        int start = found.start();
+        if (start > 1
+                && SIZES.contains(tokens.get(start - 1).word())
+                && tokens.get(start - 2).sort() == Token.Sort.NUMBER) {
+            String unit =
+                    tokens.get(start - 1).is("\"") || tokens.get(start - 1).is("in")
+                            ? "inch"
+                            : tokens.get(start - 1).word();
+            return new PlaceSaid(start - 2, found.end(), tokens.get(start - 2).word() + " " + unit + " " + name, true);
+        }
+        return new PlaceSaid(start, found.end(), name, true);
+    }
+}

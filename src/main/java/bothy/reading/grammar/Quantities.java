@@ -1,0 +1,119 @@
+package bothy.reading.grammar;
+
+import bothy.almanac.Words;
+import bothy.garden.Units;
+import bothy.reading.text.Phrase;
+import bothy.reading.text.PhraseBook;
+import bothy.reading.text.Token;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Finds quantities and turns them into SI: "2 lb", "half a litre", "59F", "5 ft 6 in". */
+public final class Quantities {
+    private static final List<String> SCALES = List.of("kg", "L", "mm", "m", "m²");
+    private final PhraseBook<Unit> units = new PhraseBook<>();
+
+    private record Unit(String si, double metric, double us) {
+        double factor(Units units) {
+            return units == Units.US ? us : metric;
+        }
+    }
+
+    public Quantities(Words words) {
+        for (String scale : SCALES) {
+            for (String unit : words.names("units", "/" + scale)) {
+                String at = "/" + scale + "/" + unit;
+                double factor = Double.parseDouble(words.text("units", at + "/factor", "1"));
+                double us = Double.parseDouble(words.text("units", at + "/us", String.valueOf(factor)));
+                add(words.list("units", at + "/names"), new Unit(scale, factor, us));
+            }
+        }
+        add(words.list("units", "/temperature/C"), new Unit("°C", 1, 1));
+        add(words.list("units", "/temperature/F"), new Unit("°F", 1, 1));
+        add(words.list("units", "/temperature/unknown"), new Unit("°", 1, 1));
+    }
+
+    private void add(List<String> names, Unit unit) {
+        names.forEach(name -> units.add(new Phrase(name, Map.of()), unit));
+    }
+
+    public Set<String> vocabulary() {
+        Set<String> spelledOut = new HashSet<>(units.vocabulary());
+        spelledOut.removeIf(word -> word.length() < 3);
+        return spelledOut;
+    }
+
+    /**
+     * All quantities of a message in order.
+     *
+     * @param numbers its numbers
+     * @param units whether gallons and pints are imperial or US
+     */
+    public List<Quantity> in(List<Token> tokens, List<NumberSaid> numbers, Units units) {
+        Map<Integer, PhraseBook.Found<Unit>> named = new HashMap<>();
+        for (PhraseBook.Found<Unit> found : this.units.find(tokens, 0, tokens.size(), (slot, at) -> -1)) {
+            named.put(found.start(), found);
+        }
+        List<Quantity> quantities = new ArrayList<>();
+        Set<Integer> used = new HashSet<>();
+        for (NumberSaid number : numbers) {
+            PhraseBook.Found<Unit> unit = named.get(number.end());
+            if (unit != null && !number.ordinal()) {
+                used.add(unit.start());
+                join(quantities, quantity(number.start(), unit, number.value(), units));
+            }
+        }
+        for (PhraseBook.Found<Unit> unit : named.values()) {
+            if (!used.contains(unit.start()) && oneOf(tokens, unit)) {
+                quantities.add(quantity(unit.start() - 1, unit, 1, units));
+            }
+        }
+        return quantities;
+    }
+
+    /** "a kilo", "an ounce". */
+    private static boolean oneOf(List<Token> tokens, PhraseBook.Found<Unit> unit) {
+        if (unit.start() == 0) {
+            return false;
+        }
+        Token before = tokens.get(unit.start() - 1);
+        boolean longEnough = tokens.get(unit.start()).word().length() > 2;
+        return longEnough
+                && (before.is("a") || before.is("an"))
+                && !unit.meaning().si().startsWith("°");
+    }
+
+    private static Quantity quantity(int start, PhraseBook.Found<Unit> unit, double told, Units units) {
+        String si = unit.meaning().si();
+        if (si.equals("°F")) {
+            return new Quantity(start, unit.end(), rounded((told - 32) / 1.8), "°C", told);
+        }
+        return new Quantity(start, unit.end(), rounded(told * unit.meaning().factor(units)), si, told);
+    }
+
+    /** "5 ft 6 in" is one length. */
+    private static void join(List<Quantity> quantities, Quantity next) {
+        Quantity last = quantities.isEmpty() ? null : quantities.get(quantities.size() - 1);
+        boolean goesOn = last != null
+                && last.end() == next.start()
+                && last.unit().equals(next.unit())
+                && !next.degrees()
+                && next.value() < last.value();
+        if (goesOn) {
+            quantities.set(
+                    quantities.size() - 1,
+                    new Quantity(
+                            last.start(), next.end(), rounded(last.value() + next.value()), last.unit(), last.told()));
+        } else {
+            quantities.add(next);
+        }
+    }
+
+    private static double rounded(double value) {
+        return Math.abs(value) > 1e12 ? value : Math.round(value * 1000) / 1000.0;
+    }
+}

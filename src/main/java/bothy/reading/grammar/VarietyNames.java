@@ -1,0 +1,126 @@
+package bothy.reading.grammar;
+
+import bothy.reading.text.Token;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/** Joins a crop with the variety that stands beside it, also one that no list knows: "6 Black Krim tomatoes". */
+final class VarietyNames {
+    private static final Set<String> CALLING = Set.of("called", "variety", "named", "var", "type");
+    private static final int MOST_WORDS = 4;
+    private final List<Token> tokens;
+    private final String message;
+    private final Predicate<String> known;
+
+    VarietyNames(List<Token> tokens, String message, Predicate<String> known) {
+        this.tokens = tokens;
+        this.message = message;
+        this.known = known;
+    }
+
+    /** "cherry tomatoes" names the cherry kind; "butternut" names itself. */
+    static String bare(String words) {
+        String bare = words.strip()
+                .replaceAll(
+                        "(?i) +(tomato(es)?|squash(es)?|peppers?|beans?|onions?|carrots?|cabbages?|lettuces?|potato(es)?|leeks?|peas?|spinach|cucumbers?|radish(es)?|pumpkins?|garlic|kale|basil|parsley|turnips?|broccoli|chard|courgettes?|plants?|zucchini)$",
+                        "");
+        return bare.isEmpty() ? words : bare;
+    }
+
+    List<CropSaid> joined(List<CropSaid> said) {
+        List<CropSaid> joined = new ArrayList<>();
+        for (CropSaid next : said) {
+            CropSaid last = joined.isEmpty() ? null : joined.get(joined.size() - 1);
+            CropSaid both = last == null ? null : both(last, next);
+            if (both == null) {
+                joined.add(next);
+            } else {
+                joined.set(joined.size() - 1, both);
+            }
+        }
+        joined.replaceAll(this::named);
+        return joined;
+    }
+
+    private CropSaid both(CropSaid a, CropSaid b) {
+        int between = b.start() - a.end();
+        boolean near = between == 0
+                || (between == 1
+                        && Set.of("(", "\"", "-", ",", ":", "called")
+                                .contains(tokens.get(a.end()).word()));
+        boolean oneNamed = (a.variety() == null) != (b.variety() == null);
+        if (!near || (between == 1 && b.variety() == null) || (!oneNamed && between > 0)) {
+            return null;
+        }
+        List<String> shared = a.crops().stream().filter(b.crops()::contains).toList();
+        if (shared.isEmpty()) {
+            return null;
+        }
+        String variety = a.variety() != null ? a.variety() : b.variety();
+        return new CropSaid(
+                a.start(), b.end(), shared, true, variety, b.plural() || a.plural(), a.thing() || b.thing());
+    }
+
+    private CropSaid named(CropSaid crop) {
+        if (crop.variety() != null) {
+            return crop;
+        }
+        CropSaid before = capitalsBefore(crop);
+        return before != crop ? before : calledAfter(crop);
+    }
+
+    private CropSaid capitalsBefore(CropSaid crop) {
+        int start = crop.start();
+        while (start > 0 && crop.start() - start < MOST_WORDS && nameLike(start - 1)) {
+            start--;
+        }
+        boolean strange = false;
+        for (int at = start; at < crop.start(); at++) {
+            strange |= !known.test(tokens.get(at).word());
+        }
+        boolean shouting = message.equals(message.toUpperCase(Locale.ROOT));
+        return strange && !shouting ? crop.spanning(start, crop.end()).called(written(start, crop.start())) : crop;
+    }
+
+    private boolean nameLike(int at) {
+        Token token = tokens.get(at);
+        boolean opens = at == 0 || tokens.get(at - 1).endsSentence();
+        return token.aWord()
+                && token.capital()
+                && !opens
+                && token.word().length() > 1
+                && !token.is("sowed")
+                && !token.is("planted");
+    }
+
+    private CropSaid calledAfter(CropSaid crop) {
+        int at = crop.end();
+        if (at + 1 >= tokens.size()) {
+            return crop;
+        }
+        boolean called = CALLING.contains(tokens.get(at).word());
+        boolean quoted = tokens.get(at).is("(") || tokens.get(at).is("\"");
+        int start = at + 1;
+        int end = start;
+        while (end < tokens.size()
+                && end - start < MOST_WORDS
+                && tokens.get(end).aWord()
+                && (quoted || tokens.get(end).capital())) {
+            end++;
+        }
+        boolean closed = quoted
+                && end < tokens.size()
+                && (tokens.get(end).is(")") || tokens.get(end).is("\""))
+                && tokens.get(start).capital();
+        return end > start && (closed || called)
+                ? crop.spanning(crop.start(), end).called(written(start, end))
+                : crop;
+    }
+
+    private String written(int start, int end) {
+        return message.substring(tokens.get(start).from(), tokens.get(end - 1).to());
+    }
+}

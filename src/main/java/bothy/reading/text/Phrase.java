@@ -1,0 +1,221 @@
+package bothy.reading.text;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * A phrase as the words files write it. Besides plain words it may hold: {@code word?} (may be missing), {@code (a|b c)} (one of),
+ * {@code (a|b)?}, {@code (a|b)*} and {@code (a|b)+} (several times), {@code ..} (a gap of up to {@value #GAP} words within the sentence), {@code @leaf} (one of a named group) and
+ * {@code {crop}}, {@code {n}}, {@code {date}}, {@code {word}} (what else was found at that place).
+ */
+public final class Phrase {
+    static final int GAP = 6;
+    private static final int MOST = 4;
+    private final List<Part> parts = new ArrayList<>();
+
+    private sealed interface Part permits Words, Gap, Slot {
+        boolean optional();
+    }
+
+    private record Words(List<List<String>> choices, int least, int most) implements Part {
+        @Override
+        public boolean optional() {
+            return least == 0;
+        }
+    }
+
+    private record Gap(boolean optional) implements Part {}
+
+    private record Slot(String name, boolean optional) implements Part {}
+
+    /** What stands at a place besides words: the end of a crop's name, a number, a date; −1 when there is none. */
+    public interface Slots {
+        int end(String slot, int at);
+    }
+
+    /** Where a phrase was found. Words in a gap and a crop's name are between start
+     * and end but not among {@code words}. */
+    public record Place(int start, int end, BitSet words) {
+        public int length() {
+            return words.cardinality();
+        }
+    }
+
+    /**
+     * @param text the phrase
+     * @param groups words of each named group
+     * @throws IllegalArgumentException with what is wrong when the phrase cannot be read
+     */
+    public Phrase(String text, Map<String, List<String>> groups) {
+        for (String piece : pieces(text)) {
+            char ending = piece.length() > 1 ? piece.charAt(piece.length() - 1) : ' ';
+            boolean marked = "?*+".indexOf(ending) >= 0;
+            parts.add(part(marked ? piece.substring(0, piece.length() - 1) : piece, ending, groups));
+        }
+        if (parts.isEmpty()) {
+            throw new IllegalArgumentException("a phrase without words");
+        }
+    }
+
+    private static List<String> pieces(String text) {
+        List<String> pieces = new ArrayList<>();
+        int depth = 0;
+        StringBuilder piece = new StringBuilder();
+        for (char c : (text.toLowerCase(java.util.Locale.ROOT) + " ").toCharArray()) {
+            depth += c == '(' ? 1 : c == ')' ? -1 : 0;
+            if (Character.isWhitespace(c) && depth == 0) {
+                if (!piece.isEmpty()) {
+                    pieces.add(piece.toString());
+                }
+                piece.setLength(0);
+            } else {
+                piece.append(c);
+            }
+        }
+        if (depth != 0) {
+            throw new IllegalArgumentException("the brackets in \"" + text + "\" do not close");
+        }
+        return pieces;
+    }
+
+    private static Part part(String bare, char ending, Map<String, List<String>> groups) {
+        boolean optional = ending == '?' || ending == '*';
+        if (bare.equals("..")) {
+            return new Gap(optional);
+        }
+        if (bare.startsWith("{") && bare.endsWith("}")) {
+            return new Slot(bare.substring(1, bare.length() - 1), optional);
+        }
+        List<List<String>> choices = new ArrayList<>();
+        String inside = bare.startsWith("(") ? bare.substring(1, bare.length() - 1) : bare;
+        for (String choice : inside.split("\\|")) {
+            addChoice(choice.strip(), groups, choices);
+        }
+        choices.sort((a, b) -> b.size() - a.size());
+        return new Words(choices, optional ? 0 : 1, ending == '*' || ending == '+' ? MOST : 1);
+    }
+
+    private static void addChoice(String choice, Map<String, List<String>> groups, List<List<String>> choices) {
+        if (!choice.startsWith("@")) {
+            choices.add(words(choice));
+            return;
+        }
+        List<String> group = groups.get(choice.substring(1));
+        if (group == null) {
+            throw new IllegalArgumentException("there is no group \"" + choice.substring(1) + "\"");
+        }
+        group.forEach(member -> choices.add(words(member)));
+    }
+
+    /** The words of a choice as the scanner would cut them. */
+    private static List<String> words(String choice) {
+        return Scanner.scan(choice).stream()
+                .flatMap(token -> Contractions.apart(token.word()).stream())
+                .toList();
+    }
+
+    /** All words that the phrase can hold. */
+    public Set<String> vocabulary() {
+        Set<String> words = new LinkedHashSet<>();
+        for (Part part : parts) {
+            if (part instanceof Words choice) {
+                choice.choices().forEach(words::addAll);
+            }
+        }
+        return words;
+    }
+
+    /** The words that the phrase can begin with, or an empty set when it may begin with anything. */
+    Set<String> beginnings() {
+        Set<String> beginnings = new LinkedHashSet<>();
+        for (Part part : parts) {
+            if (!(part instanceof Words choice)) {
+                return Set.of();
+            }
+            choice.choices().forEach(words -> beginnings.add(words.get(0)));
+            if (!part.optional()) {
+                return beginnings;
+            }
+        }
+        return beginnings;
+    }
+
+    /** Where the phrase stands when it begins at a token, {@code null} when it does not. */
+    Place at(List<Token> tokens, int start, int limit, Slots slots) {
+        BitSet words = new BitSet();
+        int end = match(0, start, tokens, limit, slots, words);
+        return end < 0 || end == start ? null : new Place(start, end, words);
+    }
+
+    private int match(int index, int at, List<Token> tokens, int limit, Slots slots, BitSet words) {
+        if (index == parts.size()) {
+            return at;
+        }
+        Part part = parts.get(index);
+        int end;
+        if (part instanceof Words choice) {
+            end = matchWords(choice, 0, index, at, tokens, limit, slots, words);
+        } else if (part instanceof Slot slot) {
+            end = matchSlot(slot, index, at, tokens, limit, slots, words);
+        } else {
+            end = matchGap(index, at, tokens, limit, slots, words);
+        }
+        return end < 0 && part.optional() ? match(index + 1, at, tokens, limit, slots, words) : end;
+    }
+
+    private int matchWords(
+            Words choice, int had, int index, int at, List<Token> tokens, int limit, Slots slots, BitSet words) {
+        for (List<String> sequence : choice.choices()) {
+            int after = at + sequence.size();
+            if (after <= limit && same(sequence, at, tokens)) {
+                int end = had + 1 < choice.most()
+                        ? matchWords(choice, had + 1, index, after, tokens, limit, slots, words)
+                        : -1;
+                end = end < 0 ? match(index + 1, after, tokens, limit, slots, words) : end;
+                if (end >= 0) {
+                    words.set(at, after);
+                    return end;
+                }
+            }
+        }
+        return -1;
+    }
+
+    private static boolean same(List<String> sequence, int at, List<Token> tokens) {
+        for (int i = 0; i < sequence.size(); i++) {
+            if (!tokens.get(at + i).word().equals(sequence.get(i))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private int matchSlot(Slot slot, int index, int at, List<Token> tokens, int limit, Slots slots, BitSet words) {
+        int after = at < limit ? slots.end(slot.name(), at) : -1;
+        if (after < 0 || after > limit) {
+            return -1;
+        }
+        int end = match(index + 1, after, tokens, limit, slots, words);
+        if (end >= 0 && !slot.name().equals("crop")) {
+            words.set(at, after);
+        }
+        return end;
+    }
+
+    private int matchGap(int index, int at, List<Token> tokens, int limit, Slots slots, BitSet words) {
+        for (int skip = at; skip <= Math.min(limit, at + GAP); skip++) {
+            int end = match(index + 1, skip, tokens, limit, slots, words);
+            if (end >= 0) {
+                return end;
+            }
+            if (skip < limit && tokens.get(skip).endsSentence()) {
+                return -1;
+            }
+        }
+        return -1;
+    }
+}

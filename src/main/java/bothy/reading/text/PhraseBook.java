@@ -1,0 +1,92 @@
+package bothy.reading.text;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Phrases and what each means. Of phrases that overlap the one with more words counts, of equals the earlier one.
+ *
+ * @param <T> what a phrase means
+ */
+public final class PhraseBook<T> {
+    private final Map<String, List<Meant<T>>> byBeginning = new HashMap<>();
+    private final List<Meant<T>> anywhere = new ArrayList<>();
+    private final Set<String> vocabulary = new HashSet<>();
+
+    private record Meant<T>(Phrase phrase, T meaning) {}
+
+    /**
+     * A phrase found in a message.
+     *
+     * @param meaning what it means
+     * @param place where
+     */
+    public record Found<T>(T meaning, Phrase.Place place) {
+        public int start() {
+            return place.start();
+        }
+
+        public int end() {
+            return place.end();
+        }
+    }
+
+    public void add(Phrase phrase, T meaning) {
+        Meant<T> meant = new Meant<>(phrase, meaning);
+        Set<String> beginnings = phrase.beginnings();
+        if (beginnings.isEmpty()) {
+            anywhere.add(meant);
+        }
+        beginnings.forEach(word ->
+                byBeginning.computeIfAbsent(word, first -> new ArrayList<>()).add(meant));
+        vocabulary.addAll(phrase.vocabulary());
+    }
+
+    /** Every word in any phrase. */
+    public Set<String> vocabulary() {
+        return vocabulary;
+    }
+
+    /** All phrases that stand in a stretch of tokens, also where they overlap, in order of their beginning. */
+    public List<Found<T>> all(List<Token> tokens, int from, int to, Phrase.Slots slots) {
+        List<Found<T>> found = new ArrayList<>();
+        for (int at = from; at < to; at++) {
+            collect(byBeginning.getOrDefault(tokens.get(at).word(), List.of()), tokens, at, to, slots, found);
+            collect(anywhere, tokens, at, to, slots, found);
+        }
+        return found;
+    }
+
+    /** The phrases that stand in a stretch of tokens without using a word twice. */
+    public List<Found<T>> find(List<Token> tokens, int from, int to, Phrase.Slots slots) {
+        List<Found<T>> candidates = all(tokens, from, to, slots);
+        candidates.sort(
+                Comparator.comparingInt((Found<T> found) -> -found.place().length())
+                        .thenComparingInt(found -> found.end() - found.start()));
+        List<Found<T>> kept = new ArrayList<>();
+        for (Found<T> candidate : candidates) {
+            if (kept.stream()
+                    .noneMatch(other ->
+                            other.place().words().intersects(candidate.place().words()))) {
+                kept.add(candidate);
+            }
+        }
+        kept.sort(Comparator.comparingInt(Found::start));
+        return kept;
+    }
+
+    private void collect(
+            List<Meant<T>> phrases, List<Token> tokens, int at, int to, Phrase.Slots slots, List<Found<T>> into) {
+        for (Meant<T> meant : phrases) {
+            Phrase.Place place = meant.phrase().at(tokens, at, to, slots);
+            if (place != null) {
+                into.add(new Found<>(meant.meaning(), place));
+            }
+        }
+    }
+}

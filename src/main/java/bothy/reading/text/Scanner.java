@@ -1,0 +1,229 @@
+package bothy.reading.text;
+
+import bothy.reading.text.Token.Sort;
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Cuts a message into tokens. Tags, control characters and hyphens within words are passed over; a picture character is a word
+ * of itself. Only the first {@value #LONGEST} characters are read: nobody tells more at once, and it bounds the time.
+ */
+final class Scanner {
+    static final int LONGEST = 5000;
+    private static final Pattern TAG = Pattern.compile("<[a-zA-Z/!][^<>]{0,300}>");
+    private static final Pattern ISO = Pattern.compile("\\d{4}-\\d{1,2}-\\d{1,2}(?!\\d)");
+    private static final Pattern FIGURES = Pattern.compile(
+            "(\\d{1,2}/\\d{1,2}(/\\d{2,4})?|\\d{1,2}\\.\\d{1,2}\\.\\d{2,4}|\\d{1,2}-\\d{1,2}-\\d{4})(?![\\d/])");
+    private static final Pattern TIME =
+            Pattern.compile("(\\d{1,2}[:.]\\d{2} ?([ap]\\.?m)\\b|\\d{1,2}:\\d{2}(?![\\d:])|\\d{1,2} ?[ap]m\\b)");
+    private static final Pattern NUMBER = Pattern.compile("(\\d{1,3}(,\\d{3})+|\\d{1,15})(\\.\\d{1,9})?|\\.\\d{1,9}");
+    private static final Pattern COMMA_DECIMAL = Pattern.compile("\\d{1,6},\\d{1,2}(?![\\d,])");
+    private static final Pattern ORDINAL_ENDING = Pattern.compile("(st|nd|rd|th)\\b");
+    private static final Pattern FRACTIONS = Pattern.compile("[½¼¾⅓⅔]");
+
+    private final String text;
+    private final String low;
+    private final List<Token> tokens = new ArrayList<>();
+    private int at;
+
+    private Scanner(String message) {
+        String cut = message.length() > LONGEST ? message.substring(0, LONGEST) : message;
+        this.text = blankTags(plain(cut));
+        this.low = lower(text);
+    }
+
+    static List<Token> scan(String message) {
+        Scanner scanner = new Scanner(message);
+        scanner.run();
+        return scanner.tokens;
+    }
+
+    private void run() {
+        while (at < low.length()) {
+            char c = low.charAt(at);
+            if (Character.isDigit(c) || (c == '.' && digitAt(at + 1) && !digitAt(at - 1))) {
+                number();
+            } else if (c == '-' && digitAt(at + 1) && startsFresh()) {
+                negative();
+            } else if (Character.isLetter(c)) {
+                word();
+            } else {
+                other(c);
+            }
+        }
+    }
+
+    private void number() {
+        if (take(ISO, Sort.FIGURES) || take(TIME, Sort.TIME) || take(FIGURES, Sort.FIGURES)) {
+            return;
+        }
+        int start = at;
+        String figures = longest();
+        at += figures.length();
+        double value = Double.parseDouble(
+                COMMA_DECIMAL.matcher(figures).matches() ? figures.replace(',', '.') : figures.replace(",", ""));
+        if (at < low.length() && fraction(low.charAt(at)) > 0) {
+            value += fraction(low.charAt(at++));
+        }
+        Matcher ordinal = ORDINAL_ENDING.matcher(low).region(at, low.length()).useTransparentBounds(true);
+        if (ordinal.lookingAt()) {
+            at = ordinal.end();
+            add(low.substring(start, at), Sort.ORDINAL, value, start);
+        } else {
+            add(low.substring(start, at), Sort.NUMBER, value, start);
+        }
+    }
+
+    private String longest() {
+        Matcher comma = COMMA_DECIMAL.matcher(low).region(at, low.length()).useTransparentBounds(true);
+        if (comma.lookingAt()) {
+            return comma.group();
+        }
+        Matcher plain = NUMBER.matcher(low).region(at, low.length());
+        return plain.lookingAt() ? plain.group() : low.substring(at, at + 1).replaceAll("\\D", "0");
+    }
+
+    private void negative() {
+        int start = at++;
+        number();
+        Token last = tokens.remove(tokens.size() - 1);
+        tokens.add(new Token(low.substring(start, at), last.sort(), -last.number(), start, at, false, false));
+    }
+
+    private boolean take(Pattern pattern, Sort sort) {
+        Matcher matcher = pattern.matcher(low).region(at, low.length()).useTransparentBounds(true);
+        if (!matcher.lookingAt()) {
+            return false;
+        }
+        int start = at;
+        at = matcher.end();
+        add(matcher.group(), sort, Double.NaN, start);
+        return true;
+    }
+
+    private void word() {
+        int start = at;
+        while (at < low.length() && (Character.isLetter(low.charAt(at)) || apostropheWithin())) {
+            at++;
+        }
+        add(low.substring(start, at), Sort.WORD, Double.NaN, start);
+    }
+
+    private boolean apostropheWithin() {
+        return low.charAt(at) == '\'' && at + 1 < low.length() && Character.isLetter(low.charAt(at + 1));
+    }
+
+    private void other(char c) {
+        int start = at;
+        if (fraction(c) > 0) {
+            at++;
+            add(low.substring(start, at), Sort.NUMBER, fraction(c), start);
+        } else if (".!?;,:()\"/\n=%".indexOf(c) >= 0) {
+            at++;
+            add(String.valueOf(c), Sort.MARK, Double.NaN, start);
+        } else if (c == '&' || c == '+') {
+            at++;
+            add("and", Sort.WORD, Double.NaN, start);
+        } else if (c == '°' || c == '²' || c == '#' || c == '@' || c == '~' || c == '\'') {
+            at++;
+            if (c == '°') {
+                add("°", Sort.WORD, Double.NaN, start);
+            }
+        } else if (c == '-') {
+            dash();
+        } else {
+            picture();
+        }
+    }
+
+    /** A dash between spaces parts; one between letters joins; one between figures makes a range. */
+    private void dash() {
+        int start = at++;
+        boolean letters = start > 0
+                && Character.isLetter(low.charAt(start - 1))
+                && at < low.length()
+                && Character.isLetter(low.charAt(at));
+        if (!letters) {
+            add("-", Sort.MARK, Double.NaN, start);
+        }
+    }
+
+    private void picture() {
+        int point = low.codePointAt(at);
+        int start = at;
+        at += Character.charCount(point);
+        if (Character.getType(point) == Character.OTHER_SYMBOL) {
+            add(low.substring(start, at), Sort.WORD, Double.NaN, start);
+        }
+    }
+
+    private void add(String word, Sort sort, double number, int start) {
+        boolean capital = Character.isUpperCase(text.charAt(start));
+        tokens.add(new Token(word, sort, number, start, at, capital, false));
+    }
+
+    private boolean startsFresh() {
+        return at == 0 || Character.isWhitespace(low.charAt(at - 1)) || low.charAt(at - 1) == '(';
+    }
+
+    private boolean digitAt(int index) {
+        return index >= 0 && index < low.length() && Character.isDigit(low.charAt(index));
+    }
+
+    private static double fraction(char c) {
+        return switch (c) {
+            case '½' -> 0.5;
+            case '¼' -> 0.25;
+            case '¾' -> 0.75;
+            case '⅓' -> 1 / 3.0;
+            case '⅔' -> 2 / 3.0;
+            default -> 0;
+        };
+    }
+
+    /** One character for one, so that places in the message stay right. */
+    private static String plain(String message) {
+        StringBuilder plain = new StringBuilder(message);
+        for (int i = 0; i < plain.length(); i++) {
+            plain.setCharAt(i, plain(plain.charAt(i)));
+        }
+        return plain.toString();
+    }
+
+    private static char plain(char c) {
+        return switch (c) {
+            case '\u2018', '\u2019', '`', '\u00b4', '\u02bc' -> '\'';
+            case '\u201c', '\u201d', '\u00ab', '\u00bb' -> '"';
+            case '\u2010', '\u2011', '\u2012', '\u2013', '\u2014', '\u2212' -> '-';
+            case '\u2026' -> '.';
+            case '\u00ba', '\u02da' -> '°';
+            case '\r' -> '\n';
+            case '×', '*' -> 'x';
+            default -> folded(c);
+        };
+    }
+
+    private static char folded(char c) {
+        if (c < 128 || FRACTIONS.matcher(String.valueOf(c)).matches() || !Character.isLetterOrDigit(c)) {
+            return c;
+        }
+        String apart = Normalizer.normalize(String.valueOf(c), Normalizer.Form.NFKD);
+        return apart.isEmpty() ? c : apart.charAt(0);
+    }
+
+    private static String blankTags(String text) {
+        if (text.indexOf('<') < 0) {
+            return text;
+        }
+        return TAG.matcher(text).replaceAll(tag -> " ".repeat(tag.end() - tag.start()));
+    }
+
+    private static String lower(String text) {
+        String low = text.toLowerCase(Locale.ROOT);
+        return low.length() == text.length() ? low : text;
+    }
+}

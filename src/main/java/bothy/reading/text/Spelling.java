@@ -1,0 +1,132 @@
+package bothy.reading.text;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Sets right what was misspelled, and nothing else: a word is changed only when it is neither a word of ours nor an ordinary
+ * English one, and one word of the trade is nearer than all others. A tie is left as it stands and told apart.
+ */
+public final class Spelling {
+    private static final int SHORTEST = 4;
+    private static final int LONG = 8;
+    private final Map<String, List<String>> rewritten = new HashMap<>();
+    private final Set<String> known = new HashSet<>();
+    private final Map<Character, List<String>> wanted = new HashMap<>();
+
+    /**
+     * @param rewritten short forms and what they stand for ("yest" → "yesterday")
+     * @param ordinary words that are right as they stand
+     * @param wanted words of the trade that a misspelled word may be meant for
+     */
+    public Spelling(Map<String, String> rewritten, Set<String> ordinary, Set<String> wanted) {
+        rewritten.forEach((shortForm, full) -> this.rewritten.put(shortForm, List.of(full.split(" "))));
+        known.addAll(ordinary);
+        known.addAll(wanted);
+        for (String word : wanted) {
+            if (word.length() >= SHORTEST) {
+                this.wanted
+                        .computeIfAbsent(word.charAt(0), first -> new ArrayList<>())
+                        .add(word);
+            }
+        }
+    }
+
+    /** The message's tokens with short forms written out and misspelled words set right. */
+    public List<Token> tokens(String message) {
+        List<Token> tokens = new ArrayList<>();
+        for (Token token : Scanner.scan(message)) {
+            if (token.aWord()) {
+                spellOut(token, tokens);
+            } else {
+                tokens.add(token);
+            }
+        }
+        return tokens;
+    }
+
+    /** Words of the trade that are equally near to a word that was not set right; empty when none is near. */
+    public List<String> near(String word) {
+        return known(word) ? List.of() : nearest(word);
+    }
+
+    public boolean known(String word) {
+        return known.contains(word);
+    }
+
+    private void spellOut(Token token, List<Token> into) {
+        List<String> full = rewritten.get(token.word());
+        if (full == null) {
+            full = Contractions.apart(token.word());
+        }
+        if (full.size() > 1 || !full.get(0).equals(token.word())) {
+            full.forEach(word -> into.add(
+                    new Token(word, token.sort(), token.number(), token.from(), token.to(), token.capital(), false)));
+            return;
+        }
+        into.add(setRight(token));
+    }
+
+    private Token setRight(Token token) {
+        String word = token.word();
+        if (known(word)) {
+            return token;
+        }
+        String bare = word.replace("'", "");
+        if (known(bare)) {
+            return token.spelled(bare);
+        }
+        List<String> nearest = nearest(bare);
+        return nearest.size() == 1 ? token.spelled(nearest.get(0)) : token;
+    }
+
+    private List<String> nearest(String word) {
+        if (word.length() < SHORTEST || word.length() > 24) {
+            return List.of();
+        }
+        int best = word.length() >= LONG ? 2 : 1;
+        List<String> nearest = new ArrayList<>();
+        for (String candidate : wanted.getOrDefault(word.charAt(0), List.of())) {
+            int slips = Nearness.slips(word, candidate, best);
+            if (slips < best) {
+                nearest.clear();
+                best = slips;
+            }
+            if (slips <= best) {
+                nearest.add(candidate);
+            }
+        }
+        return oneOrTie(word, nearest);
+    }
+
+    /** Of two that are equally near the one with the same letters in another order, or the same length, is meant. */
+    private static List<String> oneOrTie(String word, List<String> nearest) {
+        if (nearest.size() < 2) {
+            return nearest;
+        }
+        List<String> sameLetters = nearest.stream()
+                .filter(candidate -> sorted(candidate).equals(sorted(word)))
+                .toList();
+        if (sameLetters.size() == 1) {
+            return sameLetters;
+        }
+        String first = nearest.get(0);
+        boolean oneStem = nearest.stream().allMatch(other -> stem(other).equals(stem(first)));
+        return oneStem ? List.of(first) : nearest;
+    }
+
+    private static String stem(String word) {
+        return word.replaceAll("(es|s)$", "");
+    }
+
+    private static String sorted(String word) {
+        return word.chars()
+                .sorted()
+                .collect(StringBuilder::new, (letters, letter) -> letters.append((char) letter), StringBuilder::append)
+                .toString();
+    }
+}
