@@ -31,6 +31,7 @@ final class Desk {
     private final Handler handler;
     private final Me me;
     private final InstantSource clock;
+    private final Ending ending;
     private final Lanes lanes;
     private final Runnable onHandled;
     private final Map<String, Failing> failing = new ConcurrentHashMap<>();
@@ -38,11 +39,12 @@ final class Desk {
     /** A chat whose first message failed. */
     private record Failing(int times, Instant next) {}
 
-    Desk(Post post, Handler handler, Me me, InstantSource clock, int workers, Runnable onHandled) {
+    Desk(Post post, Handler handler, Me me, InstantSource clock, Ending ending, int workers, Runnable onHandled) {
         this.post = post;
         this.handler = handler;
         this.me = me;
         this.clock = clock;
+        this.ending = ending;
         this.lanes = new Lanes(workers, "telegram-desk");
         this.onHandled = onHandled;
     }
@@ -52,9 +54,9 @@ final class Desk {
         lanes.ring();
     }
 
-    /** Works until it is interrupted. */
+    /** Works until the end comes or it is interrupted. */
     void work() throws InterruptedException {
-        while (true) {
+        while (!ending.hasCome()) {
             if (!handOut()) {
                 lanes.await(LOOK_AGAIN);
             }

@@ -85,7 +85,7 @@ public final class TelegramChannel implements AutoCloseable {
     }
 
     private synchronized void openDesk(Me me) {
-        desk = new Desk(post, handler, me, clock, settings.workers(), sender::ring);
+        desk = new Desk(post, handler, me, clock, ending, settings.workers(), sender::ring);
         begin("telegram-handling", desk::work);
     }
 
