@@ -9,6 +9,7 @@ import bothy.garden.Stage;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * What a reply answers to.
@@ -20,6 +21,7 @@ import java.util.Map;
  * @param given all advice of the day
  * @param stages the stage of each planting
  * @param doubt what is to be asked back, {@code null} for nothing
+ * @param saidToday keys of the advice that was said earlier this day and need not be said again unasked
  */
 public record Turn(
         LocalDate today,
@@ -28,10 +30,17 @@ public record Turn(
         List<Logged> written,
         List<Given> given,
         Map<String, Stage> stages,
-        Doubt doubt) {
+        Doubt doubt,
+        Set<String> saidToday) {
     public Turn {
         written = List.copyOf(written);
         given = List.copyOf(given);
         stages = Map.copyOf(stages);
+        saidToday = Set.copyOf(saidToday);
+    }
+
+    /** What makes an advice the same as one said before: its id and its planting. */
+    public static String key(Given given) {
+        return given.id() + " " + given.planting();
     }
 }

@@ -25,12 +25,13 @@ final class Desk {
     private static final int AT_ONCE = 500;
     private static final int TRIES = 5;
     private static final Duration LOOK_AGAIN = Duration.ofSeconds(1);
-    private static final BackOff BACK_OFF = new BackOff(Duration.ofMillis(500), Duration.ofSeconds(30));
+    private static final BackOff BACK_OFF = new BackOff(Duration.ofMillis(250), Duration.ofSeconds(30));
 
     private final Post post;
     private final Handler handler;
     private final Me me;
     private final InstantSource clock;
+    private final Ending ending;
     private final Lanes lanes;
     private final Runnable onHandled;
     private final Map<String, Failing> failing = new ConcurrentHashMap<>();
@@ -38,11 +39,12 @@ final class Desk {
     /** A chat whose first message failed. */
     private record Failing(int times, Instant next) {}
 
-    Desk(Post post, Handler handler, Me me, InstantSource clock, int workers, Runnable onHandled) {
+    Desk(Post post, Handler handler, Me me, InstantSource clock, Ending ending, int workers, Runnable onHandled) {
         this.post = post;
         this.handler = handler;
         this.me = me;
         this.clock = clock;
+        this.ending = ending;
         this.lanes = new Lanes(workers, "telegram-desk");
         this.onHandled = onHandled;
     }
@@ -52,9 +54,9 @@ final class Desk {
         lanes.ring();
     }
 
-    /** Works until it is interrupted. */
+    /** Works until the end comes or it is interrupted. */
     void work() throws InterruptedException {
-        while (true) {
+        while (!ending.hasCome()) {
             if (!handOut()) {
                 lanes.await(LOOK_AGAIN);
             }
@@ -107,6 +109,9 @@ final class Desk {
             return true;
         } catch (RuntimeException e) {
             return gaveUp(chat, message, e);
+        } catch (Error e) {
+            // Such as rules that never end: no reason to stop answering the others.
+            return gaveUp(chat, message, new IllegalStateException(e));
         }
     }
 

@@ -43,9 +43,9 @@ final class Sender {
         lanes.ring();
     }
 
-    /** Works until it is interrupted. */
+    /** Works until the end comes or it is interrupted. */
     void work() throws InterruptedException {
-        while (true) {
+        while (!ending.hasCome()) {
             Duration wait = sendOut();
             if (!wait.isZero()) {
                 lanes.await(wait);
