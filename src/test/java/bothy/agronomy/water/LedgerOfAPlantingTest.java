@@ -73,6 +73,18 @@ class LedgerOfAPlantingTest {
     }
 
     @Test
+    void rain_counts_when_it_is_more_than_a_fifth_of_the_demand() {
+        assertThat(rainOf(10).day().rainMm()).isEqualTo(10);
+        assertThat(rainOf(0.5).day().rainMm()).isZero();
+    }
+
+    private static Line rainOf(double rainMm) {
+        return SIX_TOMATOES
+                .lines(List.of(new Told(OUT, 12.0, 24.0, rainMm, 0, null)))
+                .get(0);
+    }
+
+    @Test
     void days_before_planting_out_do_not_count() {
         assertThat(SIX_TOMATOES.lines(dryDays(-10, 3)))
                 .extracting(Line::date)
