@@ -60,7 +60,15 @@ final class Exchange {
         Garden garden = written.isEmpty() ? before : Replay.garden(page.lines(), today, message.zone());
         Advised advised = advise(heard, written, garden);
         Turn turn = new Turn(
-                today, garden, heard, written, advised.given(), advised.stages(), heard.doubt(), memory.saidOn(today));
+                today,
+                garden,
+                heard,
+                written,
+                takenBack(written),
+                advised.given(),
+                advised.stages(),
+                heard.doubt(),
+                memory.saidOn(today));
         Answer answer = new Commands(knowledge.replier(), memory.why(), message, turn)
                 .answer()
                 .orElseGet(() -> knowledge.replier().answer(turn));
@@ -116,6 +124,16 @@ final class Exchange {
         return before.standing().stream()
                 .filter(line -> line.message().equals(edited) && line.entry() instanceof Event)
                 .toList();
+    }
+
+    /** What the lines taken back had said, as it stood before. */
+    private List<Event> takenBack(List<Logged> written) {
+        Set<Long> gone = written.stream()
+                .map(Logged::entry)
+                .filter(entry -> entry instanceof Amendment amendment && amendment.instead() == null)
+                .map(entry -> ((Amendment) entry).entry())
+                .collect(Collectors.toSet());
+        return Replay.standingOrCorrecting(lines, gone);
     }
 
     private Advised advise(Heard heard, List<Logged> written, Garden garden) {

@@ -85,7 +85,15 @@ final class SpeakingUp {
             return Optional.empty();
         }
         Turn turn = new Turn(
-                today, garden, Heard.nothing(Kind.CHAT), List.of(), advised.given(), advised.stages(), null, Set.of());
+                today,
+                garden,
+                Heard.nothing(Kind.CHAT),
+                List.of(),
+                List.of(),
+                advised.given(),
+                advised.stages(),
+                null,
+                Set.of());
         Answer answer = knowledge.replier().unasked(turn, due, week);
         remember(answer, turn);
         return Optional.of(new Outcome(

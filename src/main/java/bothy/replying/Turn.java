@@ -1,6 +1,7 @@
 package bothy.replying;
 
 import bothy.garden.Doubt;
+import bothy.garden.Event;
 import bothy.garden.Garden;
 import bothy.garden.Given;
 import bothy.garden.Heard;
@@ -18,6 +19,7 @@ import java.util.Set;
  * @param garden the plot with what was just told
  * @param heard what was understood
  * @param written the diary lines that this turn added
+ * @param takenBack the events that this turn took back
  * @param given all advice of the day
  * @param stages the stage of each planting
  * @param doubt what is to be asked back, {@code null} for nothing
@@ -28,12 +30,14 @@ public record Turn(
         Garden garden,
         Heard heard,
         List<Logged> written,
+        List<Event> takenBack,
         List<Given> given,
         Map<String, Stage> stages,
         Doubt doubt,
         Set<String> saidToday) {
     public Turn {
         written = List.copyOf(written);
+        takenBack = List.copyOf(takenBack);
         given = List.copyOf(given);
         stages = Map.copyOf(stages);
         saidToday = Set.copyOf(saidToday);
