@@ -330,6 +330,23 @@ class TroubleOnTheLineTest {
         rig.awaitTexts(first, second, third);
     }
 
+    @Test
+    void a_reply_that_was_sent_but_could_not_be_noted_is_not_sent_again() {
+        AtomicInteger refusals = new AtomicInteger(2);
+        replies("first", "second");
+        rig.start(rig.settings(), new Through(rig.store) {
+            @Override
+            public void sent(long number, String channelMessage) {
+                if (refusals.getAndDecrement() > 0) {
+                    throw new IllegalStateException("The disk is full.");
+                }
+                super.sent(number, channelMessage);
+            }
+        });
+
+        rig.awaitTexts("first", "second");
+    }
+
     /** Hands everything through; a test overrides what is to fail. */
     private static class Through implements Post {
         private final Post post;
