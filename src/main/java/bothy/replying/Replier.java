@@ -30,7 +30,7 @@ public final class Replier {
     public Answer answer(Turn turn) {
         Phrasing phrasing = phrasing(turn);
         List<String> paragraphs = new ArrayList<>();
-        phrasing.receipts().line(turn.written(), turn.heard()).ifPresent(paragraphs::add);
+        phrasing.receipts().line(turn.written(), turn.takenBack()).ifPresent(paragraphs::add);
         List<Given> spoken = new Choosing(wording, turn).spoken();
         paragraphs.addAll(phrasing.advice(spoken));
         paragraphs.addAll(listsAsked(turn, phrasing));
