@@ -122,6 +122,7 @@ final class Sender {
             ending.come(Ending.TOKEN_REFUSED);
         } else if (refused.chatGone() || refused.forGood()) {
             LOG.warn("A reply will never arrive and was given up: {}", refused.getMessage());
+            partsSent.remove(reply.number());
             note(() -> post.giveUp(reply.number(), refused.getMessage()));
         } else {
             Instant now = clock.instant();
