@@ -38,6 +38,8 @@ final class DayFacts {
     private static final String PACKET = "packet:";
     /** A temperature told is taken as still so for three weeks. */
     private static final int WARMTH_KEEPS_DAYS = 21;
+    /** Nobody tells of every shower: after so many days with no word and no weather source, how long it was dry is not known. */
+    private static final int UNWATCHED_DAYS = 14;
     /** Less rain than this does not wet the soil below the mulch. Common practice. */
     private static final double WETTING_RAIN_MM = 2;
 
@@ -308,7 +310,8 @@ final class DayFacts {
                 return Optional.empty();
             }
             int days = (int) ChronoUnit.DAYS.between(wet, day.today()) - 1;
-            return days <= 0
+            boolean watched = day.weather().stream().anyMatch(one -> one.rain() != null && before(one.date()));
+            return days <= 0 || days > UNWATCHED_DAYS && !watched
                     ? Optional.empty()
                     : Optional.of(new DrySpell(planting.id(), days, day.today().minusDays(1)));
         }

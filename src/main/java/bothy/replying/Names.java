@@ -30,6 +30,12 @@ final class Names {
         return garden.grower().units() == Units.US && name.us() != null ? name.us() : name.many();
     }
 
+    /** Whether a crop is spoken of as a mass: "garlic is", not "garlic are". */
+    boolean mass(String crop) {
+        Wording.Name name = wording.crops().get(crop);
+        return name != null && name.one().equals(name.many());
+    }
+
     /** "tomatoes", or with what tells it from the grower's other tomatoes. */
     String planting(String id) {
         return garden.planting(id).map(this::planting).orElseGet(() -> many(id.substring(id.indexOf(':') + 1)));

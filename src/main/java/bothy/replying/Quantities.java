@@ -13,6 +13,7 @@ final class Quantities {
     private static final DateTimeFormatter MONTH_FIRST = DateTimeFormatter.ofPattern("EEE, MMMM d", Locale.US);
     private static final double LITRES_PER_GALLON = 3.785411784;
     private static final double CM_PER_INCH = 2.54;
+    private static final double DAYS_PER_MONTH = 30.4;
     private static final double G_PER_POUND = 453.59237;
     private final Units units;
     private final LocalDate today;
@@ -74,7 +75,18 @@ final class Quantities {
         if (name.endsWith("Percent")) {
             return span(low, high, 0, "%");
         }
+        if (name.endsWith("lifeDays")) {
+            return lifetime(low, high);
+        }
         return span(low, high, whole(low, high, 1), "");
+    }
+
+    /** How long something keeps, in the largest unit that fits: "2–6 months", "1–2 weeks", "4–10 days". */
+    private static String lifetime(double lowDays, double highDays) {
+        if (lowDays >= 28) {
+            return span(lowDays / DAYS_PER_MONTH, highDays / DAYS_PER_MONTH, 0, " months");
+        }
+        return lowDays >= 7 ? span(lowDays / 7, highDays / 7, 0, " weeks") : span(lowDays, highDays, 0, " days");
     }
 
     private static double fahrenheit(double celsius) {
@@ -84,7 +96,7 @@ final class Quantities {
     private static String centimetres(double low, double high) {
         return low >= 100
                 ? span(low / 100, high / 100, whole(low / 100, high / 100, 1), " m")
-                : span(low, high, 0, " cm");
+                : span(low, high, whole(low, high, 1), " cm");
     }
 
     private static String inches(double lowCm, double highCm) {
