@@ -6,11 +6,17 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
+import java.util.Set;
 
 /** Writes numbers, quantities and days as the grower reads them. The end of a figure's name tells its unit. */
 final class Quantities {
     private static final DateTimeFormatter DAY_FIRST = DateTimeFormatter.ofPattern("EEE d MMMM", Locale.UK);
     private static final DateTimeFormatter MONTH_FIRST = DateTimeFormatter.ofPattern("EEE, MMMM d", Locale.US);
+    /** Frost dates are averages: no weekday, no year. */
+    private static final Set<String> FROSTS = Set.of("lastSpring", "firstAutumn");
+
+    private static final DateTimeFormatter FROST = DateTimeFormatter.ofPattern("d MMMM", Locale.UK);
+    private static final DateTimeFormatter US_FROST = DateTimeFormatter.ofPattern("MMMM d", Locale.US);
     private static final double LITRES_PER_GALLON = 3.785411784;
     private static final double CM_PER_INCH = 2.54;
     private static final double DAYS_PER_MONTH = 30.4;
@@ -37,7 +43,7 @@ final class Quantities {
 
     String write(String name, Object value) {
         if (value instanceof LocalDate date) {
-            return day(date);
+            return FROSTS.contains(name) ? date.format(units == Units.US ? US_FROST : FROST) : day(date);
         }
         if (value instanceof Range range) {
             return span(name, range.low(), range.high());
