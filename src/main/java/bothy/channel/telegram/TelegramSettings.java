@@ -58,7 +58,7 @@ public record TelegramSettings(
                 new Rate(25, 25),
                 new Rate(1, 3),
                 new Rate(0.3, 3),
-                8);
+                4);
     }
 
     public TelegramSettings withService(URI service) {
