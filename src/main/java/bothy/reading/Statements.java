@@ -61,10 +61,15 @@ final class Statements {
         DaySaid day = WhenTold.said(passage, clause);
         boolean ing = clause.action().form() == bothy.reading.text.Conjugation.Form.ING
                 || clause.action().form() == bothy.reading.text.Conjugation.Form.PLAIN;
-        return day != null
-                && day.known()
-                && ing
-                && day.past().isAfter(passage.situation().today());
+        if (day == null || !day.known() || !ing) {
+            return false;
+        }
+        LocalDate today = passage.situation().today();
+        int verb = clause.action().words().nextSetBit(0);
+        boolean began = Set.of("was", "were", "been", "started", "finished", "spent", "began")
+                .contains(passage.word(verb - 1));
+        boolean either = day.past().isBefore(today) && day.future().isAfter(today) && !began;
+        return day.past().isAfter(today) || either;
     }
 
     private List<Plan> plansOf(Passage passage, Clause clause) {
@@ -163,6 +168,19 @@ final class Statements {
         if (Set.of(What.PLANTED_OUT, What.POTTED_ON, What.MOVED, What.STORED, What.CURED, What.SOWN)
                 .contains(what)) {
             event = Particulars.withPlace(event, passage, clause, null);
+        }
+        boolean onlyThings = Passage.within(passage.crops(), clause.from(), clause.to()).stream()
+                .anyMatch(CropSaid::thing);
+        if (onlyThings
+                && Set.of(What.HARVESTED, What.SOWN, What.EMERGED, What.PLANTED_OUT)
+                        .contains(what)) {
+            return List.of();
+        }
+        boolean gap = clause.action().action().equals("planted")
+                && clause.action().end() - clause.action().start()
+                        > clause.action().words().cardinality();
+        if (gap && !names(passage, clause, Set.of("them", "it", "they", "these", "those", "ones", "lot", "all"))) {
+            return List.of();
         }
         Told strange = unknownCrops.in(passage, clause, Told.of(event, from, to));
         return strange != null
