@@ -102,7 +102,8 @@ final class Outlooks {
 
     private void emergence(Warmth warmth) {
         Sheet.Germination germination = sheet.germination();
-        LocalDate sown = planting.begun();
+        // Seed that was too cold starts anew where it was moved to.
+        LocalDate sown = latest.containsKey(What.MOVED) ? latest.get(What.MOVED).on() : planting.begun();
         if (germination == null || sown == null || planting.start() == Planting.Start.PLANT) {
             return;
         }

@@ -126,7 +126,8 @@ final class Choosing {
         return !given.due().isAfter(turn.today()) && given.neglect() == Neglect.PLANTS_LOST;
     }
 
-    private List<Given> cautions(Set<Given> spoken) {
+    /** The cautions that belong to what was told or asked, and to advice spoken. */
+    List<Given> cautions(Set<Given> spoken) {
         return turn.given().stream()
                 .filter(Choosing::isCaution)
                 .filter(caution -> caution.occasion() != Occasion.STANDING || accompanies(caution, spoken))
