@@ -102,7 +102,7 @@ final class Quantities {
     private static String centimetres(double low, double high) {
         return low >= 100
                 ? span(low / 100, high / 100, whole(low / 100, high / 100, 1), " m")
-                : span(low, high, whole(low, high, 1), " cm");
+                : span(low, high, high < 10 ? whole(low, high, 1) : 0, " cm");
     }
 
     private static String inches(double lowCm, double highCm) {
