@@ -20,10 +20,12 @@ final class Particulars {
             "the", "is", "are", "were", "was", "after", "before", "then", "or", "/");
     private final Set<String> notCounts;
     private final Set<String> counted;
+    private final Set<String> mass;
 
     Particulars(bothy.almanac.Words words) {
         notCounts = new HashSet<>(words.list("units", "/not-counts"));
         counted = new HashSet<>(words.list("units", "/counted"));
+        mass = new HashSet<>(words.list("crops", "/mass"));
     }
 
     Set<String> vocabulary() {
@@ -54,6 +56,9 @@ final class Particulars {
             if (number != null) {
                 return named(passage, numbers, number);
             }
+            if (one(passage, at, crop)) {
+                return 1;
+            }
             boolean of = passage.word(at).equals("of")
                     || (passage.word(at).equals("the") && Set.of("of", "all").contains(passage.word(at - 1)))
                     || Set.of("my", "our", "these", "those").contains(passage.word(at));
@@ -64,6 +69,17 @@ final class Particulars {
             }
         }
         return null;
+    }
+
+    /** "A cucumber", "our first ripe tomato". */
+    private boolean one(Passage passage, int at, CropSaid crop) {
+        boolean article = Set.of("a", "an", "another", "first", "1st", "single").contains(passage.word(at));
+        return article
+                && !crop.plural()
+                && !mass.contains(passage.word(crop.end() - 1))
+                && crop.start() - at <= 3
+                && !notCounts.contains(passage.word(at + 1))
+                && !passage.word(at + 1).equals("sowing");
     }
 
     private Integer named(Passage passage, List<NumberSaid> numbers, NumberSaid number) {
@@ -92,7 +108,7 @@ final class Particulars {
     /** "tomatoes x 6", "toms (6)", "beans - 12", "lettuce, 6 of them", "lettuce 12". */
     private Integer after(Passage passage, List<NumberSaid> numbers, CropSaid crop) {
         int at = crop.end();
-        while (Set.of("x", "(", "-", ":", ",", "=", "plants", "seeds", "seedlings", "cloves", "sets", "about")
+        while (Set.of("x", "(", ")", "-", ":", ",", "=", "plants", "seeds", "seedlings", "cloves", "sets", "about")
                 .contains(passage.word(at))) {
             at++;
         }
@@ -144,7 +160,9 @@ final class Particulars {
                     && Set.of("the", "this", "that", "which", "other", "no", "each", "every", "any", "last")
                             .contains(last);
             boolean unit = notCounts.contains(next)
-                    || Set.of("per", "each", "every", "about").contains(next)
+                    || Set.of("per", "each", "every", "by", "to").contains(next)
+                    || Set.of("each", "per", "a").contains(passage.word(number.end() + 1)) && counted.contains(next)
+                    || last.equals("by")
                     || last.equals("at")
                     || last.equals("week");
             if (!pronoun && !unit && standsAlone(passage, clause, number)) {
@@ -159,7 +177,9 @@ final class Particulars {
         boolean atVerb = clause.action().words().get(number.end())
                 || number.start() > 0 && clause.action().words().get(number.start() - 1)
                 || clause.action().covers(number.start());
+        boolean bracketed = passage.word(number.start() - 1).equals("(") && next.equals(")");
         return atVerb
+                || bracketed
                 || counted.contains(next)
                 || Set.of("of", "out", "more", "so", "are", "have", "up", "in", "into", "on")
                         .contains(next)

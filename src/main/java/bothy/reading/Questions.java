@@ -105,6 +105,16 @@ final class Questions {
         return true;
     }
 
+    private static boolean closes(Passage passage, int from, int to) {
+        for (int at = from; at < to; at++) {
+            if (!Set.of("please", "then", "now", "thanks", "mate", "ta", ",", "bot", "today")
+                    .contains(passage.word(at))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     private static int first(List<Found<String>> found) {
         return found.stream().mapToInt(Found::start).min().orElse(-1);
     }
@@ -130,7 +140,7 @@ final class Questions {
 
     private Question commanded(Passage passage, int[] sentence) {
         for (Found<Question> found : always.all(passage.tokens(), sentence[0], sentence[1], passage)) {
-            if (opens(passage, sentence[0], found.start()) && found.end() == sentence[1]) {
+            if (opens(passage, sentence[0], found.start()) && closes(passage, found.end(), sentence[1])) {
                 return found.meaning();
             }
         }

@@ -19,7 +19,20 @@ final class Repeats {
                 kept.set(earlier, next);
             }
         }
+        List<Told> named = List.copyOf(kept);
+        kept.removeIf(one -> unnamed(one)
+                && named.stream()
+                        .anyMatch(other -> other != one
+                                && other.event().crop() != null
+                                && other.event().what() == one.event().what()));
         return kept;
+    }
+
+    private static boolean unnamed(Told told) {
+        return told.event().crop() == null
+                && told.plantings().isEmpty()
+                && told.open() != null
+                && told.event().count() == null;
     }
 
     private static int same(List<Told> kept, Told next) {

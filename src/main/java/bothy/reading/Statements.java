@@ -6,9 +6,9 @@ import bothy.garden.Plan;
 import bothy.garden.Planting;
 import bothy.garden.What;
 import bothy.reading.grammar.Clause;
-import bothy.reading.grammar.CropNames;
 import bothy.reading.grammar.CropSaid;
 import bothy.reading.grammar.DaySaid;
+import bothy.reading.grammar.Grammar;
 import bothy.reading.grammar.Mood;
 import bothy.reading.grammar.Passage;
 import java.time.LocalDate;
@@ -23,9 +23,12 @@ final class Statements {
     private final Particulars particulars;
     private final WhatMeant whatMeant;
 
-    Statements(Particulars particulars, CropNames cropNames) {
+    private final UnknownCrops unknownCrops;
+
+    Statements(Particulars particulars, Grammar grammar) {
         this.particulars = particulars;
-        this.whatMeant = new WhatMeant(cropNames);
+        this.whatMeant = new WhatMeant(grammar.cropNames());
+        this.unknownCrops = new UnknownCrops(grammar);
     }
 
     /** What one message tells as done, in order. */
@@ -58,10 +61,15 @@ final class Statements {
         DaySaid day = WhenTold.said(passage, clause);
         boolean ing = clause.action().form() == bothy.reading.text.Conjugation.Form.ING
                 || clause.action().form() == bothy.reading.text.Conjugation.Form.PLAIN;
-        return day != null
-                && day.known()
-                && ing
-                && day.past().isAfter(passage.situation().today());
+        if (day == null || !day.known() || !ing) {
+            return false;
+        }
+        LocalDate today = passage.situation().today();
+        int verb = clause.action().words().nextSetBit(0);
+        boolean began = Set.of("was", "were", "been", "started", "finished", "spent", "began")
+                .contains(passage.word(verb - 1));
+        boolean either = day.past().isBefore(today) && day.future().isAfter(today) && !began;
+        return day.past().isAfter(today) || either;
     }
 
     private List<Plan> plansOf(Passage passage, Clause clause) {
@@ -82,12 +90,12 @@ final class Statements {
     private List<Told> ofClause(Passage passage, Clause clause, List<Told> before) {
         List<Told> told = new ArrayList<>();
         for (CropSaid crop : clause.crops()) {
-            told.add(ofCrop(passage, clause, crop));
+            told.add(finished(passage, clause, ofCrop(passage, clause, crop), WhenTold.said(passage, clause, crop)));
         }
         if (told.isEmpty()) {
-            told.addAll(withoutCrop(passage, clause, before));
+            DaySaid day = WhenTold.said(passage, clause);
+            withoutCrop(passage, clause, before).forEach(one -> told.add(finished(passage, clause, one, day)));
         }
-        told.replaceAll(one -> finished(passage, clause, one));
         return told;
     }
 
@@ -161,7 +169,16 @@ final class Statements {
                 .contains(what)) {
             event = Particulars.withPlace(event, passage, clause, null);
         }
-        return new Unnamed(passage, clause, before).meant(Told.of(event, from, to), names(passage, clause, ALL));
+        boolean gap = clause.action().action().equals("planted")
+                && clause.action().end() - clause.action().start()
+                        > clause.action().words().cardinality();
+        if (gap && !names(passage, clause, Set.of("them", "it", "they", "these", "those", "ones", "lot", "all"))) {
+            return List.of();
+        }
+        Told strange = unknownCrops.in(passage, clause, Told.of(event, from, to));
+        return strange != null
+                ? List.of(strange)
+                : new Unnamed(passage, clause, before).meant(Told.of(event, from, to), names(passage, clause, ALL));
     }
 
     private static boolean names(Passage passage, Clause clause, Set<String> words) {
@@ -173,8 +190,8 @@ final class Statements {
         return false;
     }
 
-    private static Told finished(Passage passage, Clause clause, Told told) {
-        Told dated = WhenTold.dated(told, WhenTold.said(passage, clause), passage);
+    private static Told finished(Passage passage, Clause clause, Told told, DaySaid day) {
+        Told dated = WhenTold.dated(told, day, passage);
         Integer count = dated.event().count();
         if (count != null && (count <= 0 || count > MOST_PLANTS)) {
             dated = dated.with(dated.event().withCount(null)).doubting(Doubt.About.HOW_MANY, String.valueOf(count));

@@ -35,9 +35,21 @@ final class WhatMeant {
     What of(Passage passage, Clause clause, CropSaid crop) {
         String action = clause.action().action();
         if (!action.equals("planted")) {
-            return What.of(action).orElse(What.NOTE);
+            What what = What.of(action).orElse(What.NOTE);
+            return what == What.PLANTED_OUT ? transplanted(passage, clause) : what;
         }
         return planted(passage, clause, crop);
+    }
+
+    /** "Transplanted into pots" is potting on, not planting out. */
+    private static What transplanted(Passage passage, Clause clause) {
+        boolean verb = passage.word(clause.action().words().nextSetBit(0)).startsWith("transplant");
+        List<PlaceSaid> places = Passage.within(passage.places(), clause.from(), clause.to());
+        boolean ground = places.stream()
+                .anyMatch(place -> !place.container() && !place.name().endsWith("greenhouse"));
+        boolean pots = places.stream()
+                .anyMatch(place -> place.container() && place.name().endsWith("pots"));
+        return verb && pots && !ground ? What.POTTED_ON : What.PLANTED_OUT;
     }
 
     private What planted(Passage passage, Clause clause, CropSaid crop) {
@@ -47,18 +59,23 @@ final class WhatMeant {
         boolean young = says(passage, clause, PLANTS);
         boolean nursery = Passage.within(passage.places(), clause.from(), clause.to()).stream()
                 .map(PlaceSaid::name)
-                .anyMatch(name -> INDOORS.stream().anyMatch(name::contains));
-        if (nursery && !young) {
-            return What.SOWN;
-        }
+                .anyMatch(name -> INDOORS.stream().anyMatch(name::contains) || smallPot(name));
         boolean growing = crop == null
                 || PlantingsMeant.growing(passage.situation()).stream()
                         .map(Planting::crop)
                         .anyMatch(crop.crops()::contains);
+        if (nursery && !young && !(growing && crop != null)) {
+            return What.SOWN;
+        }
         if (young || (growing && !(crop != null && rootedAtOnce(crop.crops())))) {
             return What.PLANTED_OUT;
         }
         return crop != null && cropNames.plantedIsSown(crop.crop()) ? What.SOWN : What.PLANTED_OUT;
+    }
+
+    /** Pots of seedlings, not those that a plant ends in. */
+    private static boolean smallPot(String name) {
+        return name.equals("pots") || name.matches("(7|8|9|10) cm pots|[345] inch pots");
     }
 
     /** Crops that are never raised in a pot first. */

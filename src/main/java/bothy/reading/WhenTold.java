@@ -40,10 +40,36 @@ final class WhenTold {
                 && last.end() >= clause.sentence()[1] - 1) {
             return last;
         }
+        if (clause.action().start() < clause.from()) {
+            DaySaid earlier = Passage.within(passage.days(), 0, clause.from()).stream()
+                    .reduce((one, two) -> two)
+                    .orElse(null);
+            return earlier;
+        }
         DaySaid first = passage.days().isEmpty() ? null : passage.days().get(0);
         return first != null && first.start() <= 1 && clause.sentence()[0] > 0 && heading(passage, first)
                 ? first
                 : null;
+    }
+
+    /** The day told for one of several crops: the one after its name, before the next crop's. */
+    static DaySaid said(Passage passage, Clause clause, bothy.reading.grammar.CropSaid crop) {
+        List<DaySaid> own = Passage.within(passage.days(), clause.from(), clause.to()).stream()
+                .filter(day -> !clause.inRelative(day.start()))
+                .toList();
+        if (crop == null || own.size() < 2 || clause.crops().size() < 2) {
+            return said(passage, clause);
+        }
+        int next = clause.crops().stream()
+                .mapToInt(bothy.reading.grammar.CropSaid::start)
+                .filter(start -> start > crop.start())
+                .min()
+                .orElse(clause.to());
+        return own.stream()
+                .filter(day -> day.start() >= crop.end() && day.end() <= next)
+                .findFirst()
+                .or(() -> own.stream().filter(day -> day.start() > crop.end()).findFirst())
+                .orElse(own.get(own.size() - 1));
     }
 
     private static DaySaid nearest(List<DaySaid> days, Clause clause) {
@@ -74,6 +100,9 @@ final class WhenTold {
             return told.with(told.event().withOn(today)).assuming("date");
         }
         String words = words(passage, day);
+        if (day.known() && day.past().isAfter(today) && words.startsWith("in ")) {
+            return told.with(told.event().withOn(today)).assuming("date");
+        }
         if (!day.known()) {
             return told.with(told.event().withOn(today)).doubting(Doubt.About.WHICH_DATE, words);
         }

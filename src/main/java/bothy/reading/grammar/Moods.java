@@ -96,6 +96,14 @@ public final class Moods {
         return ours(action, passage, from, to);
     }
 
+    /** Whether something seen is told of the grower's own plants and of now. */
+    public boolean here(Passage passage, int[] sentence, int start) {
+        return !has("pastseason", passage, sentence[0], sentence[1])
+                && !has("said", passage, sentence[0], start)
+                && !has("sarcasm", passage, 0, passage.size())
+                && (!has("others", passage, sentence[0], start) || has("household", passage, sentence[0], sentence[1]));
+    }
+
     private Mood ours(ActionSaid action, Passage passage, int from, int to) {
         int verb = action.words().nextSetBit(0);
         if (has("supposing", passage, from, verb)) {
@@ -125,14 +133,46 @@ public final class Moods {
     }
 
     private static Mood byForm(ActionSaid action, Passage passage, int from, int verb, boolean anyway) {
-        String before = verb > from ? passage.word(verb - 1) : "";
+        String before = passage.word(verb - 1);
+        String further = Set.of("i", "we", "they", "it").contains(before) ? passage.word(verb - 2) : before;
         return switch (action.form()) {
-            case PAST -> Set.of("after", "once", "since", "when", "to").contains(before) ? Mood.NOT_OURS : Mood.DONE;
+            case PAST ->
+                adjective(passage, verb)
+                                || Set.of("after", "once", "since").contains(further)
+                                || Set.of("when", "to").contains(before)
+                        ? Mood.NOT_OURS
+                        : Mood.DONE;
             case ING ->
-                before.isEmpty() || BEFORE_ING.contains(before) || BE.contains(before) ? Mood.DONE : Mood.NOT_OURS;
+                happens(action) || opening(passage, verb) || BEFORE_ING.contains(before) || BE.contains(before)
+                        ? Mood.DONE
+                        : Mood.NOT_OURS;
             case PLAIN_S -> Mood.NOT_OURS;
             case PLAIN -> anyway ? Mood.DONE : plain(passage, before, verb);
         };
+    }
+
+    /** "Stored onions are going soft" tells nothing of storing. */
+    private static boolean adjective(Passage passage, int verb) {
+        boolean leads = verb == 0
+                || passage.tokens().get(verb - 1).mark()
+                || Set.of("the", "my", "our", "these", "and").contains(passage.word(verb - 1));
+        int crop = passage.end("crop", verb + 1);
+        return leads
+                && crop > 0
+                && Set.of("are", "is", "have", "has", "look", "looks", "keep", "seem", "were")
+                        .contains(passage.word(crop));
+    }
+
+    /** What plants do by themselves may be told as going on: "peppers colouring up". */
+    static boolean happens(ActionSaid action) {
+        return Set.of("emerged", "flowering", "fruit-set", "colour-turned", "rain", "cured")
+                .contains(action.action());
+    }
+
+    private static boolean opening(Passage passage, int at) {
+        return at == 0
+                || passage.tokens().get(at - 1).mark()
+                || Set.of("and", "then", "also", "so").contains(passage.word(at - 1));
     }
 
     private static Mood plain(Passage passage, String before, int verb) {
@@ -143,9 +183,7 @@ public final class Moods {
         if (alsoPast) {
             return Mood.DONE;
         }
-        return before.isEmpty()
-                        || Set.of("i", "we", "and", "then", "just", "also", "today")
-                                .contains(before)
+        return opening(passage, verb) || Set.of("i", "we", "just", "today").contains(before)
                 ? Mood.UNCLEAR
                 : Mood.NOT_OURS;
     }
