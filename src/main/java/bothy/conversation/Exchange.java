@@ -62,7 +62,16 @@ final class Exchange {
         List<Logged> written = write(heard);
         Garden garden = written.isEmpty() ? before : Replay.garden(page.lines(), today, message.zone());
         Advised advised = advise(heard, written, garden);
-        Turn turn = new Turn(today, garden, heard, written, advised.given(), advised.stages(), heard.doubt());
+        Turn turn = new Turn(
+                today,
+                garden,
+                heard,
+                written,
+                takenBack(written),
+                advised.given(),
+                advised.stages(),
+                heard.doubt(),
+                memory.saidOn(today));
         Answer answer = new Commands(knowledge.replier(), memory.why(), message, turn)
                 .answer()
                 .orElseGet(() -> knowledge.replier().answer(turn));
@@ -118,6 +127,16 @@ final class Exchange {
         return before.standing().stream()
                 .filter(line -> line.message().equals(edited) && line.entry() instanceof Event)
                 .toList();
+    }
+
+    /** What the lines taken back had said, as it stood before. */
+    private List<Event> takenBack(List<Logged> written) {
+        Set<Long> gone = written.stream()
+                .map(Logged::entry)
+                .filter(entry -> entry instanceof Amendment amendment && amendment.instead() == null)
+                .map(entry -> ((Amendment) entry).entry())
+                .collect(Collectors.toSet());
+        return Replay.standingOrCorrecting(lines, gone);
     }
 
     private Advised advise(Heard heard, List<Logged> written, Garden garden) {
@@ -176,6 +195,12 @@ final class Exchange {
         return new Reply(reply.text() + "\n\n" + knowledge.replier().talk("rules-failed"), reply.buttons());
     }
 
+    private Set<String> said(Answer answer) {
+        Set<String> said = new LinkedHashSet<>(memory.saidOn(today));
+        answer.spoken().stream().map(Turn::key).forEach(said::add);
+        return said;
+    }
+
     private void remember(Answer answer, Turn turn) {
         List<String> why = answer.spoken().stream()
                 .limit(MOST_EXPLAINED)
@@ -197,6 +222,8 @@ final class Exchange {
                 why.isEmpty() ? memory.why() : why,
                 mentioned.isEmpty() ? memory.mentioned() : List.copyOf(mentioned),
                 memory.raised(),
-                memory.spokeUnasked())));
+                memory.lookedUnasked(),
+                said(answer),
+                today)));
     }
 }

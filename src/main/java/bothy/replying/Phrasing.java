@@ -233,6 +233,28 @@ final class Phrasing {
         return Heard.nothing(Kind.CHAT);
     }
 
+    /** The same question with its buttons in everyday names. */
+    Doubt dressed(Doubt doubt) {
+        if (doubt == null || doubt.about() == Doubt.About.ADVICE) {
+            return doubt;
+        }
+        List<Choice> choices = doubt.choices().stream()
+                .map(choice -> new Choice(label(choice), choice.meaning(), choice.then()))
+                .toList();
+        boolean apart = choices.stream().map(Choice::label).distinct().count() == choices.size();
+        return apart ? new Doubt(doubt.about(), doubt.arguments(), choices, doubt.draft()) : doubt;
+    }
+
+    private String label(Choice choice) {
+        String meaning = choice.meaning();
+        if (meaning != null && turn.garden().planting(meaning).isPresent()) {
+            return upper(vocabulary.names().planting(meaning));
+        }
+        return meaning != null && wording.crops().containsKey(meaning)
+                ? upper(vocabulary.names().many(meaning))
+                : upper(choice.label());
+    }
+
     String question(Doubt doubt) {
         if (doubt.about() == Doubt.About.ADVICE) {
             return doubt.arguments().get("question");

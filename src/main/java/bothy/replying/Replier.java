@@ -32,7 +32,7 @@ public final class Replier {
     public Answer answer(Turn turn) {
         Phrasing phrasing = phrasing(turn);
         List<String> paragraphs = new ArrayList<>();
-        phrasing.receipts().line(turn.written(), turn.heard()).ifPresent(paragraphs::add);
+        phrasing.receipts().line(turn.written(), turn.takenBack()).ifPresent(paragraphs::add);
         Choosing choosing = new Choosing(wording, turn);
         List<Given> spoken = choosing.spoken();
         paragraphs.addAll(phrasing.advice(spoken));

@@ -76,6 +76,26 @@ class DaysOfAForecastTest {
     }
 
     @Test
+    void sums_that_overlap_are_not_counted_twice() throws ForecastUnreadable {
+        // every three hours a sum over six: 1 mm an hour throughout
+        Forecasts forecast = Forecasts.from("2027-04-30T23:00:00Z");
+        for (int step = 0; step < 8; step++) {
+            forecast.sums(3, 10, 10, 10, 50, 6);
+        }
+
+        assertThat(days(LONDON, forecast).get(0).day().rain()).isEqualTo(24.0);
+    }
+
+    @Test
+    void where_midnight_falls_within_an_hour_its_beginning_belongs_to_the_day_before() throws ForecastUnreadable {
+        // 2 May in Kolkata begins at 18:30 UTC
+        Forecasts forecast =
+                Forecasts.from("2027-05-01T18:00:00Z").hours(1, 30, 50, 2, 1).hours(24, 20, 50, 2, 0);
+
+        assertThat(days(ZoneId.of("Asia/Kolkata"), forecast).get(1).day()).isEqualTo(day(2027, 5, 2, 20.0, 20.0, 0.5));
+    }
+
+    @Test
     void of_a_part_of_a_day_only_that_is_told_which_the_part_decides() throws ForecastUnreadable {
         Forecasts afternoon = Forecasts.from("2027-05-01T10:00:00Z").hours(13, 16, 50, 2, 0.2);
         Forecasts night = Forecasts.from("2027-05-01T23:00:00Z").hours(8, 3, 50, 2, 0.2);

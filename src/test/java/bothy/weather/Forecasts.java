@@ -43,6 +43,11 @@ final class Forecasts {
 
     /** A step of six hours with its own extremes. */
     Forecasts sixHours(double tempC, double lowC, double highC, double humidityPercent, double rainMm) {
+        return sums(6, tempC, lowC, highC, humidityPercent, rainMm);
+    }
+
+    /** Sums over six hours, the next step following sooner. */
+    Forecasts sums(int hours, double tempC, double lowC, double highC, double humidityPercent, double rainMm) {
         steps.add(String.format(
                 Locale.ROOT,
                 "{\"time\":\"%s\",\"data\":{\"instant\":{\"details\":{\"air_temperature\":%.1f,\"relative_humidity\":%.1f,"
@@ -54,7 +59,7 @@ final class Forecasts {
                 highC,
                 lowC,
                 rainMm));
-        at = at.plusSeconds(6 * 3600);
+        at = at.plusSeconds(hours * 3600L);
         return this;
     }
 

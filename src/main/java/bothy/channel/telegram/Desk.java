@@ -57,21 +57,18 @@ final class Desk {
     /** Works until the end comes or it is interrupted. */
     void work() throws InterruptedException {
         while (!ending.hasCome()) {
-            if (!handOut()) {
-                lanes.await(LOOK_AGAIN);
-            }
+            handOut();
+            lanes.await(LOOK_AGAIN);
         }
     }
 
-    private boolean handOut() {
+    private void handOut() {
         Set<String> busy = lanes.busy();
-        boolean any = false;
-        for (Map.Entry<String, List<Incoming>> chat : waiting().entrySet()) {
-            if (!busy.contains(chat.getKey()) && due(chat.getKey())) {
-                any |= lanes.begin(chat.getKey(), () -> handleAll(chat.getKey(), chat.getValue()));
+        waiting().forEach((chat, letters) -> {
+            if (!busy.contains(chat) && due(chat)) {
+                lanes.begin(chat, () -> handleAll(chat, letters));
             }
-        }
-        return any;
+        });
     }
 
     private Map<String, List<Incoming>> waiting() {
