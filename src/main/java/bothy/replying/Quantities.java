@@ -60,7 +60,9 @@ final class Quantities {
     private String span(String name, double low, double high) {
         boolean us = units == Units.US;
         if (name.endsWith("C")) {
-            return us ? span(fahrenheit(low), fahrenheit(high), 0, " °F") : span(low, high, whole(low, high, 1), " °C");
+            return us
+                    ? span(fahrenheit(low), fahrenheit(high), 0, " °F")
+                    : span(low, high, low == high ? whole(low, high, 1) : 0, " °C");
         }
         if (name.endsWith("Mm") || name.endsWith("MmPerWeek")) {
             return us
