@@ -44,7 +44,10 @@ final class PlantingsMeant {
         List<Planting> ofCrop = growing(passage.situation()).stream()
                 .filter(planting -> crop.crops().contains(planting.crop()))
                 .toList();
-        List<Planting> fitting = ofCrop;
+        boolean firstGrown = crop.certain()
+                && ofCrop.stream().anyMatch(planting -> planting.crop().equals(crop.crop()));
+        List<Planting> fitting =
+                firstGrown ? keep(ofCrop, planting -> planting.crop().equals(crop.crop())) : ofCrop;
         if (crop.variety() != null) {
             List<Planting> called = fitting.stream()
                     .filter(planting -> called(planting, crop.variety()))

@@ -24,7 +24,9 @@ final class Repeats {
                 && named.stream()
                         .anyMatch(other -> other != one
                                 && other.event().crop() != null
-                                && other.event().what() == one.event().what()));
+                                && other.event().what() == one.event().what()
+                                && Objects.equals(
+                                        other.event().on(), one.event().on())));
         return kept;
     }
 
@@ -32,6 +34,7 @@ final class Repeats {
         return told.event().crop() == null
                 && told.plantings().isEmpty()
                 && told.open() != null
+                && told.crops().isEmpty()
                 && told.event().count() == null;
     }
 
