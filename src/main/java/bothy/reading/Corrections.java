@@ -141,7 +141,7 @@ final class Corrections {
 
     private static boolean names(Passage passage, Logged line) {
         return line.entry() instanceof Event event
-                && passage.crops().stream().anyMatch(crop -> crop.crops().contains(event.crop()));
+                && passage.crops().stream().anyMatch(crop -> crop.canMean(event.crop()));
     }
 
     private static Heard amended(List<Logged> lines, Changes changes) {

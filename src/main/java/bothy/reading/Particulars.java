@@ -37,7 +37,7 @@ final class Particulars {
     /** The count told for a crop, {@code null} when none is. */
     Integer count(Passage passage, Clause clause, CropSaid crop) {
         List<NumberSaid> numbers = passage.counts(clause.from(), clause.to());
-        Integer before = before(passage, numbers, crop);
+        Integer before = before(passage, numbers, crop, clause.action().action().equals("harvested"));
         if (before != null) {
             return before;
         }
@@ -46,7 +46,7 @@ final class Particulars {
     }
 
     /** "6 little tomato plants", "4 of the toms", "2 trays of 12 lettuces". */
-    private Integer before(Passage passage, List<NumberSaid> numbers, CropSaid crop) {
+    private Integer before(Passage passage, List<NumberSaid> numbers, CropSaid crop, boolean picked) {
         for (int at = crop.start() - 1, words = 0; at >= 0 && words < 6; at--, words++) {
             int here = at;
             NumberSaid number = numbers.stream()
@@ -56,7 +56,7 @@ final class Particulars {
             if (number != null) {
                 return named(passage, numbers, number);
             }
-            if (one(passage, at, crop)) {
+            if (one(passage, at, crop, picked)) {
                 return 1;
             }
             boolean of = passage.word(at).equals("of")
@@ -72,9 +72,14 @@ final class Particulars {
     }
 
     /** "A cucumber", "our first ripe tomato". */
-    private boolean one(Passage passage, int at, CropSaid crop) {
-        boolean article = Set.of("a", "an", "another", "first", "1st", "single").contains(passage.word(at));
+    private boolean one(Passage passage, int at, CropSaid crop, boolean picked) {
+        boolean first = Set.of("first", "1st").contains(passage.word(at));
+        boolean article =
+                first ? picked : Set.of("a", "an", "another", "single").contains(passage.word(at));
+        boolean several = counted.contains(passage.word(crop.end()))
+                && passage.word(crop.end()).endsWith("s");
         return article
+                && !several
                 && !crop.plural()
                 && !mass.contains(passage.word(crop.end() - 1))
                 && crop.start() - at <= 3
@@ -197,7 +202,7 @@ final class Particulars {
             return event;
         }
         if (event.what() == What.RAIN && amount.unit().equals("m")) {
-            return event.withAmount(Math.round(amount.value() * 10000) / 10.0, "mm");
+            return event.withAmount(Math.round(amount.value() * 100_000) / 100.0, "mm");
         }
         return event.withAmount(amount.value(), amount.unit());
     }

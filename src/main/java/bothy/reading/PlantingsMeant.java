@@ -42,7 +42,7 @@ final class PlantingsMeant {
     /** Plantings of a crop as far as the words tell them apart. */
     static List<Planting> of(CropSaid crop, Passage passage, int from, int to, boolean placeTells) {
         List<Planting> ofCrop = growing(passage.situation()).stream()
-                .filter(planting -> crop.crops().contains(planting.crop()))
+                .filter(planting -> crop.canMean(planting.crop()))
                 .toList();
         boolean firstGrown = crop.certain()
                 && ofCrop.stream().anyMatch(planting -> planting.crop().equals(crop.crop()));

@@ -20,6 +20,20 @@ final class Questions {
     private static final Set<String> LEADING = Set.of(
             "so", "and", "but", "also", "ok", "okay", "hi", "hello", "please", "hey", ",", "well", "now", "right",
             "then", "just", "morning", "oh");
+    private static final Set<String> EXCLAIMED = Set.of(
+            "lovely",
+            "nice",
+            "great",
+            "exciting",
+            "wonderful",
+            "annoying",
+            "sad",
+            "cute",
+            "funny",
+            "beautiful",
+            "brilliant",
+            "amazing",
+            "cool");
     private final PhraseBook<String> cues = new PhraseBook<>();
     private final PhraseBook<String> marked = new PhraseBook<>();
     private final PhraseBook<Question> asked = new PhraseBook<>();
@@ -91,9 +105,13 @@ final class Questions {
 
     /** At the head of a sentence "when" and "how" may also tell; an inverted verb asks. */
     private static boolean asksThere(Passage passage, Found<String> cue) {
-        return !Set.of("when", "what", "which", "where", "who", "how", "enough", "worth")
-                        .contains(passage.word(cue.start()))
-                && !passage.word(cue.start()).equals("too");
+        String next = passage.word(cue.start() + 1);
+        return switch (passage.word(cue.start())) {
+            case "when", "enough", "worth", "too" -> false;
+            case "what" -> !Set.of("a", "an").contains(next);
+            case "how" -> !EXCLAIMED.contains(next);
+            default -> true;
+        };
     }
 
     private static boolean opens(Passage passage, int start, int at) {
@@ -153,8 +171,10 @@ final class Questions {
         if (command != null) {
             return command;
         }
+        boolean told =
+                passage.actions().stream().anyMatch(action -> action.start() >= sentence[0] && action.end() <= begins);
         Found<Question> best = null;
-        for (Found<Question> found : asked.all(passage.tokens(), begins, sentence[1], passage)) {
+        for (Found<Question> found : asked.all(passage.tokens(), told ? begins : sentence[0], sentence[1], passage)) {
             if (best == null
                     || weight(passage, found) > weight(passage, best)
                     || weight(passage, found) == weight(passage, best)

@@ -1,6 +1,7 @@
 package bothy.reading;
 
 import bothy.garden.Event;
+import bothy.garden.What;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -19,6 +20,11 @@ final class Repeats {
                 kept.set(earlier, next);
             }
         }
+        kept.removeIf(one -> one.event().what() == What.MOVED
+                && kept.stream()
+                        .anyMatch(other -> other.event().what() == What.STORED
+                                && Objects.equals(
+                                        other.event().crop(), one.event().crop())));
         List<Told> named = List.copyOf(kept);
         kept.removeIf(one -> unnamed(one)
                 && named.stream()

@@ -169,6 +169,13 @@ final class Statements {
                 .contains(what)) {
             event = Particulars.withPlace(event, passage, clause, null);
         }
+        boolean onlyThings = Passage.within(passage.crops(), clause.from(), clause.to()).stream()
+                .anyMatch(CropSaid::thing);
+        if (onlyThings
+                && Set.of(What.HARVESTED, What.SOWN, What.EMERGED, What.PLANTED_OUT)
+                        .contains(what)) {
+            return List.of();
+        }
         boolean gap = clause.action().action().equals("planted")
                 && clause.action().end() - clause.action().start()
                         > clause.action().words().cardinality();

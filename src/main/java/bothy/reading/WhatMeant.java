@@ -36,6 +36,11 @@ final class WhatMeant {
         String action = clause.action().action();
         if (!action.equals("planted")) {
             What what = What.of(action).orElse(What.NOTE);
+            boolean put = what == What.MOVED
+                    && passage.word(clause.action().words().nextSetBit(0)).equals("put");
+            if (put && says(passage, clause, Set.of("slips", "plants", "seedlings", "plugs", "transplants"))) {
+                return What.PLANTED_OUT;
+            }
             return what == What.PLANTED_OUT ? transplanted(passage, clause) : what;
         }
         return planted(passage, clause, crop);
@@ -53,7 +58,7 @@ final class WhatMeant {
     }
 
     private What planted(Passage passage, Clause clause, CropSaid crop) {
-        if (says(passage, clause, SEED) || crop != null && crop.crops().contains("garlic")) {
+        if (says(passage, clause, SEED) || crop != null && crop.canMean("garlic")) {
             return What.SOWN;
         }
         boolean young = says(passage, clause, PLANTS);

@@ -106,10 +106,11 @@ public final class Moods {
 
     private Mood ours(ActionSaid action, Passage passage, int from, int to) {
         int verb = action.words().nextSetBit(0);
-        if (has("supposing", passage, from, verb)) {
+        if (has("supposing", passage, from, verb) || (action.state() && awaited(passage, from, verb, passage.size()))) {
             return Mood.NOT_OURS;
         }
-        boolean negated = has("negation", passage, from, verb) || negatedWithin(action, passage);
+        boolean negated =
+                has("negation", passage, afterComma(passage, from, verb), verb) || negatedWithin(action, passage);
         boolean anyway = endsWith("done-anyway", passage, from, verb);
         if (negated) {
             return Mood.NOT_OURS;
@@ -121,6 +122,29 @@ public final class Moods {
             return Mood.DONE;
         }
         return byForm(action, passage, from, verb, anyway);
+    }
+
+    /** "When the squash are up I'll pot them on" tells nothing yet. */
+    private static boolean awaited(Passage passage, int from, int verb, int end) {
+        boolean when = false;
+        for (int at = from; at < verb; at++) {
+            when |= passage.word(at).equals("when");
+        }
+        boolean later = false;
+        for (int at = verb; at < end; at++) {
+            later |= Set.of("will", "shall", "can", "should").contains(passage.word(at));
+        }
+        return when && later;
+    }
+
+    /** A "no" before a comma or a "but" reaches no further. */
+    private static int afterComma(Passage passage, int from, int verb) {
+        for (int at = verb - 1; at >= from; at--) {
+            if (passage.word(at).equals(",") || passage.word(at).equals("but")) {
+                return at + 1;
+            }
+        }
+        return from;
     }
 
     private static boolean negatedWithin(ActionSaid action, Passage passage) {

@@ -97,7 +97,11 @@ final class Scanner {
         int start = at++;
         number();
         Token last = tokens.remove(tokens.size() - 1);
-        tokens.add(new Token(low.substring(start, at), last.sort(), -last.number(), start, at, false, false));
+        boolean number = last.sort() == Sort.NUMBER;
+        tokens.add(
+                !number
+                        ? last
+                        : new Token(low.substring(start, at), last.sort(), -last.number(), start, at, false, false));
     }
 
     private boolean take(Pattern pattern, Sort sort) {
