@@ -19,10 +19,13 @@ import java.util.Map;
 final class Writing {
     private final Garden garden;
     private final List<Logged> lines;
+    private final List<String> mentioned;
     private final Map<String, String> begunNow = new HashMap<>();
 
-    Writing(Garden garden, List<Logged> lines) {
+    /** @param mentioned ids of the plantings talked about last, to which a note without a crop belongs */
+    Writing(Garden garden, List<Logged> lines, List<String> mentioned) {
         this.garden = garden;
+        this.mentioned = mentioned;
         this.lines = new ArrayList<>(lines);
     }
 
