@@ -84,7 +84,7 @@ final class Writing {
                     .map(id -> event.withPlanting(id, crop(id, event)))
                     .toList();
         }
-        if (event.crop() == null && event.what() == What.TEMPERATURE && begunNow.size() == 1) {
+        if (event.crop() == null && event.what() == What.TEMPERATURE && !begunNow.isEmpty()) {
             // "Sowed 6 cucumbers on the porch, about 15 °C there": the warmth is that of what was just begun.
             return begunNow.entrySet().stream()
                     .map(begun -> event.withPlanting(begun.getValue(), begun.getKey()))
