@@ -167,7 +167,7 @@ final class Particulars {
             boolean unit = notCounts.contains(next)
                     || Set.of("per", "each", "every", "by", "to").contains(next)
                     || Set.of("each", "per", "a").contains(passage.word(number.end() + 1)) && counted.contains(next)
-                    || last.equals("by")
+                    || Set.of("by", "bar", "but", "except").contains(last)
                     || last.equals("at")
                     || last.equals("week");
             if (!pronoun && !unit && standsAlone(passage, clause, number)) {

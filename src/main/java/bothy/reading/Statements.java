@@ -197,13 +197,34 @@ final class Statements {
                         .contains(what)) {
             return List.of();
         }
+        boolean dug = what == What.HARVESTED
+                && event.count() == null
+                && before.isEmpty()
+                && !names(
+                        passage,
+                        clause,
+                        Set.of(
+                                "them",
+                                "it",
+                                "they",
+                                "these",
+                                "those",
+                                "ones",
+                                "lot",
+                                "all",
+                                "first",
+                                "everything",
+                                "some"));
+        if (dug) {
+            return List.of();
+        }
         boolean gap = clause.action().action().equals("planted")
                 && clause.action().end() - clause.action().start()
                         > clause.action().words().cardinality();
         if (gap && !names(passage, clause, Set.of("them", "it", "they", "these", "those", "ones", "lot", "all"))) {
             return List.of();
         }
-        Told strange = unknownCrops.in(passage, clause, Told.of(event, from, to));
+        Told strange = before.isEmpty() ? unknownCrops.in(passage, clause, Told.of(event, from, to)) : null;
         return strange != null
                 ? List.of(strange)
                 : new Unnamed(passage, clause, before).meant(Told.of(event, from, to), names(passage, clause, ALL));
