@@ -9,4 +9,4 @@ import java.time.LocalDate;
  * @param firstAutumn usual first frost of the next autumn
  * @param told whether the grower told them (false: estimated)
  */
-public record Frosts(LocalDate lastSpring, LocalDate firstAutumn, boolean told) {}
+public record Frosts(LocalDate lastSpring, LocalDate firstAutumn, boolean told) implements Assumable {}
