@@ -1,5 +1,6 @@
 package bothy.almanac;
 
+import com.fasterxml.jackson.annotation.JsonAlias;
 import java.util.List;
 import java.util.Map;
 
@@ -31,6 +32,7 @@ public record Sheet(
     /** How a crop stands cold. */
     public enum Hardiness {
         HARDY,
+        @JsonAlias("half-hardy")
         HALF_HARDY,
         TENDER
     }
@@ -54,9 +56,9 @@ public record Sheet(
      * @param hardiness how it stands cold
      * @param start what is put into the ground as a rule
      * @param largeSeed whether one seed a cell is sown (squash, bean); small seed is sown thicker and thinned
-     * @param habit "climbing", "bush", "trailing", "root", "bulb", "leaf", "tuber"
+     * @param habit "climbing", "bush", "trailing", "upright", "root", "bulb", "leaf", "tuber"
      * @param harmedBelowC air temperature below which leaves are harmed, °C
-     * @param picked part picked: "fruit", "pods", "leaves", "roots", "bulbs", "tubers"
+     * @param picked part picked: "fruit", "pods", "cobs", "leaves", "stems", "roots", "bulbs", "tubers"
      */
     public record Growth(
             Hardiness hardiness, Start start, boolean largeSeed, String habit, Double harmedBelowC, String picked) {}
@@ -83,13 +85,15 @@ public record Sheet(
 
     /**
      * @param where where it is sown
-     * @param depthMm covering, or depth of the set, clove or tuber, mm
+     * @param depthMm covering, or depth of the set, clove or tuber where the crop is started from one, mm
      * @param seedsPerCell seeds in a cell or station
      * @param onEdge whether flat seed is set on its edge
      * @param weeksBeforeLastFrostIndoors weeks before the last spring frost to sow under cover; low end is the latest
-     * @param weeksFromLastFrostOutdoors weeks from the last spring frost to sow outdoors; negative is before it
+     * @param weeksFromLastFrostOutdoors weeks from the last spring frost to sow outdoors, the first to the last sowing worth
+     *     making; negative is before it
      * @param weeksFromFirstFrostAutumn weeks from the first autumn frost to sow or set for next year; negative is before it
      * @param weeksToPlantingOut age of a seedling at planting out, weeks
+     * @param seedDepthMm covering of seed where {@code depthMm} is that of a set, mm; {@code null} otherwise
      */
     public record Sowing(
             Where where,
@@ -99,7 +103,8 @@ public record Sheet(
             Range weeksBeforeLastFrostIndoors,
             Range weeksFromLastFrostOutdoors,
             Range weeksFromFirstFrostAutumn,
-            Range weeksToPlantingOut) {}
+            Range weeksToPlantingOut,
+            Range seedDepthMm) {}
 
     /**
      * @param hardeningDays days of hardening off
@@ -178,7 +183,8 @@ public record Sheet(
      * @param humidityPercent relative humidity, %
      * @param lifeDays days that it keeps
      * @param checkEveryDays days between looks at the store
-     * @param how id of how it is kept ("single-layer", "nets", "sacks-in-dark", "fridge", "blanch-and-freeze", "ripen-indoors")
+     * @param how id of how it is kept ("single-layer", "nets", "sacks-in-dark", "fridge", "blanch-and-freeze", "ripen-indoors",
+     *     "boxes-of-sand", "leave-in-ground")
      */
     public record Storing(Range tempC, Range humidityPercent, Range lifeDays, Double checkEveryDays, String how) {}
 }

@@ -1,6 +1,7 @@
 package bothy.almanac;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.MapperFeature;
@@ -23,7 +24,9 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /** One YAML file of the rules folder: its content as a tree or a record, and on which line each part stands. */
 public final class YamlFile {
-    private static final YAMLMapper MAPPER = YAMLMapper.builder(new YAMLFactory())
+    private static final YAMLMapper MAPPER = YAMLMapper.builder(YAMLFactory.builder()
+                    .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                    .build())
             .addModule(new JavaTimeModule())
             .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
             .enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)

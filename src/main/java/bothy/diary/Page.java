@@ -19,7 +19,7 @@ public interface Page {
     /** Whether a message with this id was handled before. */
     boolean handled(String message);
 
-    /** Marks a message as handled; with the lines and the reply this is one transaction. */
+    /** Marks a message as handled, also where it was received; with the lines and the reply this is one transaction. */
     void markHandled(String message, Instant at);
 
     /** What the conversation needs to know next time (the pending question, the last advice), as JSON; empty at first. */

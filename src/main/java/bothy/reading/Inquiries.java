@@ -27,9 +27,12 @@ final class Inquiries {
         CropSaid said = crop(passage, sentence, begins);
         List<Planting> plantings = plantings(passage, sentence, said, question);
         String crop = name(said, plantings);
-        String topic = question == Question.HOW_TO
-                ? questions.topic(passage, begins, sentence[1])
-                : question == Question.SAFE ? safe(passage, begins, sentence[1]) : null;
+        String topic =
+                switch (question) {
+                    case HOW_TO, HOW_STORE -> questions.topic(passage, begins, sentence[1]);
+                    case SAFE -> safe(passage, begins, sentence[1]);
+                    default -> null;
+                };
         return figures(
                 new Inquiry(
                         question,

@@ -141,7 +141,9 @@ final class Sentences {
                 List.of(),
                 gathered.plans(),
                 asking.about(gathered.told()),
-                nothing && passage.size() > 0 ? List.of(brief(passage.message())) : List.of(),
+                nothing && !kinds.friendly(passage) && !passage.message().isBlank()
+                        ? List.of(brief(passage.message()))
+                        : List.of(),
                 kinds.of(passage, lines, gathered.asked(), gathered.seen(), gathered.set(), gathered.plans()),
                 false);
     }

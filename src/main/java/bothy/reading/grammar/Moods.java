@@ -230,7 +230,7 @@ public final class Moods {
                 after += at >= action.end() ? 1 : 0;
             }
         }
-        return before % 2 == 1 && after > 0;
+        return before % 2 != 0 && after > 0;
     }
 
     private boolean others(Passage passage, int from, ActionSaid action) {

@@ -39,6 +39,10 @@ public final class Statements {
                 if (!toCome(passage, clause)) {
                     told.addAll(ofClause(passage, clause, told));
                 }
+                if (whatMeant.of(passage, clause, null) == What.NOTE) {
+                    // What follows is the note's own text.
+                    break;
+                }
             }
         }
         return Repeats.without(told);
@@ -106,6 +110,11 @@ public final class Statements {
                 .withCount(what == What.RAIN ? null : particulars.count(passage, clause, crop))
                 .withDetail(clause.action().detail());
         event = particulars.withAmount(event, passage, clause, crop);
+        if (what == What.NOTE) {
+            event = PlotEvents.told(event, passage, clause);
+        } else if (what == What.HARVESTED && lastOne(passage, clause)) {
+            event = event.withDetail("last");
+        }
         Told told = Told.of(event, from(passage, clause), to(passage, clause));
         if (what == What.SOWN) {
             return begun(told, passage, clause, crop);
@@ -116,6 +125,18 @@ public final class Statements {
                 ? told.with(Particulars.withPlace(told.event(), passage, clause, crop))
                 : told;
         return withPlantings(placed, PlantingsMeant.of(crop, passage, clause, !toPlace), crop, passage);
+    }
+
+    /** "Picked the last of the peas" ends them. */
+    private static boolean lastOne(Passage passage, Clause clause) {
+        for (int at = clause.from(); at < clause.to(); at++) {
+            if (Set.of("last", "final").contains(passage.word(at))
+                    && Set.of("of", "ones", "few", "picking", "harvest", "crop", "haul")
+                            .contains(passage.word(at + 1))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A sowing begins a planting of its own. */

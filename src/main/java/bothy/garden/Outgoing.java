@@ -1,12 +1,11 @@
-package bothy.diary;
+package bothy.garden;
 
-import bothy.garden.Reply;
 import java.time.Instant;
 
 /**
  * A reply that waits to be sent.
  *
- * @param number its number in the outbox
+ * @param number its number in the outbox, rising; never used again
  * @param chat the channel's address of the grower
  * @param reply what to send
  * @param at when it was written

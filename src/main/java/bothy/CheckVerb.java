@@ -1,0 +1,66 @@
+package bothy;
+
+import bothy.advice.RuleCheck;
+import bothy.almanac.CropSheets;
+import bothy.almanac.Places;
+import bothy.almanac.Problem;
+import bothy.almanac.RulesBroken;
+import bothy.almanac.RulesFolder;
+import bothy.almanac.Sheet;
+import bothy.almanac.SheetCheck;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Reads a rules folder and reports what is wrong or missing in it. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        description = "Reads a rules folder and reports what is wrong or missing in it; exit 1 if anything is.")
+final class CheckVerb implements Callable<Integer> {
+    @Mixin
+    private RulesOption rules;
+
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "FOLDER",
+            description = "Rules folder (default: the one that comes with the program).")
+    private Path folder;
+
+    @Override
+    public Integer call() {
+        List<Problem> problems = problems(Workshop.folder(folder != null ? folder : rules.folder));
+        problems.forEach(System.out::println);
+        System.out.println(problems.isEmpty() ? "The rules are in order." : problems.size() + " to mend.");
+        return problems.isEmpty() ? 0 : 1;
+    }
+
+    static List<Problem> problems(RulesFolder folder) {
+        List<Problem> problems = new ArrayList<>(SheetCheck.check(folder));
+        RuleCheck ruleCheck = new RuleCheck(folder);
+        problems.addAll(ruleCheck.problems());
+        problems.addAll(broken(() -> Places.in(folder)));
+        try {
+            Map<String, Sheet> sheets = CropSheets.load(folder);
+            problems.addAll(WordingCheck.problems(folder, ruleCheck.rules(), sheets));
+        } catch (RulesBroken broken) {
+            broken.problems().stream().filter(one -> !problems.contains(one)).forEach(problems::add);
+        }
+        return problems;
+    }
+
+    private static List<Problem> broken(Supplier<?> reading) {
+        try {
+            reading.get();
+            return List.of();
+        } catch (RulesBroken broken) {
+            return broken.problems();
+        }
+    }
+}

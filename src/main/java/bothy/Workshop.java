@@ -1,0 +1,59 @@
+package bothy;
+
+import bothy.advice.Advisor;
+import bothy.advice.RuleBook;
+import bothy.almanac.CropSheets;
+import bothy.almanac.Places;
+import bothy.almanac.RulesFolder;
+import bothy.almanac.Sheet;
+import bothy.almanac.Wording;
+import bothy.almanac.Words;
+import bothy.conversation.Knowledge;
+import bothy.reading.Reading;
+import bothy.replying.Replier;
+import bothy.weather.WeatherSource;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+
+/** Makes all that a conversation needs from a rules folder. */
+final class Workshop {
+    private Workshop() {}
+
+    static RulesFolder folder(Path rules) {
+        return rules == null ? RulesFolder.inside() : RulesFolder.at(rules);
+    }
+
+    /**
+     * Reads and compiles a rules folder; rules and words are made ready side by side, since a grower waits.
+     *
+     * @throws bothy.almanac.RulesBroken when something in it cannot be used
+     */
+    static Knowledge knowledge(RulesFolder folder, Path cache, WeatherSource weather) {
+        CompletableFuture<RuleBook> rules = CompletableFuture.supplyAsync(() -> RuleBook.of(folder, cache));
+        CompletableFuture<Reading> reading = CompletableFuture.supplyAsync(() -> new Reading(Words.in(folder)));
+        Map<String, Sheet> sheets = CropSheets.quickly(folder, cache);
+        Wording wording = Wording.in(folder);
+        Advisor advisor = new Advisor(join(rules), sheets, Places.in(folder));
+        return new Knowledge(join(reading), advisor, new Replier(wording, sheets), sheets, weather);
+    }
+
+    static <T> T join(CompletableFuture<T> made) {
+        try {
+            return made.join();
+        } catch (java.util.concurrent.CompletionException failed) {
+            if (failed.getCause() instanceof RuntimeException cause) {
+                throw cause;
+            }
+            throw failed;
+        }
+    }
+
+    /** Where compiled rules and the chat's history are kept: the user's own cache folder. */
+    static Path cacheFolder() {
+        String home = System.getenv("XDG_CACHE_HOME");
+        Path caches =
+                home == null || home.isBlank() ? Path.of(System.getProperty("user.home"), ".cache") : Path.of(home);
+        return caches.resolve("bothy");
+    }
+}

@@ -1,0 +1,16 @@
+package bothy.advice;
+
+import bothy.garden.Given;
+import bothy.garden.Stage;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What came out of one run of the rules.
+ *
+ * @param given all advice, most urgent first
+ * @param stages the stage of each planting by its id
+ * @param fired names of the rules that fired
+ */
+public record Advised(List<Given> given, Map<String, Stage> stages, Set<String> fired) {}

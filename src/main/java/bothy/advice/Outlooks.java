@@ -1,0 +1,283 @@
+package bothy.advice;
+
+import bothy.advice.facts.Frosts;
+import bothy.advice.facts.Latest;
+import bothy.advice.facts.Outlook;
+import bothy.advice.facts.Warmth;
+import bothy.agronomy.Emergence;
+import bothy.almanac.Range;
+import bothy.almanac.Sheet;
+import bothy.garden.Planting;
+import bothy.garden.What;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Works out when something may be expected of one planting, or is best done, from its sheet, its diary and the frost dates. */
+final class Outlooks {
+    /** A last day of sowing further ahead than this is next season's: this season's is past. */
+    private static final int SEASON_AHEAD_DAYS = 200;
+
+    private final Planting planting;
+    private final Sheet sheet;
+    private final Map<What, Latest> latest;
+    private final Frosts frosts;
+    private final LocalDate today;
+    private final List<Outlook> found = new ArrayList<>();
+
+    Outlooks(Planting planting, Sheet sheet, Map<What, Latest> latest, Frosts frosts, LocalDate today) {
+        this.planting = planting;
+        this.sheet = sheet;
+        this.latest = latest;
+        this.frosts = frosts;
+        this.today = today;
+    }
+
+    List<Outlook> all(SeasonDates seasons, Warmth warmth) {
+        if (!planting.begunAtAll()) {
+            sowing(seasons);
+        }
+        latestSowing();
+        emergence(warmth);
+        plantingOut(seasons);
+        flowering();
+        feeding();
+        harvest();
+        curingAndStore();
+        return found;
+    }
+
+    /** The last day on which a sowing can still ripen before the first autumn frost. */
+    private void latestSowing() {
+        Sheet.Harvest harvest = sheet.harvest();
+        boolean hardy = sheet.growth() != null && sheet.growth().hardiness() == Sheet.Hardiness.HARDY;
+        if (harvest == null || harvest.daysFromSowing() == null) {
+            return;
+        }
+        // A hardy crop goes on ripening for some weeks after the first frost. Common practice: four.
+        LocalDate end = hardy ? frosts.firstAutumn().plusWeeks(4) : frosts.firstAutumn();
+        LocalDate last = end.minusDays(Math.round(harvest.daysFromSowing().middle()));
+        if (last.isAfter(today.plusDays(SEASON_AHEAD_DAYS))) {
+            last = last.minusYears(1);
+        }
+        found.add(new Outlook(planting.id(), What.SOWN, "latest", last.minusDays(14), last, frosts.told()));
+    }
+
+    /** The next feed, an interval after the last. */
+    private void feeding() {
+        Latest fed = latest.get(What.FED);
+        if (fed != null && sheet.feeding() != null && sheet.feeding().everyDays() != null) {
+            LocalDate next = fed.on().plusDays(Math.round(sheet.feeding().everyDays()));
+            found.add(new Outlook(planting.id(), What.FED, "again", next, next.plusDays(3), true));
+        }
+    }
+
+    private void sowing(SeasonDates seasons) {
+        Sheet.Sowing sowing = sheet.sowing();
+        if (sowing == null) {
+            return;
+        }
+        weeks("indoors", negated(sowing.weeksBeforeLastFrostIndoors()), seasons, true);
+        weeks("outdoors", sowing.weeksFromLastFrostOutdoors(), seasons, true);
+        weeks("autumn", sowing.weeksFromFirstFrostAutumn(), seasons, false);
+    }
+
+    private static Range negated(Range weeks) {
+        return weeks == null ? null : new Range(-weeks.high(), -weeks.low());
+    }
+
+    /** The next window that is not past yet. */
+    private void weeks(String how, Range weeks, SeasonDates seasons, boolean fromSpring) {
+        if (weeks == null) {
+            return;
+        }
+        for (int year = -1; year <= 1; year++) {
+            Frosts one = seasons.around(today.plusYears(year));
+            LocalDate frost = fromSpring ? one.lastSpring() : one.firstAutumn();
+            LocalDate from = frost.plusDays(Math.round(weeks.low() * 7));
+            LocalDate to = frost.plusDays(Math.round(weeks.high() * 7));
+            if (!to.isBefore(today)) {
+                found.add(new Outlook(planting.id(), What.SOWN, how, from, to, one.told()));
+                return;
+            }
+        }
+    }
+
+    private void emergence(Warmth warmth) {
+        Sheet.Germination germination = sheet.germination();
+        // Seed that was too cold starts anew where it was moved to.
+        LocalDate sown = latest.containsKey(What.MOVED) ? latest.get(What.MOVED).on() : planting.begun();
+        if (germination == null || sown == null || planting.start() == Planting.Start.PLANT) {
+            return;
+        }
+        // The table is for seed: sets, cloves and tubers keep their own time.
+        Optional<Emergence.Dates> dates =
+                planting.start() == Planting.Start.SEED ? byTemperature(germination, sown, warmth) : Optional.empty();
+        if (dates.isPresent()) {
+            LocalDate first = dates.get().oneInTenBy();
+            LocalDate late = dates.get().nineInTenBy();
+            found.add(new Outlook(planting.id(), What.EMERGED, "temperature", first, late, warmth.told()));
+        } else if (germination.usualDays() != null) {
+            found.add(after(What.EMERGED, "usual", sown, germination.usualDays(), true));
+        }
+    }
+
+    private static Optional<Emergence.Dates> byTemperature(
+            Sheet.Germination germination, LocalDate sown, Warmth warmth) {
+        if (germination.emergenceDays() == null || germination.emergenceDays().size() < 2 || warmth == null) {
+            return Optional.empty();
+        }
+        return Emergence.table(germination.emergenceDays()).dates(sown, List.of(), warmth.tempC());
+    }
+
+    private void plantingOut(SeasonDates seasons) {
+        Sheet.PlantingOut out = sheet.plantingOut();
+        if (out == null || out.weeksFromLastFrost() == null) {
+            return;
+        }
+        Frosts season = planting.begun() == null ? frosts : seasons.around(planting.begun());
+        LocalDate from =
+                season.lastSpring().plusDays(Math.round(out.weeksFromLastFrost().low() * 7));
+        LocalDate to =
+                season.lastSpring().plusDays(Math.round(out.weeksFromLastFrost().high() * 7));
+        LocalDate grown = oldEnough();
+        String how = "frost";
+        if (grown != null && grown.isAfter(from)) {
+            from = grown;
+            how = "age";
+        }
+        Latest hardening = latest.get(What.HARDENING_STARTED);
+        if (hardening != null && out.hardeningDays() != null) {
+            hardened(hardening.first(), out.hardeningDays(), from, season.told());
+            return;
+        }
+        found.add(
+                new Outlook(planting.id(), What.PLANTED_OUT, how, from, to.isBefore(from) ? from : to, season.told()));
+        if (out.hardeningDays() != null && planting.start() == Planting.Start.SEED) {
+            beginHardening(from.minusDays(Math.round(out.hardeningDays().low())), from, season.told());
+        }
+    }
+
+    /** Plants go out when the days of hardening off are over and the season has come, whichever is later. */
+    private void hardened(LocalDate begun, Range days, LocalDate outFrom, boolean told) {
+        LocalDate done = begun.plusDays(Math.round(days.low()));
+        LocalDate from = done.isBefore(outFrom) ? outFrom : done;
+        LocalDate to = begun.plusDays(Math.round(days.high()));
+        found.add(new Outlook(planting.id(), What.PLANTED_OUT, "hardened", from, to.isBefore(from) ? from : to, told));
+    }
+
+    /** Hardening off begins so many days before the plants may go out; where that day is past, today. */
+    private void beginHardening(LocalDate best, LocalDate outFrom, boolean told) {
+        LocalDate from = best.isBefore(today) ? today : best;
+        LocalDate to = outFrom.isBefore(from) ? from : outFrom;
+        found.add(new Outlook(planting.id(), What.HARDENING_STARTED, "usual", from, to, told));
+    }
+
+    private LocalDate oldEnough() {
+        Range weeks = sheet.sowing() == null ? null : sheet.sowing().weeksToPlantingOut();
+        boolean seedling = planting.start() == Planting.Start.SEED;
+        return weeks == null || planting.begun() == null || !seedling
+                ? null
+                : planting.begun().plusDays(Math.round(weeks.low() * 7));
+    }
+
+    private void flowering() {
+        Range days = sheet.flowering() == null ? null : sheet.flowering().daysFromSowing();
+        if (days != null && planting.begun() != null && planting.start() != Planting.Start.PLANT) {
+            found.add(after(What.FLOWERING, "usual", planting.begun(), days, true));
+        }
+    }
+
+    private void harvest() {
+        Latest flower = first(What.FRUIT_SET, What.FLOWERING);
+        Range ripe = sheet.flowering() == null ? null : sheet.flowering().daysToRipe();
+        Latest out = latest.get(What.PLANTED_OUT);
+        Sheet.Harvest harvest = sheet.harvest();
+        if (flower != null && ripe != null) {
+            found.add(after(What.HARVESTED, "flower", flower.first(), ripe, true));
+        } else if (harvest != null && harvest.daysFromSowing() != null && planting.begun() != null && notBought()) {
+            found.add(after(What.HARVESTED, "sowing", planting.begun(), harvest.daysFromSowing(), true));
+        } else if (harvest != null && harvest.daysFromPlantingOut() != null && out != null) {
+            found.add(after(What.HARVESTED, "planting-out", out.first(), harvest.daysFromPlantingOut(), true));
+        }
+        Latest picked = latest.get(What.HARVESTED);
+        if (picked != null && harvest != null && harvest.pickEveryDays() != null) {
+            LocalDate next = picked.on().plusDays(Math.round(harvest.pickEveryDays()));
+            found.add(new Outlook(planting.id(), What.HARVESTED, "again", next, next.plusDays(2), true));
+        }
+        stopWatering();
+    }
+
+    private void stopWatering() {
+        Double before = sheet.watering() == null ? null : sheet.watering().stopDaysBeforeHarvest();
+        if (before == null) {
+            return;
+        }
+        found.stream()
+                .filter(outlook ->
+                        outlook.what() == What.HARVESTED && !outlook.how().equals("again"))
+                .findFirst()
+                .ifPresent(harvest -> {
+                    // From the middle: dried off for the earliest day, most would stand dry for weeks.
+                    long span = ChronoUnit.DAYS.between(harvest.from(), harvest.to());
+                    LocalDate middle = harvest.from().plusDays(span / 2);
+                    LocalDate stop = middle.minusDays(Math.round(before));
+                    found.add(new Outlook(planting.id(), What.WATERED, "stop", stop, middle, harvest.told()));
+                });
+    }
+
+    private boolean notBought() {
+        return planting.start() != Planting.Start.PLANT;
+    }
+
+    private void curingAndStore() {
+        Latest harvested = latest.get(What.HARVESTED);
+        if (sheet.curing() != null && sheet.curing().days() != null && harvested != null) {
+            found.add(
+                    after(What.CURED, "usual", harvested.first(), sheet.curing().days(), true));
+        }
+        Latest stored = first(What.STORED, What.CURED);
+        if (sheet.storing() != null && sheet.storing().lifeDays() != null && stored != null) {
+            found.add(after(What.STORED, "life", stored.first(), sheet.storing().lifeDays(), true));
+        }
+        storeCheck();
+    }
+
+    /** The next look at the store: intervals from the day it was put away, the one at hand included until a look is told. */
+    private void storeCheck() {
+        Latest stored = latest.get(What.STORED);
+        Double every = sheet.storing() == null ? null : sheet.storing().checkEveryDays();
+        if (stored == null || every == null) {
+            return;
+        }
+        LocalDate looked = stored.on();
+        Latest note = latest.get(What.NOTE);
+        if (note != null && note.on().isAfter(looked)) {
+            looked = note.on();
+        }
+        LocalDate next = looked.plusDays(Math.round(every));
+        found.add(new Outlook(planting.id(), What.STORED, "check", next, next.plusDays(7), true));
+    }
+
+    private Latest first(What... kinds) {
+        for (What kind : kinds) {
+            if (latest.containsKey(kind)) {
+                return latest.get(kind);
+            }
+        }
+        return null;
+    }
+
+    private Outlook after(What what, String how, LocalDate start, Range days, boolean told) {
+        return new Outlook(
+                planting.id(),
+                what,
+                how,
+                start.plusDays(Math.round(days.low())),
+                start.plusDays(Math.round(days.high())),
+                told);
+    }
+}

@@ -1,0 +1,108 @@
+package bothy.advice;
+
+import bothy.almanac.Problem;
+import bothy.almanac.RulesBroken;
+import bothy.almanac.RulesFolder;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.drools.compiler.kie.builder.impl.InternalKieModule;
+import org.drools.model.codegen.ExecutableModelProject;
+import org.kie.api.KieBase;
+import org.kie.api.KieServices;
+import org.kie.api.builder.KieBuilder;
+import org.kie.api.builder.KieFileSystem;
+import org.kie.api.builder.Message;
+import org.kie.api.builder.ReleaseId;
+import org.kie.api.io.ResourceType;
+import org.kie.api.runtime.KieContainer;
+
+/** The compiled rules of one rules folder. Safe for use by many threads; each run takes a session of its own. */
+public final class RuleBook implements AutoCloseable {
+    static final String PACKAGE = "bothy.rules";
+    private static final String SOURCES = "src/main/resources/bothy/rules/";
+    private final KieContainer container;
+    private final KieBase base;
+
+    private RuleBook(KieContainer container) {
+        this.container = container;
+        this.base = container.getKieBase();
+    }
+
+    /**
+     * Compiles the rules, or takes them compiled from the cache when neither the rules nor the fact classes nor the rule engine
+     * have changed since.
+     *
+     * @param cache folder for compiled rules, {@code null} for none; what lies there is run as code, so only the user that runs
+     *     the program may write to it
+     * @throws RulesBroken when a rule does not compile, with file and line
+     */
+    public static RuleBook of(RulesFolder folder, Path cache) {
+        CompiledRules compiled = new CompiledRules(folder, cache);
+        return compiled.kept().map(RuleBook::new).orElseGet(() -> {
+            InternalKieModule module = compile(folder, compiled.releaseId());
+            compiled.keep(module);
+            return new RuleBook(KieServices.get().newKieContainer(compiled.releaseId()));
+        });
+    }
+
+    private static InternalKieModule compile(RulesFolder folder, ReleaseId release) {
+        try {
+            KieBuilder builder = build(folder.paths("", ".drl"), folder, release);
+            if (builder.getResults().hasMessages(Message.Level.ERROR)) {
+                throw new RulesBroken(problems(folder, builder.getResults().getMessages(Message.Level.ERROR)));
+            }
+            return (InternalKieModule) builder.getKieModule();
+        } catch (RulesBroken known) {
+            throw known;
+        } catch (RuntimeException | LinkageError thrown) {
+            // The builder throws instead of reporting for some mistakes, and must not be asked for its results after
+            // that.
+            throw new RulesBroken(new RuleDoctor(folder).examine(List.of(firstCause(thrown))));
+        }
+    }
+
+    static KieBuilder build(List<String> paths, RulesFolder folder, ReleaseId release) {
+        KieServices services = KieServices.get();
+        KieFileSystem files = services.newKieFileSystem();
+        for (String path : paths) {
+            files.write(
+                    SOURCES + path.replace('/', '-'),
+                    services.getResources()
+                            .newByteArrayResource(folder.text(path).getBytes(java.nio.charset.StandardCharsets.UTF_8))
+                            .setResourceType(ResourceType.DRL));
+        }
+        files.generateAndWritePomXML(release);
+        KieBuilder builder = services.newKieBuilder(files);
+        builder.buildAll(ExecutableModelProject.class);
+        return builder;
+    }
+
+    private static List<Problem> problems(RulesFolder folder, List<Message> messages) {
+        List<String> texts = new ArrayList<>();
+        for (Message message : messages) {
+            texts.add(message.getText());
+        }
+        return new RuleDoctor(folder).examine(texts);
+    }
+
+    private static String firstCause(Throwable thrown) {
+        Throwable cause = thrown;
+        while (cause.getCause() != null) {
+            cause = cause.getCause();
+        }
+        return String.valueOf(cause.getMessage());
+    }
+
+    KieBase base() {
+        return base;
+    }
+
+    /** Lets go of the compiled rules; runs that are under way must have ended. */
+    @Override
+    public void close() {
+        ReleaseId release = container.getReleaseId();
+        container.dispose();
+        KieServices.get().getRepository().removeKieModule(release);
+    }
+}

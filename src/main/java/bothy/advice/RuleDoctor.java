@@ -1,0 +1,171 @@
+package bothy.advice;
+
+import bothy.almanac.Problem;
+import bothy.almanac.RulesFolder;
+import java.util.ArrayList;
+import java.util.List;
+import org.drools.drl.ast.descr.PackageDescr;
+import org.drools.drl.ast.descr.RuleDescr;
+import org.drools.drl.parser.DrlParser;
+import org.drools.drl.parser.DroolsParserException;
+import org.kie.api.KieServices;
+import org.kie.api.builder.KieBuilder;
+import org.kie.api.builder.Message;
+import org.kie.internal.builder.conf.LanguageLevelOption;
+
+/**
+ * Finds out which rule is ill. The rule compiler names neither file nor line for many mistakes, so each rule is compiled alone, with
+ * the package, imports and declared facts of all files.
+ */
+final class RuleDoctor {
+    private final RulesFolder folder;
+
+    RuleDoctor(RulesFolder folder) {
+        this.folder = folder;
+    }
+
+    /**
+     * Problems with file and line.
+     *
+     * @param reported what the compiler said of all files together, for when no single rule is at fault
+     */
+    List<Problem> examine(List<String> reported) {
+        List<Problem> problems = new ArrayList<>();
+        StringBuilder declarations = new StringBuilder();
+        List<Part> parts = new ArrayList<>();
+        for (String path : folder.paths("", ".drl")) {
+            Part.split(path, folder.text(path), parts, declarations);
+            syntax(path, problems);
+        }
+        if (problems.isEmpty()) {
+            duplicates(parts, problems);
+        }
+        if (problems.isEmpty()) {
+            for (Part part : parts) {
+                String fault = compileAlone(declarations.toString(), part);
+                if (fault != null) {
+                    problems.add(
+                            new Problem(part.path(), part.line(), "rule \"" + part.name() + "\": " + plain(fault)));
+                }
+            }
+        }
+        if (problems.isEmpty()) {
+            reported.stream()
+                    .filter(text -> !text.contains("null Package"))
+                    .map(text -> new Problem("*.drl", 0, plain(text)))
+                    .forEach(problems::add);
+        }
+        return problems;
+    }
+
+    private void syntax(String path, List<Problem> problems) {
+        DrlParser parser = new DrlParser(LanguageLevelOption.DRL6);
+        try {
+            PackageDescr parsed = parser.parse(null, folder.text(path));
+            parser.getErrors().stream()
+                    .filter(error -> !error.getMessage().contains("null Package"))
+                    .forEach(error -> problems.add(new Problem(
+                            path,
+                            error.getLines().length > 0 ? error.getLines()[0] : 0,
+                            "this is not written as a rule must be: " + plain(error.getMessage()))));
+            if (parsed != null && !RuleBook.PACKAGE.equals(parsed.getName())) {
+                problems.add(new Problem(path, 1, "the file must begin with: package " + RuleBook.PACKAGE));
+            }
+        } catch (DroolsParserException unparsable) {
+            problems.add(new Problem(path, 0, plain(String.valueOf(unparsable.getMessage()))));
+        }
+    }
+
+    private static void duplicates(List<Part> parts, List<Problem> problems) {
+        for (int i = 0; i < parts.size(); i++) {
+            for (int j = 0; j < i; j++) {
+                if (parts.get(i).name().equals(parts.get(j).name())) {
+                    problems.add(new Problem(
+                            parts.get(i).path(),
+                            parts.get(i).line(),
+                            "a rule named \"" + parts.get(i).name() + "\" stands already at "
+                                    + parts.get(j).path() + ":" + parts.get(j).line()
+                                    + "; give one of them another name."));
+                }
+            }
+        }
+    }
+
+    private static String compileAlone(String declarations, Part part) {
+        RulesFolder alone = RulesFolder.of(java.util.Map.of(
+                "alone.drl", "package " + RuleBook.PACKAGE + "\n" + declarations + "\n" + part.text()));
+        try {
+            KieBuilder builder = RuleBook.build(
+                    List.of("alone.drl"), alone, KieServices.get().newReleaseId("bothy", "alone", "1"));
+            return builder.getResults().getMessages(Message.Level.ERROR).stream()
+                    .map(Message::getText)
+                    .filter(text -> !text.contains("Java source of") && !text.contains("null Package"))
+                    .findFirst()
+                    .orElse(null);
+        } catch (RuntimeException | LinkageError thrown) {
+            Throwable cause = thrown;
+            while (cause.getCause() != null) {
+                cause = cause.getCause();
+            }
+            return String.valueOf(cause.getMessage());
+        }
+    }
+
+    private static String plain(String compilerText) {
+        String text = compilerText
+                .replaceAll("\\[ERR \\d+]\\s*", "")
+                .replaceAll("\\s+", " ")
+                .strip();
+        if (text.startsWith("Unable to find class")) {
+            return text + ". No fact has this name: see the facts listed in DEVELOPERS.md, or declare it.";
+        }
+        if (text.contains("Unable to parse left part") || text.contains("Unable to create")) {
+            return text + ". The fact has no such part: check the spelling.";
+        }
+        return text;
+    }
+
+    /** One rule of a file, with the line of its name. */
+    private record Part(String path, String name, int line, String text) {
+
+        static void split(String path, String text, List<Part> parts, StringBuilder declarations) {
+            String[] lines = text.split("\n", -1);
+            StringBuilder current = null;
+            String name = null;
+            int start = 0;
+            for (int i = 0; i < lines.length; i++) {
+                String line = lines[i];
+                if (line.startsWith("rule ")) {
+                    current = new StringBuilder();
+                    name = line.substring(5).strip().replaceAll("^\"|\"$", "");
+                    start = i + 1;
+                }
+                if (current != null) {
+                    current.append(line).append('\n');
+                } else if (!line.startsWith("package ")) {
+                    declarations.append(line).append('\n');
+                }
+                if (current != null && line.strip().equals("end")) {
+                    parts.add(new Part(path, name, start, current.toString()));
+                    current = null;
+                }
+            }
+        }
+    }
+
+    /** Names of all rules with file and line, for checks of the whole folder. */
+    static List<RuleDescr> rules(RulesFolder folder) {
+        List<RuleDescr> rules = new ArrayList<>();
+        for (String path : folder.paths("", ".drl")) {
+            try {
+                PackageDescr parsed = new DrlParser(LanguageLevelOption.DRL6).parse(null, folder.text(path));
+                if (parsed != null) {
+                    rules.addAll(parsed.getRules());
+                }
+            } catch (DroolsParserException unparsable) {
+                throw new IllegalStateException(unparsable);
+            }
+        }
+        return rules;
+    }
+}

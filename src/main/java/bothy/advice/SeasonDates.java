@@ -1,0 +1,41 @@
+package bothy.advice;
+
+import bothy.advice.facts.Frosts;
+import bothy.garden.Grower;
+import java.time.LocalDate;
+import java.time.MonthDay;
+
+/** Frost dates of the season in which something grows. */
+final class SeasonDates {
+    /** Estimates for when nothing was told; no source: middle of the dates usual in temperate gardens. */
+    private static final MonthDay NORTH_SPRING = MonthDay.of(5, 10);
+
+    private static final MonthDay NORTH_AUTUMN = MonthDay.of(10, 10);
+    private static final MonthDay SOUTH_SPRING = MonthDay.of(11, 1);
+    private static final MonthDay SOUTH_AUTUMN = MonthDay.of(4, 25);
+    /** A sowing up to so many days after the last frost still belongs to that spring. */
+    private static final int STILL_THIS_SPRING = 130;
+
+    private final Grower grower;
+
+    SeasonDates(Grower grower) {
+        this.grower = grower;
+    }
+
+    /** The frosts around a day: the last spring frost not long before it or the one to come, and the first autumn frost to come. */
+    Frosts around(LocalDate day) {
+        MonthDay spring = grower.lastSpringFrost();
+        MonthDay autumn = grower.firstAutumnFrost();
+        boolean told = spring != null;
+        MonthDay usedSpring = told ? spring : grower.southern() ? SOUTH_SPRING : NORTH_SPRING;
+        MonthDay usedAutumn = autumn != null ? autumn : grower.southern() ? SOUTH_AUTUMN : NORTH_AUTUMN;
+        LocalDate last = next(usedSpring, day.minusDays(STILL_THIS_SPRING));
+        // Late in the season the spring at hand is the next one, but the frost to come is still this autumn's.
+        return new Frosts(last, next(usedAutumn, day.isBefore(last) ? day : last.plusDays(1)), told);
+    }
+
+    private static LocalDate next(MonthDay of, LocalDate notBefore) {
+        LocalDate sameYear = of.atYear(notBefore.getYear());
+        return sameYear.isBefore(notBefore) ? of.atYear(notBefore.getYear() + 1) : sameYear;
+    }
+}

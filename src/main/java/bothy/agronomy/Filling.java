@@ -1,0 +1,62 @@
+package bothy.agronomy;
+
+/** Cells, trays, pots and the compost that fills them: plain arithmetic, but for the settling of compost. */
+public final class Filling {
+    /** Loose compost out of the bag for one litre of filled pot: common practice, a tenth is lost to firming and spilling. */
+    public static final double SETTLING = 1.1;
+
+    private Filling() {}
+
+    /**
+     * Cells for so many seeds.
+     *
+     * @param seeds 1 to 1 000 000
+     * @param seedsPerCell 1 to 50
+     */
+    public static int cells(int seeds, int seedsPerCell) {
+        return roundUp(
+                Stated.within("seeds", seeds, 1, 1_000_000, "seeds"),
+                Stated.within("seedsPerCell", seedsPerCell, 1, 50, "seeds"));
+    }
+
+    /**
+     * Trays for so many cells.
+     *
+     * @param cells 1 to 1 000 000
+     * @param cellsPerTray 1 to 1000
+     */
+    public static int trays(int cells, int cellsPerTray) {
+        return roundUp(
+                Stated.within("cells", cells, 1, 1_000_000, "cells"),
+                Stated.within("cellsPerTray", cellsPerTray, 1, 1000, "cells"));
+    }
+
+    /**
+     * Volume of a round pot, L: a cone cut off.
+     *
+     * @param topDiameterCm 2 to 200 cm
+     * @param bottomDiameterCm 1 to 200 cm
+     * @param heightCm height that is filled, 1 to 200 cm
+     */
+    public static double potLitres(double topDiameterCm, double bottomDiameterCm, double heightCm) {
+        double top = Stated.within("topDiameterCm", topDiameterCm, 2, 200, "cm") / 2;
+        double bottom = Stated.within("bottomDiameterCm", bottomDiameterCm, 1, 200, "cm") / 2;
+        Stated.within("heightCm", heightCm, 1, 200, "cm");
+        return Math.PI * heightCm / 3 * (top * top + top * bottom + bottom * bottom) / 1000;
+    }
+
+    /**
+     * Loose compost to buy, L.
+     *
+     * @param containers pots or cells to fill, 1 to 1 000 000
+     * @param litresEach volume of one, 0.001 to 1000 L
+     */
+    public static double compostLitres(int containers, double litresEach) {
+        Stated.within("containers", containers, 1, 1_000_000, "");
+        return containers * Stated.within("litresEach", litresEach, 0.001, 1000, "L") * SETTLING;
+    }
+
+    private static int roundUp(int amount, int each) {
+        return (amount + each - 1) / each;
+    }
+}

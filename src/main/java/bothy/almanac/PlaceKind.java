@@ -1,0 +1,8 @@
+package bothy.almanac;
+
+/** Kinds of places that a planting can stand in. */
+public enum PlaceKind {
+    INDOORS,
+    UNDER_GLASS,
+    OUTDOORS
+}

@@ -1,0 +1,71 @@
+package bothy.channel.telegram;
+
+import java.util.Objects;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.telegram.telegrambots.meta.api.objects.message.Message;
+
+/** Whether the bot is spoken to: always in a chat of two; in a group by a command, by its name, or by an answer to what it said. */
+final class Address {
+    private static final Pattern COMMAND = Pattern.compile("(?s)/\\w+(@(\\w+))?(\\s.*)?");
+
+    private final Me me;
+    private final Pattern name;
+
+    Address(Me me) {
+        this.me = me;
+        this.name = Pattern.compile("\\s*@" + Pattern.quote(me.name()) + "\\b[,:]?", Pattern.CASE_INSENSITIVE);
+    }
+
+    boolean meant(Message told) {
+        boolean person =
+                told.getFrom() == null || !Boolean.TRUE.equals(told.getFrom().getIsBot());
+        return person && hasContent(told) && told.getChat() != null && (told.isUserMessage() || addressed(told));
+    }
+
+    /** Who writes in the name of a group is shown as a bot of the service's own. */
+    private static boolean byPerson(Message told) {
+        return told.getFrom() == null
+                || told.getSenderChat() != null
+                || !Boolean.TRUE.equals(told.getFrom().getIsBot());
+    }
+
+    /** Everything but notices such as "joined the group". */
+    private static boolean hasContent(Message told) {
+        return Stream.of(
+                        told.getText(),
+                        told.getCaption(),
+                        told.getPhoto(),
+                        told.getLocation(),
+                        told.getDocument(),
+                        told.getVoice(),
+                        told.getAudio(),
+                        told.getVideo(),
+                        told.getVideoNote(),
+                        told.getAnimation(),
+                        told.getSticker())
+                .anyMatch(Objects::nonNull);
+    }
+
+    private boolean addressed(Message told) {
+        if (told.isChannelMessage()) {
+            return false;
+        }
+        String text = told.getText() != null ? told.getText() : String.valueOf(told.getCaption());
+        var command = COMMAND.matcher(text);
+        if (command.matches()) {
+            return command.group(2) == null || command.group(2).equalsIgnoreCase(me.name());
+        }
+        return answersMe(told) || name.matcher(text).find();
+    }
+
+    private boolean answersMe(Message told) {
+        Message before = told.getReplyToMessage();
+        return before != null && before.getFrom() != null && before.getFrom().getId() == me.id();
+    }
+
+    /** The text without the bot's name in it: "/week@bothybot" is "/week", "@bothybot sowed beans" is "sowed beans". */
+    String withoutName(String text) {
+        return name.matcher(text).replaceAll("").strip();
+    }
+}

@@ -1,0 +1,144 @@
+package bothy.conversation;
+
+import bothy.garden.Amendment;
+import bothy.garden.Event;
+import bothy.garden.Given;
+import bothy.garden.Heard;
+import bothy.garden.Inquiry;
+import bothy.garden.Kind;
+import bothy.garden.Logged;
+import bothy.garden.Message;
+import bothy.garden.Question;
+import bothy.garden.Reply;
+import bothy.replying.Answer;
+import bothy.replying.Replier;
+import bothy.replying.Turn;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** The few plain commands, and answers that come from the conversation itself rather than from the rules. */
+final class Commands {
+    private final Replier replier;
+    private final List<String> why;
+    private final Message message;
+    private final Turn turn;
+
+    Commands(Replier replier, List<String> why, Message message, Turn turn) {
+        this.replier = replier;
+        this.why = why;
+        this.message = message;
+        this.turn = turn;
+    }
+
+    static boolean isCommand(String text) {
+        return text.strip().matches("/[A-Za-z_]{1,32}(@\\w+)?(\\s.*)?");
+    }
+
+    private static String command(String text) {
+        return text.strip().split("[\\s@]", 2)[0].toLowerCase(Locale.ROOT);
+    }
+
+    /** What a command says, as far as it says the same as a sentence would. */
+    static Heard heard(String text, List<Logged> last) {
+        return switch (command(text)) {
+            case "/week" -> asking(Question.TO_DO);
+            case "/plot" -> asking(Question.STATUS);
+            case "/why" -> asking(Question.WHY);
+            case "/undo" -> takingBack(last);
+            default -> Heard.nothing(Kind.CHAT);
+        };
+    }
+
+    private static Heard asking(Question question) {
+        return new Heard(
+                List.of(),
+                List.of(Inquiry.of(question, null, List.of())),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                null,
+                List.of(),
+                Kind.QUESTION,
+                false);
+    }
+
+    private static Heard takingBack(List<Logged> last) {
+        List<Amendment> amendments =
+                last.stream().map(line -> new Amendment(line.number(), null)).toList();
+        return new Heard(
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                amendments,
+                List.of(),
+                null,
+                List.of(),
+                Kind.CORRECTION,
+                true);
+    }
+
+    Optional<Answer> answer() {
+        if (isCommand(message.text())) {
+            Optional<Answer> known =
+                    switch (command(message.text())) {
+                        case "/start" -> said(replier.talk("start"));
+                        case "/help" -> said(replier.talk("help"));
+                        case "/settings" -> said(settings());
+                        case "/mydata" -> said(diary());
+                        case "/week", "/plot", "/why", "/undo" -> Optional.empty();
+                        default -> said(replier.talk("unknown-command"));
+                    };
+            if (known.isPresent()) {
+                return known;
+            }
+        }
+        // "Nothing up, what is wrong?" asks about the sign, not about the last advice.
+        if (turn.heard().signs().isEmpty()
+                && turn.heard().inquiries().stream().anyMatch(inquiry -> inquiry.question() == Question.WHY)) {
+            return said(why.isEmpty() ? replier.talk("why-nothing") : String.join("\n\n", why));
+        }
+        if (message.photo() && message.text().isBlank()) {
+            return said(replier.talk("photo"));
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Answer> said(String text) {
+        return Optional.of(new Answer(new Reply(text, List.of()), List.<Given>of(), null, null));
+    }
+
+    private String settings() {
+        var grower = turn.garden().grower();
+        return replier.talk(
+                "settings",
+                Map.of(
+                        "zone", grower.zone().getId(),
+                        "units",
+                                grower.units() == bothy.garden.Units.US
+                                        ? "°F, inches and pounds"
+                                        : "°C, centimetres and kilograms",
+                        "spring", grower.lastSpringFrost() == null ? "not told" : frost(grower.lastSpringFrost()),
+                        "autumn", grower.firstAutumnFrost() == null ? "not told" : frost(grower.firstAutumnFrost()),
+                        "place", grower.latitude() == null ? "not told" : grower.latitude() + ", " + grower.longitude(),
+                        "soil", grower.soil() == null ? "not told" : grower.soil()));
+    }
+
+    private static String frost(java.time.MonthDay day) {
+        return day.getDayOfMonth() + " " + day.getMonth().getDisplayName(java.time.format.TextStyle.FULL, Locale.UK);
+    }
+
+    private String diary() {
+        List<String> lines = new ArrayList<>();
+        for (Logged line : turn.garden().standing()) {
+            if (line.entry() instanceof Event event) {
+                lines.add((event.on() == null ? "?" : event.on().toString()) + "  " + replier.line(event, turn));
+            }
+        }
+        return lines.isEmpty() ? replier.talk("diary-empty") : replier.talk("diary") + "\n" + String.join("\n", lines);
+    }
+}

@@ -1,0 +1,101 @@
+package bothy.conversation;
+
+import bothy.diary.Store;
+import bothy.garden.Given;
+import bothy.garden.Logged;
+import bothy.garden.Message;
+import bothy.garden.Reply;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Answers messages. What a message adds to the diary, the mark that it was handled and the reply become durable together or not at
+ * all. Safe for use by many threads.
+ */
+public final class Conversation {
+    private final Store store;
+    private final Knowledge knowledge;
+
+    public Conversation(Store store, Knowledge knowledge) {
+        this.store = store;
+        this.knowledge = knowledge;
+    }
+
+    /**
+     * Handles one message.
+     *
+     * @param address where the reply is to be sent from the outbox; {@code null} when the caller shows it itself
+     * @return what came of it; empty when the message had been handled before
+     * @throws bothy.diary.StoreFailure when the diary cannot be written; then nothing of the message was kept
+     */
+    public Optional<Outcome> handle(Message message, Address address) {
+        return store.write(message.grower(), page -> {
+            if (page.handled(message.id())) {
+                return Optional.empty();
+            }
+            Outcome outcome = new Exchange(knowledge, page, message).outcome();
+            page.markHandled(message.id(), message.at());
+            if (address != null) {
+                page.send(address.channel(), address.chat(), outcome.reply(), message.at());
+            }
+            return Optional.of(outcome);
+        });
+    }
+
+    /** Gives up on a message that could not be handled: marks it as handled and says so, in one transaction. */
+    public void apologise(Message message, Address address) {
+        store.write(message.grower(), page -> {
+            if (!page.handled(message.id())) {
+                page.markHandled(message.id(), message.at());
+                page.send(
+                        address.channel(),
+                        address.chat(),
+                        new Reply(knowledge.replier().talk("could-not-take-in"), List.of()),
+                        message.at());
+            }
+            return null;
+        });
+    }
+
+    /**
+     * Says what is due unasked, at most once a day and by daylight.
+     *
+     * @param grower the channel's key of the grower
+     * @param moment when it is
+     * @param zone the channel's time zone of the grower
+     * @return empty when there is nothing to say
+     */
+    public Optional<Outcome> speakUp(String grower, java.time.Instant moment, ZoneId zone, Address address) {
+        return store.write(grower, page -> {
+            Optional<Outcome> outcome = new SpeakingUp(knowledge, page, moment, zone).outcome();
+            if (address != null) {
+                outcome.ifPresent(said -> page.send(address.channel(), address.chat(), said.reply(), moment));
+            }
+            return outcome;
+        });
+    }
+
+    /** Where a channel sends to. */
+    public record Address(String channel, String chat) {}
+
+    /**
+     * What came of a message.
+     *
+     * @param reply what goes back
+     * @param written the diary lines that it added
+     * @param spoken the advice that the reply gives
+     * @param nextLook when to look again, {@code null} when the reply names no day
+     * @param asks whether the reply ends with a question
+     * @param fired names of the rules that fired
+     */
+    public record Outcome(
+            Reply reply,
+            List<Logged> written,
+            List<Given> spoken,
+            LocalDate nextLook,
+            boolean asks,
+            Set<String> fired) {}
+}

@@ -1,0 +1,229 @@
+package bothy.conversation;
+
+import bothy.advice.AdviceFailed;
+import bothy.advice.Advised;
+import bothy.advice.Day;
+import bothy.conversation.Conversation.Outcome;
+import bothy.diary.Page;
+import bothy.diary.Replay;
+import bothy.garden.Amendment;
+import bothy.garden.Doubt;
+import bothy.garden.Entry;
+import bothy.garden.Event;
+import bothy.garden.Garden;
+import bothy.garden.Heard;
+import bothy.garden.Inquiry;
+import bothy.garden.Logged;
+import bothy.garden.Message;
+import bothy.garden.Reply;
+import bothy.garden.SignSeen;
+import bothy.garden.Situation;
+import bothy.replying.Answer;
+import bothy.replying.Turn;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** One message and its reply, inside one transaction. */
+final class Exchange {
+    private static final Logger LOG = LoggerFactory.getLogger(Exchange.class);
+    /** A weekly list may hold more than a phone shows reasons for. */
+    private static final int MOST_EXPLAINED = 6;
+
+    private final Knowledge knowledge;
+    private final Page page;
+    private final Message message;
+    private final List<Logged> lines;
+    private final Garden before;
+    private final LocalDate today;
+    private final Memory memory;
+    private boolean rulesFailed;
+
+    Exchange(Knowledge knowledge, Page page, Message message) {
+        this.knowledge = knowledge;
+        this.page = page;
+        this.message = message;
+        this.lines = page.lines();
+        LocalDate channelDay = message.at().atZone(message.zone()).toLocalDate();
+        Garden first = Replay.garden(lines, channelDay, message.zone());
+        this.today = message.at().atZone(first.grower().zone()).toLocalDate();
+        this.before = today.equals(channelDay) ? first : Replay.garden(lines, today, message.zone());
+        this.memory = MemoryJson.read(page.state());
+    }
+
+    Outcome outcome() {
+        Heard heard = hear();
+        List<Logged> written = write(heard);
+        Garden garden = written.isEmpty() ? before : Replay.garden(page.lines(), today, message.zone());
+        Advised advised = advise(heard, written, garden);
+        Turn turn = new Turn(
+                today,
+                garden,
+                heard,
+                written,
+                takenBack(written),
+                advised.given(),
+                advised.stages(),
+                heard.doubt(),
+                memory.saidOn(today));
+        Answer answer = new Commands(knowledge.replier(), memory.why(), message, turn)
+                .answer()
+                .orElseGet(() -> knowledge.replier().answer(turn));
+        remember(answer, turn);
+        return new Outcome(
+                rulesFailed ? withFailure(answer.reply()) : answer.reply(),
+                written,
+                answer.spoken(),
+                answer.nextLook(),
+                answer.asked() != null,
+                advised.fired());
+    }
+
+    private Heard hear() {
+        if (message.latitude() != null && message.longitude() != null) {
+            return Locations.heard(message.latitude(), message.longitude());
+        }
+        if (message.pressed() != null) {
+            return pressed();
+        }
+        if (Commands.isCommand(message.text())) {
+            return Commands.heard(message.text(), Replay.last(lines));
+        }
+        return knowledge.reading().read(message.text(), situation());
+    }
+
+    private Situation situation() {
+        return new Situation(
+                today, before.grower(), before.plantings(), memory.pending(), Replay.lately(lines), memory.mentioned());
+    }
+
+    /** A tapped button stands for what its choice means; a button of an older question is read as if its label were written. */
+    private Heard pressed() {
+        if (memory.pending() != null) {
+            for (Doubt.Choice choice : memory.pending().choices()) {
+                if (choice.label().equals(message.pressed())) {
+                    return choice.then();
+                }
+            }
+        }
+        return knowledge.reading().read(message.pressed(), situation());
+    }
+
+    private List<Logged> write(Heard heard) {
+        Writing writing = new Writing(before, lines, memory.mentioned());
+        List<Logged> earlier = message.edits() == null ? List.of() : linesOf(message.edits());
+        List<Entry> entries = earlier.isEmpty() ? writing.entries(heard) : writing.edited(heard, earlier);
+        entries = new Undoing(lines).retarget(entries);
+        return entries.isEmpty() ? List.of() : page.append(message.id(), message.at(), entries);
+    }
+
+    private List<Logged> linesOf(String edited) {
+        return before.standing().stream()
+                .filter(line -> line.message().equals(edited) && line.entry() instanceof Event)
+                .toList();
+    }
+
+    /** What the lines taken back had said, as it stood before. */
+    private List<Event> takenBack(List<Logged> written) {
+        Set<Long> gone = written.stream()
+                .map(Logged::entry)
+                .filter(entry -> entry instanceof Amendment amendment && amendment.instead() == null)
+                .map(entry -> ((Amendment) entry).entry())
+                .collect(Collectors.toSet());
+        return Replay.standingOrCorrecting(lines, gone);
+    }
+
+    private Advised advise(Heard heard, List<Logged> written, Garden garden) {
+        List<Event> told = new ArrayList<>();
+        List<SignSeen> signs = new ArrayList<>();
+        for (Logged line : written) {
+            Entry entry = line.entry() instanceof Amendment amendment ? amendment.instead() : line.entry();
+            if (entry instanceof Event event) {
+                told.add(event);
+            } else if (entry instanceof SignSeen sign) {
+                signs.add(sign);
+            }
+        }
+        Day day = new Day(
+                today,
+                garden,
+                told,
+                asked(heard, garden),
+                signs,
+                heard.plans(),
+                knowledge.weather().around(garden.grower(), today));
+        try {
+            return knowledge.advisor().advise(day);
+        } catch (AdviceFailed failure) {
+            LOG.error("The rules failed: {}", failure.getMessage(), failure);
+            rulesFailed = true;
+            return new Advised(List.of(), Map.of(), Set.of());
+        }
+    }
+
+    /** A question about no named crop is about what was talked about last, if that still grows. */
+    private List<Inquiry> asked(Heard heard, Garden garden) {
+        Set<String> growing = garden.growing().stream().map(one -> one.id()).collect(Collectors.toSet());
+        return heard.inquiries().stream()
+                .map(inquiry -> aboutGrowing(inquiry, growing))
+                .toList();
+    }
+
+    private static Inquiry aboutGrowing(Inquiry inquiry, Set<String> growing) {
+        List<String> known =
+                inquiry.plantings().stream().filter(growing::contains).toList();
+        return new Inquiry(
+                inquiry.question(),
+                inquiry.crop(),
+                known,
+                inquiry.topic(),
+                inquiry.on(),
+                inquiry.count(),
+                inquiry.length(),
+                inquiry.width(),
+                inquiry.amount(),
+                inquiry.unit());
+    }
+
+    private Reply withFailure(Reply reply) {
+        return new Reply(reply.text() + "\n\n" + knowledge.replier().talk("rules-failed"), reply.buttons());
+    }
+
+    private Set<String> said(Answer answer) {
+        Set<String> said = new LinkedHashSet<>(memory.saidOn(today));
+        answer.spoken().stream().map(Turn::key).forEach(said::add);
+        return said;
+    }
+
+    private void remember(Answer answer, Turn turn) {
+        List<String> why = answer.spoken().stream()
+                .limit(MOST_EXPLAINED)
+                .map(given -> knowledge.replier().why(given, turn))
+                .toList();
+        Set<String> mentioned = new LinkedHashSet<>();
+        for (Logged line : turn.written()) {
+            if (line.entry() instanceof Event event && event.planting() != null) {
+                mentioned.add(event.planting());
+            }
+        }
+        turn.heard().inquiries().forEach(inquiry -> mentioned.addAll(inquiry.plantings()));
+        turn.heard().signs().stream()
+                .map(SignSeen::planting)
+                .filter(java.util.Objects::nonNull)
+                .forEach(mentioned::add);
+        page.keepState(MemoryJson.write(new Memory(
+                answer.asked(),
+                why.isEmpty() ? memory.why() : why,
+                mentioned.isEmpty() ? memory.mentioned() : List.copyOf(mentioned),
+                memory.raised(),
+                memory.lookedUnasked(),
+                said(answer),
+                today)));
+    }
+}

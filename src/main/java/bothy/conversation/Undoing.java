@@ -1,0 +1,34 @@
+package bothy.conversation;
+
+import bothy.diary.Replay;
+import bothy.garden.Amendment;
+import bothy.garden.Entry;
+import bothy.garden.Logged;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** When the last thing said was a correction, "scrap that" takes back the correction, not the entry that it corrected. */
+final class Undoing {
+    private final List<Logged> lines;
+
+    Undoing(List<Logged> lines) {
+        this.lines = lines;
+    }
+
+    List<Entry> retarget(List<Entry> entries) {
+        List<Logged> last = Replay.last(lines);
+        Set<Long> lately = Replay.lately(lines).stream().map(Logged::number).collect(Collectors.toSet());
+        boolean pureUndo = !entries.isEmpty()
+                && entries.stream()
+                        .allMatch(entry -> entry instanceof Amendment amendment
+                                && amendment.instead() == null
+                                && lately.contains(amendment.entry()));
+        boolean corrected = last.stream().anyMatch(line -> line.entry() instanceof Amendment);
+        return pureUndo && corrected
+                ? last.stream()
+                        .map(line -> (Entry) new Amendment(line.number(), null))
+                        .toList()
+                : entries;
+    }
+}

@@ -1,0 +1,111 @@
+package bothy.conversation;
+
+import bothy.diary.Replay;
+import bothy.garden.Amendment;
+import bothy.garden.Entry;
+import bothy.garden.Event;
+import bothy.garden.Garden;
+import bothy.garden.Heard;
+import bothy.garden.Logged;
+import bothy.garden.Statement;
+import bothy.garden.What;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Turns what was said into the diary entries to append. */
+final class Writing {
+    private final Garden garden;
+    private final List<Logged> lines;
+    private final List<String> mentioned;
+    private final Map<String, String> begunNow = new HashMap<>();
+
+    /** @param mentioned ids of the plantings talked about last, to which a note without a crop belongs */
+    Writing(Garden garden, List<Logged> lines, List<String> mentioned) {
+        this.garden = garden;
+        this.mentioned = mentioned;
+        this.lines = new ArrayList<>(lines);
+    }
+
+    /** The entries, in the order said: corrections first, so that a statement after them meets the corrected plot. */
+    List<Entry> entries(Heard heard) {
+        List<Entry> entries = new ArrayList<>(heard.amendments());
+        for (Statement statement : heard.statements()) {
+            if (statement.sure()) {
+                entries.addAll(events(statement));
+            }
+        }
+        entries.addAll(heard.signs());
+        entries.addAll(heard.settings());
+        return entries;
+    }
+
+    /**
+     * The entries for the edited form of an earlier message: each earlier line is amended by what now stands in its place, taken back
+     * when nothing does, and what is new is added.
+     */
+    List<Entry> edited(Heard heard, List<Logged> before) {
+        List<Entry> entries = new ArrayList<>();
+        List<Logged> left = new ArrayList<>(before);
+        for (Statement statement : heard.statements()) {
+            if (!statement.sure()) {
+                continue;
+            }
+            Logged same = counterpart(statement, left);
+            if (same == null) {
+                entries.addAll(events(statement));
+            } else {
+                left.remove(same);
+                Event event = statement.event();
+                entries.add(new Amendment(
+                        same.number(), event.withPlanting(((Event) same.entry()).planting(), event.crop())));
+            }
+        }
+        left.forEach(line -> entries.add(new Amendment(line.number(), null)));
+        entries.addAll(heard.signs());
+        entries.addAll(heard.settings());
+        return entries;
+    }
+
+    private static Logged counterpart(Statement statement, List<Logged> left) {
+        return left.stream()
+                .filter(line -> line.entry() instanceof Event event
+                        && event.what() == statement.event().what())
+                .findFirst()
+                .orElse(null);
+    }
+
+    private List<Event> events(Statement statement) {
+        Event event = statement.event();
+        if (!statement.plantings().isEmpty()) {
+            return statement.plantings().stream()
+                    .map(id -> event.withPlanting(id, crop(id, event)))
+                    .toList();
+        }
+        if (event.crop() == null && event.what() == What.TEMPERATURE && !begunNow.isEmpty()) {
+            // "Sowed 6 cucumbers on the porch, about 15 °C there": the warmth is that of what was just begun.
+            return begunNow.entrySet().stream()
+                    .map(begun -> event.withPlanting(begun.getValue(), begun.getKey()))
+                    .toList();
+        }
+        if (event.crop() == null || event.what().ofThePlot() || event.what() == What.NOTE) {
+            return List.of(event);
+        }
+        String begun = event.what() == What.SOWN ? null : begunNow.get(event.crop());
+        String id = begun == null ? begin(event) : begun;
+        return List.of(event.withPlanting(id, event.crop()));
+    }
+
+    private String crop(String planting, Event event) {
+        return garden.planting(planting).map(one -> one.crop()).orElse(event.crop());
+    }
+
+    private String begin(Event event) {
+        String id = Replay.nextPlanting(event.crop(), lines);
+        begunNow.put(event.crop(), id);
+        lines.add(new Logged(Long.MAX_VALUE, "", Instant.EPOCH, event.withPlanting(id, event.crop())));
+        return id;
+    }
+}

@@ -1,0 +1,4 @@
+/**
+ * The way of one message: reading, diary, advice, reply, all in one transaction of the store.
+ */
+package bothy.conversation;

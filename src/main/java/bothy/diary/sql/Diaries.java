@@ -1,0 +1,86 @@
+package bothy.diary.sql;
+
+import bothy.diary.Page;
+import bothy.diary.Store;
+import bothy.garden.Incoming;
+import bothy.garden.Outgoing;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** The store over one engine: the pages, and the post in its two boxes. */
+final class Diaries implements Store {
+    private final Engine engine;
+    private final Inbox inbox;
+    private final Outbox outbox;
+
+    Diaries(Engine engine) {
+        this.engine = engine;
+        this.inbox = new Inbox(engine);
+        this.outbox = new Outbox(engine);
+    }
+
+    @Override
+    public <T> T write(String grower, Function<Page, T> work) {
+        return engine.inTransaction(handle -> {
+            OpenPage page = OpenPage.of(grower, handle, engine);
+            T done = work.apply(page);
+            page.refuseIfFailed();
+            return done;
+        });
+    }
+
+    @Override
+    public List<String> growers() {
+        return engine.inTransaction(
+                handle -> handle.createQuery("select grower from grower where last_line > 0 order by grower")
+                        .mapTo(String.class)
+                        .list());
+    }
+
+    @Override
+    public int receive(List<Incoming> incoming) {
+        return inbox.receive(incoming);
+    }
+
+    @Override
+    public List<Incoming> unhandled(String channel, int atMost) {
+        return inbox.unhandled(channel, atMost);
+    }
+
+    @Override
+    public void setAside(String channel, String id, Instant at) {
+        inbox.setAside(channel, id, at);
+    }
+
+    @Override
+    public List<Outgoing> toSend(String channel, Instant now, int atMost) {
+        return outbox.toSend(channel, now, atMost);
+    }
+
+    @Override
+    public Optional<Outgoing> lastWithButtons(String channel, String chat) {
+        return outbox.lastWithButtons(channel, chat);
+    }
+
+    @Override
+    public void sent(long number, String channelMessage) {
+        outbox.sent(number, channelMessage);
+    }
+
+    @Override
+    public void putOff(long number, Instant until, String why) {
+        outbox.putOff(number, until, why);
+    }
+
+    @Override
+    public void giveUp(long number, String why) {
+        outbox.giveUp(number, why);
+    }
+
+    @Override
+    public void close() {
+        engine.close();
+    }
+}

@@ -1,0 +1,175 @@
+package bothy.diary.sql;
+
+import bothy.diary.Page;
+import bothy.diary.StoreFailure;
+import bothy.garden.Entry;
+import bothy.garden.Logged;
+import bothy.garden.Reply;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.JdbiException;
+
+/** One grower's page, open for one transaction. */
+final class OpenPage implements Page {
+    private final String grower;
+    private final Handle handle;
+    private final Engine engine;
+    private long lastLine;
+    private StoreFailure failed;
+
+    private OpenPage(String grower, Handle handle, Engine engine, long lastLine) {
+        this.grower = grower;
+        this.handle = handle;
+        this.engine = engine;
+        this.lastLine = lastLine;
+    }
+
+    /** Opens the page and keeps other writers of this grower waiting until the transaction ends. */
+    static OpenPage of(String grower, Handle handle, Engine engine) {
+        handle.createUpdate("insert into grower (grower) values (:grower) on conflict do nothing")
+                .bind("grower", grower)
+                .execute();
+        long lastLine = handle.createQuery("select last_line from grower where grower = :grower" + engine.rowLock())
+                .bind("grower", grower)
+                .mapTo(Long.class)
+                .one();
+        return new OpenPage(grower, handle, engine, lastLine);
+    }
+
+    /** A failure that the work swallowed must not let the rest of it become durable. */
+    void refuseIfFailed() {
+        if (failed != null) {
+            throw failed;
+        }
+    }
+
+    @Override
+    public List<Logged> lines() {
+        return attempt(() -> handle.createQuery(
+                        "select number, message, at_ms, entry from diary_line where grower = :grower order by number")
+                .bind("grower", grower)
+                .map((row, context) -> line(row))
+                .list());
+    }
+
+    private Logged line(ResultSet row) throws SQLException {
+        long number = row.getLong("number");
+        try {
+            Entry entry = Json.entry(row.getString("entry"));
+            return new Logged(number, row.getString("message"), Instant.ofEpochMilli(row.getLong("at_ms")), entry);
+        } catch (JsonProcessingException e) {
+            throw Sentences.unreadableLine(engine.place(), "Line " + number + " of " + grower, e);
+        }
+    }
+
+    @Override
+    public List<Logged> append(String message, Instant at, List<Entry> entries) {
+        return attempt(() -> {
+            List<Logged> lines = numbered(message, at, entries);
+            lines.forEach(this::insert);
+            handle.createUpdate("update grower set last_line = :last where grower = :grower")
+                    .bind("last", lastLine)
+                    .bind("grower", grower)
+                    .execute();
+            return lines;
+        });
+    }
+
+    private List<Logged> numbered(String message, Instant at, List<Entry> entries) {
+        List<Logged> lines = new ArrayList<>();
+        for (Entry entry : entries) {
+            lines.add(new Logged(++lastLine, message, Instant.ofEpochMilli(at.toEpochMilli()), entry));
+        }
+        return List.copyOf(lines);
+    }
+
+    private void insert(Logged line) {
+        handle.createUpdate("insert into diary_line (grower, number, message, at_ms, entry) "
+                        + "values (:grower, :number, :message, :at, :entry)")
+                .bind("grower", grower)
+                .bind("number", line.number())
+                .bind("message", line.message())
+                .bind("at", line.at().toEpochMilli())
+                .bind("entry", Json.of(line.entry()))
+                .execute();
+    }
+
+    @Override
+    public boolean handled(String message) {
+        return attempt(() -> handle.createQuery("select 1 from handled where grower = :grower and message = :message")
+                .bind("grower", grower)
+                .bind("message", message)
+                .mapTo(Integer.class)
+                .findFirst()
+                .isPresent());
+    }
+
+    @Override
+    public void markHandled(String message, Instant at) {
+        attempt(() -> {
+            mark(
+                    "insert into handled (grower, message, at_ms) values (:grower, :message, :at) on conflict do nothing",
+                    message,
+                    at);
+            return mark(
+                    "update inbox set handled_ms = :at where grower = :grower and id = :message and handled_ms is null",
+                    message,
+                    at);
+        });
+    }
+
+    private int mark(String statement, String message, Instant at) {
+        return handle.createUpdate(statement)
+                .bind("grower", grower)
+                .bind("message", message)
+                .bind("at", at.toEpochMilli())
+                .execute();
+    }
+
+    @Override
+    public Optional<String> state() {
+        return attempt(() -> handle.createQuery("select state from grower where grower = :grower and state is not null")
+                .bind("grower", grower)
+                .mapTo(String.class)
+                .findFirst());
+    }
+
+    @Override
+    public void keepState(String json) {
+        attempt(() -> handle.createUpdate("update grower set state = :state where grower = :grower")
+                .bind("state", json)
+                .bind("grower", grower)
+                .execute());
+    }
+
+    @Override
+    public void send(String channel, String chat, Reply reply, Instant at) {
+        attempt(() -> handle.createUpdate("insert into outbox (channel, chat, grower, at_ms, reply, buttons) "
+                        + "values (:channel, :chat, :grower, :at, :reply, :buttons)")
+                .bind("channel", channel)
+                .bind("chat", chat)
+                .bind("grower", grower)
+                .bind("at", at.toEpochMilli())
+                .bind("reply", Json.of(reply))
+                .bind("buttons", reply.buttons().size())
+                .execute());
+    }
+
+    private <T> T attempt(Supplier<T> step) {
+        try {
+            return step.get();
+        } catch (JdbiException e) {
+            failed = engine.failure(e);
+        } catch (StoreFailure e) {
+            failed = e;
+        }
+        throw failed;
+    }
+}

@@ -1,0 +1,45 @@
+package bothy.diary.sql;
+
+import bothy.diary.Store;
+import bothy.diary.StoreFailure;
+import java.nio.file.Path;
+
+/** Where the diaries stand: takes one down by its address. */
+public final class Shelf {
+    private static final String SQLITE = "jdbc:sqlite:";
+    private static final String POSTGRESQL = "jdbc:postgresql:";
+
+    private Shelf() {}
+
+    /**
+     * Opens the diaries at an address, makes the tables when there are none and brings older ones up to date.
+     *
+     * @param address a file, {@code jdbc:sqlite:FILE} or {@code jdbc:postgresql://HOST/DATABASE?user=…}
+     * @throws StoreFailure when they cannot be opened; its message says what is wrong, where and what to do
+     */
+    public static Store open(String address) {
+        if (address.startsWith(POSTGRESQL)) {
+            return upToDate(Postgresql.at(address));
+        }
+        String file = address.startsWith(SQLITE) ? address.substring(SQLITE.length()) : address;
+        if (file.isBlank() || file.startsWith("jdbc:")) {
+            throw new StoreFailure(
+                    StoreFailure.Reason.NOT_THERE,
+                    "\"" + Sentences.withoutPassword(address)
+                            + "\" is no place for a diary: give a file, jdbc:sqlite:FILE or "
+                            + "jdbc:postgresql://HOST/DATABASE.",
+                    null);
+        }
+        return upToDate(Sqlite.in(Path.of(file)));
+    }
+
+    private static Store upToDate(Engine engine) {
+        try {
+            new Schema(engine).bringUpToDate();
+            return new Diaries(engine);
+        } catch (RuntimeException e) {
+            engine.close();
+            throw e;
+        }
+    }
+}

@@ -1,0 +1,40 @@
+package bothy.garden;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a channel leaves for the grower's diary and fetches from it: the letters in and the letters out. What a call did is durable
+ * when it returns; it throws when it could not be made durable, with a sentence that says why. Safe for use by several threads.
+ */
+public interface Post {
+
+    /**
+     * Takes in what a channel received, before the channel is told that it arrived; all or nothing.
+     *
+     * @return how many of them were not there already
+     */
+    int receive(List<Incoming> incoming);
+
+    /** What was received and not yet handled, in the order of receipt. */
+    List<Incoming> unhandled(String channel, int atMost);
+
+    /** Something received needs no handling any more. */
+    void setAside(String channel, String id, Instant at);
+
+    /** Replies to send now: the first that waits in each chat, oldest first, none that is put off beyond {@code now}. */
+    List<Outgoing> toSend(String channel, Instant now, int atMost);
+
+    /** The newest reply with buttons written to a chat, sent or not; the only one whose buttons still count. */
+    Optional<Outgoing> lastWithButtons(String channel, String chat);
+
+    /** A reply was sent; the channel's id of it is kept. */
+    void sent(long number, String channelMessage);
+
+    /** A reply could not be sent now. */
+    void putOff(long number, Instant until, String why);
+
+    /** A reply will never be sent (the chat is gone). */
+    void giveUp(long number, String why);
+}

@@ -1,0 +1,145 @@
+package bothy.replying;
+
+import bothy.almanac.Wording;
+import bothy.garden.Amendment;
+import bothy.garden.Entry;
+import bothy.garden.Event;
+import bothy.garden.Given;
+import bothy.garden.Given.Neglect;
+import bothy.garden.Given.Occasion;
+import bothy.garden.Inquiry;
+import bothy.garden.Logged;
+import bothy.garden.Question;
+import bothy.garden.SignSeen;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Chooses, out of all advice of the day, what a reply says. A phone shows little: the most urgent first, the rest on asking. */
+final class Choosing {
+    private static final int MOST_FOR_A_PLANTING = 3;
+    private static final int MOST_FOR_AN_ANSWER = 5;
+    private static final int MOST_NEXT = 3;
+    private final Turn turn;
+    private final Wording wording;
+
+    Choosing(Wording wording, Turn turn) {
+        this.wording = wording;
+        this.turn = turn;
+    }
+
+    List<Given> spoken() {
+        Set<Given> spoken = new LinkedHashSet<>();
+        spoken.addAll(capped(of(Occasion.SIGN), MOST_FOR_A_PLANTING));
+        spoken.addAll(capped(of(Occasion.ASKED), MOST_FOR_AN_ANSWER));
+        spoken.addAll(next());
+        List<Given> told = capped(of(Occasion.TOLD), MOST_FOR_A_PLANTING);
+        Set<Given> answers = new LinkedHashSet<>(spoken);
+        answers.addAll(told);
+        List<Given> onTheSide = urgentOnTheSide(List.copyOf(answers));
+        onTheSide.stream().filter(this::mustNotWait).forEach(spoken::add);
+        spoken.addAll(told);
+        spoken.addAll(onTheSide);
+        spoken.addAll(capped(of(Occasion.PLANNED), MOST_FOR_AN_ANSWER));
+        spoken.addAll(cautions(spoken));
+        return List.copyOf(spoken);
+    }
+
+    private List<Given> of(Occasion occasion) {
+        return turn.given().stream()
+                .filter(given -> given.occasion() == occasion && !isCaution(given))
+                .toList();
+    }
+
+    /** A caution belongs to a person's safety; it goes out with what it belongs to, beyond any limit. */
+    private static boolean isCaution(Given given) {
+        return given.neglect() == Neglect.PERSON_HURT;
+    }
+
+    private static List<Given> capped(List<Given> all, int most) {
+        Map<String, Integer> counts = new HashMap<>();
+        List<Given> kept = new ArrayList<>();
+        for (Given given : all) {
+            if (counts.merge(String.valueOf(given.planting()), 1, Integer::sum) <= most) {
+                kept.add(given);
+            }
+        }
+        return kept;
+    }
+
+    private List<Given> next() {
+        List<Given> next = new ArrayList<>();
+        for (Inquiry inquiry : turn.heard().inquiries()) {
+            if (inquiry.question() == Question.NEXT) {
+                standing().stream()
+                        .filter(given -> inquiry.plantings().isEmpty()
+                                || inquiry.plantings().contains(given.planting()))
+                        .sorted(Comparator.comparing(Given::due))
+                        .limit(MOST_NEXT)
+                        .forEach(next::add);
+            }
+        }
+        return next;
+    }
+
+    private List<Given> standing() {
+        return turn.given().stream()
+                .filter(given -> given.occasion() == Occasion.STANDING && !isCaution(given))
+                .filter(given -> wording.advice().containsKey(given.id()))
+                .toList();
+    }
+
+    /** After an entry, the one task of that planting that cannot wait; where an entry called for nothing, the next one to come. */
+    private List<Given> urgentOnTheSide(List<Given> spoken) {
+        Set<String> told = turn.written().stream()
+                .map(Logged::entry)
+                .map(Choosing::planting)
+                .filter(java.util.Objects::nonNull)
+                .collect(Collectors.toSet());
+        List<Given> side = new ArrayList<>();
+        for (String planting : told) {
+            boolean answered = spoken.stream().anyMatch(given -> planting.equals(given.planting()));
+            standing().stream()
+                    .filter(given -> planting.equals(given.planting()))
+                    .filter(given -> !turn.saidToday().contains(Turn.key(given)))
+                    .filter(given -> !answered || mustNotWait(given))
+                    .filter(given -> spoken.stream().noneMatch(one -> one.id().equals(given.id())))
+                    .min(Comparator.comparing(Given::due).thenComparing(Given::neglect))
+                    .ifPresent(side::add);
+        }
+        return side.size() > MOST_NEXT ? side.subList(0, MOST_NEXT) : side;
+    }
+
+    private static String planting(Entry entry) {
+        return entry instanceof Event event
+                ? event.planting()
+                : entry instanceof SignSeen sign
+                        ? sign.planting()
+                        : entry instanceof Amendment amendment && amendment.instead() != null
+                                ? planting(amendment.instead())
+                                : null;
+    }
+
+    private boolean mustNotWait(Given given) {
+        return !given.due().isAfter(turn.today()) && given.neglect() == Neglect.PLANTS_LOST;
+    }
+
+    /** The cautions that belong to what was told or asked, and to advice spoken. */
+    List<Given> cautions(Set<Given> spoken) {
+        return turn.given().stream()
+                .filter(Choosing::isCaution)
+                .filter(caution -> caution.occasion() != Occasion.STANDING || accompanies(caution, spoken))
+                .toList();
+    }
+
+    /** A caution rule that matched an advice binds that advice's id as {@code $with}. */
+    private static boolean accompanies(Given caution, Set<Given> spoken) {
+        Object with = caution.figures().get("with");
+        return spoken.stream().anyMatch(given -> given.id().equals(with));
+    }
+}

@@ -1,0 +1,84 @@
+package bothy.replying;
+
+import bothy.almanac.Wording;
+import bothy.garden.Garden;
+import bothy.garden.Planting;
+import bothy.garden.Units;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** What crops and plantings are called. */
+final class Names {
+    private final Wording wording;
+    private final Garden garden;
+
+    Names(Wording wording, Garden garden) {
+        this.wording = wording;
+        this.garden = garden;
+    }
+
+    String one(String crop) {
+        Wording.Name name = wording.crops().get(crop);
+        return name == null ? crop.replace('-', ' ') : name.one();
+    }
+
+    String many(String crop) {
+        Wording.Name name = wording.crops().get(crop);
+        if (name == null) {
+            return crop.replace('-', ' ');
+        }
+        return garden.grower().units() == Units.US && name.us() != null ? name.us() : name.many();
+    }
+
+    /** Whether a crop is spoken of as a mass: "garlic is", not "garlic are". */
+    boolean mass(String crop) {
+        Wording.Name name = wording.crops().get(crop);
+        return name != null && name.one().equals(name.many()) && !many(crop).endsWith("s");
+    }
+
+    /** "tomatoes", or with what tells it from the grower's other tomatoes. */
+    String planting(String id) {
+        return garden.planting(id).map(this::planting).orElseGet(() -> many(id.substring(id.indexOf(':') + 1)));
+    }
+
+    private String planting(Planting planting) {
+        List<Planting> same = garden.growing().stream()
+                .filter(other ->
+                        other.crop().equals(planting.crop()) && !other.id().equals(planting.id()))
+                .toList();
+        String name = many(planting.crop());
+        if (same.isEmpty()) {
+            return name;
+        }
+        if (planting.variety() != null
+                && same.stream().noneMatch(other -> planting.variety().equals(other.variety()))) {
+            return capitals(planting.variety()) + " " + name;
+        }
+        if (planting.place() != null
+                && same.stream().noneMatch(other -> planting.place().equals(other.place()))) {
+            return name + " (" + planting.place() + ")";
+        }
+        return planting.begun() == null
+                ? name
+                : name + " of " + planting.begun().getDayOfMonth() + " "
+                        + planting.begun()
+                                .getMonth()
+                                .getDisplayName(java.time.format.TextStyle.SHORT, java.util.Locale.UK);
+    }
+
+    /** Varieties are names, whichever way a grower types them: "Crown Prince". */
+    private static String capitals(String variety) {
+        return Arrays.stream(variety.split(" ")).map(Phrasing::upper).collect(Collectors.joining(" "));
+    }
+
+    /** "tomatoes, beans and peas". */
+    static String list(List<String> names) {
+        List<String> distinct = names.stream().distinct().toList();
+        if (distinct.size() < 2) {
+            return String.join("", distinct);
+        }
+        return distinct.subList(0, distinct.size() - 1).stream().collect(Collectors.joining(", ")) + " and "
+                + distinct.get(distinct.size() - 1);
+    }
+}

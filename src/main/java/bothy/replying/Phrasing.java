@@ -1,0 +1,286 @@
+package bothy.replying;
+
+import bothy.almanac.Sheet;
+import bothy.almanac.Wording;
+import bothy.garden.Doubt;
+import bothy.garden.Doubt.Choice;
+import bothy.garden.Event;
+import bothy.garden.Given;
+import bothy.garden.Heard;
+import bothy.garden.Inquiry;
+import bothy.garden.Kind;
+import bothy.garden.Logged;
+import bothy.garden.Question;
+import bothy.garden.SignSeen;
+import bothy.garden.Statement;
+import bothy.garden.What;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** The words of one turn. */
+final class Phrasing {
+    private static final String CROPS_HERE = "\u0001";
+    private static final Set<Question> LISTS = Set.of(Question.TO_DO, Question.STATUS, Question.NEXT, Question.WHY);
+    private final Wording wording;
+    private final Vocabulary vocabulary;
+    private final Map<String, Sheet> sheets;
+    private final Turn turn;
+
+    Phrasing(Wording wording, Vocabulary vocabulary, Map<String, Sheet> sheets, Turn turn) {
+        this.wording = wording;
+        this.vocabulary = vocabulary;
+        this.sheets = sheets;
+        this.turn = turn;
+    }
+
+    Vocabulary vocabulary() {
+        return vocabulary;
+    }
+
+    Receipts receipts() {
+        return new Receipts(wording, vocabulary);
+    }
+
+    Week week() {
+        return new Week(wording, vocabulary, turn);
+    }
+
+    Plot plot() {
+        return new Plot(wording, vocabulary, turn);
+    }
+
+    /** A paragraph for each advice; the same advice for several plantings is one paragraph. */
+    List<String> advice(List<Given> spoken) {
+        Map<String, List<Given>> alike = new LinkedHashMap<>();
+        for (Given given : spoken) {
+            said(given, true).ifPresent(text -> alike.computeIfAbsent(text, key -> new ArrayList<>())
+                    .add(given));
+        }
+        List<String> paragraphs = new ArrayList<>();
+        alike.forEach((text, group) -> paragraphs.add(paragraph(text, group)));
+        return paragraphs;
+    }
+
+    private String paragraph(String ofSeveral, List<Given> group) {
+        List<String> names = group.stream()
+                .map(given -> given.planting() == null ? "" : vocabulary.names().planting(given.planting()))
+                .distinct()
+                .toList();
+        String text = names.size() > 1 ? ofSeveral : said(group.get(0), false).orElse(ofSeveral);
+        return upper(text.replace(CROPS_HERE, Names.list(names)));
+    }
+
+    /** What stands ahead is said with its day, unless the sentence names it. */
+    private String dated(String text, Given given) {
+        if (given.occasion() != Given.Occasion.STANDING || !given.due().isAfter(turn.today())) {
+            return text;
+        }
+        String day = vocabulary.quantities().day(given.due());
+        boolean named = text.contains(day);
+        return named ? text : vocabulary.quantities().nearDay(given.due()) + ": " + lower(text);
+    }
+
+    private static String lower(String text) {
+        return text.isEmpty() ? text : Character.toLowerCase(text.charAt(0)) + text.substring(1);
+    }
+
+    private Optional<String> said(Given given, boolean several) {
+        Wording.Says says = wording.advice().get(given.id());
+        if (says == null || says.in(given.crop()).say() == null) {
+            return Optional.empty();
+        }
+        Wording.Says own = says.in(given.crop());
+        Optional<String> say = fill(own.say(), given, several).map(text -> dated(text, given));
+        Optional<String> because = own.because() == null ? Optional.empty() : fill(own.because(), given, several);
+        return say.map(text -> because.map(reason -> text + " " + upper(reason)).orElse(text));
+    }
+
+    private Optional<String> fill(String sentence, Given given, boolean several) {
+        return new Sentence(sentence)
+                .fill(name -> name.equals("crops")
+                        ? Optional.of(CROPS_HERE)
+                        : vocabulary.agreeing(given, name, several).or(() -> vocabulary.word(given, name)));
+    }
+
+    /** Honest words for each question that no rule answered, and for crops without a sheet. */
+    List<String> unanswered(List<Given> spoken) {
+        Set<String> lines = new TreeSet<>();
+        for (Inquiry inquiry : turn.heard().inquiries()) {
+            if (!LISTS.contains(inquiry.question()) && !answered(inquiry, spoken)) {
+                lines.add(noAnswer(inquiry));
+            }
+        }
+        for (Logged line : turn.written()) {
+            if (line.entry() instanceof Event event && event.crop() != null && !sheets.containsKey(event.crop())) {
+                lines.add(talk("no-sheet", Map.of("crops", vocabulary.names().many(event.crop()))));
+            }
+        }
+        for (SignSeen sign : turn.heard().signs()) {
+            boolean known = spoken.stream().anyMatch(given -> given.occasion() == Given.Occasion.SIGN);
+            if (!known) {
+                lines.add(talk("sign-unknown", Map.of("sign", sign.sign().replace('-', ' '))));
+            }
+        }
+        return List.copyOf(lines);
+    }
+
+    private static boolean answered(Inquiry inquiry, List<Given> spoken) {
+        return spoken.stream()
+                .filter(given -> given.occasion() == Given.Occasion.ASKED || given.occasion() == Given.Occasion.SIGN)
+                .anyMatch(given -> inquiry.crop() == null || inquiry.crop().equals(given.crop()));
+    }
+
+    private String noAnswer(Inquiry inquiry) {
+        if (inquiry.crop() != null && !sheets.containsKey(inquiry.crop())) {
+            return talk("no-sheet-question", Map.of("crops", vocabulary.names().many(inquiry.crop())));
+        }
+        String key = inquiry.topic() == null
+                ? inquiry.question().word()
+                : inquiry.question().word() + ":" + inquiry.topic();
+        String topic = wording.topics()
+                .getOrDefault(key, wording.topics().get(inquiry.question().word()));
+        if (topic != null) {
+            return topic;
+        }
+        if (inquiry.crop() == null && inquiry.question() == Question.OTHER) {
+            return talk("no-answer", Map.of());
+        }
+        return inquiry.crop() == null
+                ? talk("which-crop-question", Map.of())
+                : talk("no-rule", Map.of("crops", vocabulary.names().many(inquiry.crop())));
+    }
+
+    String nothingUnderstood() {
+        Kind kind = turn.heard().kind();
+        if (kind == Kind.CHAT && turn.heard().strange().isEmpty()) {
+            return talk(turn.heard().plans().isEmpty() ? "chat" : "planned", Map.of());
+        }
+        if (kind == Kind.OFF_TOPIC) {
+            return talk("off-topic", Map.of());
+        }
+        if (kind == Kind.CORRECTION || turn.heard().corrects()) {
+            return talk("nothing-to-correct", Map.of());
+        }
+        return talk("not-understood", Map.of());
+    }
+
+    /** The day on which to look again: the earliest that the spoken advice names. */
+    Optional<LocalDate> nextLook(List<Given> spoken) {
+        return spoken.stream()
+                .filter(given -> given.neglect() != Given.Neglect.PERSON_HURT)
+                .map(Given::nextCheck)
+                .filter(Objects::nonNull)
+                .filter(day -> day.isAfter(turn.today()))
+                .min(Comparator.naturalOrder());
+    }
+
+    String lookAgain(LocalDate day) {
+        return talk("next-look", Map.of("date", vocabulary.quantities().day(day)));
+    }
+
+    /** The question of the first spoken advice that asks one. */
+    Optional<Doubt> questionOf(List<Given> spoken) {
+        for (Given given : spoken) {
+            Wording.Says says = wording.advice().get(given.id());
+            Wording.Says own = says == null ? null : says.in(given.crop());
+            if (own != null && own.ask() != null && own.answers() != null) {
+                Optional<String> question = fill(own.ask(), given, false)
+                        .map(text -> text.replace(CROPS_HERE, vocabulary.names().planting(given.planting())));
+                if (question.isPresent()) {
+                    return Optional.of(new Doubt(
+                            Doubt.About.ADVICE,
+                            Map.of("question", upper(question.get()), "advice", given.id()),
+                            choices(own, given),
+                            null));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private List<Choice> choices(Wording.Says says, Given given) {
+        return says.answers().stream()
+                .map(answer -> new Choice(answer.label(), answer.meaning(), meant(answer, given)))
+                .toList();
+    }
+
+    private Heard meant(Wording.Answer answer, Given given) {
+        LocalDate today = turn.today();
+        if (answer.what() != null) {
+            Event event = Event.of(What.of(answer.what()).orElseThrow(), null, given.crop(), today)
+                    .withDetail(answer.detail());
+            return Heard.of(List.of(Statement.sure(event, List.of(given.planting()))));
+        }
+        if (answer.sign() != null) {
+            SignSeen sign = new SignSeen(answer.sign(), given.planting(), given.crop(), today, null, null);
+            return new Heard(
+                    List.of(),
+                    List.of(),
+                    List.of(sign),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    null,
+                    List.of(),
+                    Kind.TROUBLE,
+                    false);
+        }
+        return Heard.nothing(Kind.CHAT);
+    }
+
+    /** The same question with its buttons in everyday names. */
+    Doubt dressed(Doubt doubt) {
+        if (doubt == null || doubt.about() == Doubt.About.ADVICE) {
+            return doubt;
+        }
+        List<Choice> choices = doubt.choices().stream()
+                .map(choice -> new Choice(label(choice), choice.meaning(), choice.then()))
+                .toList();
+        boolean apart = choices.stream().map(Choice::label).distinct().count() == choices.size();
+        return apart ? new Doubt(doubt.about(), doubt.arguments(), choices, doubt.draft()) : doubt;
+    }
+
+    private String label(Choice choice) {
+        String meaning = choice.meaning();
+        if (meaning != null && turn.garden().planting(meaning).isPresent()) {
+            return upper(vocabulary.names().planting(meaning));
+        }
+        return meaning != null && wording.crops().containsKey(meaning)
+                ? upper(vocabulary.names().many(meaning))
+                : upper(choice.label());
+    }
+
+    String question(Doubt doubt) {
+        if (doubt.about() == Doubt.About.ADVICE) {
+            return doubt.arguments().get("question");
+        }
+        String sentence = wording.doubts()
+                .get(doubt.about().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+        return new Sentence(Objects.requireNonNull(sentence, () -> "no wording doubts." + doubt.about()))
+                .fill(name -> Optional.ofNullable(doubt.arguments().get(name)).map(this::readable))
+                .orElse(talk("say-again", Map.of()));
+    }
+
+    private String readable(String argument) {
+        return wording.crops().containsKey(argument) ? vocabulary.names().many(argument) : argument.replace('-', ' ');
+    }
+
+    private String talk(String id, Map<String, String> words) {
+        String sentence = Objects.requireNonNull(wording.talk().get(id), () -> "no wording talk." + id);
+        return new Sentence(sentence)
+                .fill(name -> Optional.ofNullable(words.get(name)))
+                .orElseThrow(() -> new IllegalStateException("talk." + id + " needs more than " + words.keySet()));
+    }
+
+    static String upper(String text) {
+        return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+}

@@ -1,0 +1,149 @@
+package bothy.replying;
+
+import bothy.almanac.Wording;
+import bothy.garden.Amendment;
+import bothy.garden.Entry;
+import bothy.garden.Event;
+import bothy.garden.Logged;
+import bothy.garden.SettingChange;
+import java.time.MonthDay;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** One line that says what was written into the diary. */
+final class Receipts {
+    private final Wording wording;
+    private final Vocabulary vocabulary;
+
+    Receipts(Wording wording, Vocabulary vocabulary) {
+        this.wording = wording;
+        this.vocabulary = vocabulary;
+    }
+
+    Optional<String> line(List<Logged> written, List<Event> takenBack) {
+        List<String> parts = new ArrayList<>();
+        List<Event> events = new ArrayList<>();
+        List<Event> corrected = new ArrayList<>();
+        boolean undone = false;
+        for (Logged line : written) {
+            Entry entry = line.entry();
+            if (entry instanceof Event event) {
+                events.add(event);
+            } else if (entry instanceof SettingChange change) {
+                parts.add(fill("setting", Map.of("setting", setting(change))).orElse(change.setting()));
+            } else if (entry instanceof Amendment amendment && amendment.instead() instanceof Event event) {
+                corrected.add(event);
+            } else if (entry instanceof Amendment) {
+                undone = true;
+            }
+        }
+        List<String> lines = new ArrayList<>();
+        words(events).ifPresent(parts::add);
+        if (!parts.isEmpty()) {
+            lines.add(talk("noted", String.join("; ", parts)));
+        }
+        words(corrected).ifPresent(text -> lines.add(talk("corrected", text)));
+        if (undone && corrected.isEmpty()) {
+            lines.add(words(takenBack)
+                    .map(what -> talk("taken-back", what))
+                    .orElse(wording.talk().get("taken-back-all")));
+        }
+        return lines.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", lines));
+    }
+
+    private String talk(String id, String what) {
+        return new Sentence(wording.talk().get(id))
+                .fill(name -> Optional.of(what))
+                .orElseThrow();
+    }
+
+    private String setting(SettingChange change) {
+        String label = wording.phrases().getOrDefault("setting-" + change.setting(), change.setting());
+        String value = change.value();
+        boolean frost = change.setting().endsWith("Frost") && value.matches("\\d\\d-\\d\\d");
+        // Any leap year will do: a frost date has none.
+        return label + " "
+                + (frost
+                        ? vocabulary
+                                .quantities()
+                                .write(
+                                        "lastSpring",
+                                        MonthDay.parse("--" + value).atYear(2000))
+                        : wording.phrases().getOrDefault(value, value));
+    }
+
+    /** Events in words; the same thing done to several plantings on one day is said once. */
+    Optional<String> words(List<Event> events) {
+        Map<String, List<Event>> alike = new LinkedHashMap<>();
+        for (Event event : events) {
+            String key =
+                    event.what() + " " + event.on() + " " + event.amount() + " " + (event.count() == null ? "" : event);
+            alike.computeIfAbsent(key, none -> new ArrayList<>()).add(event);
+        }
+        List<String> parts = new ArrayList<>();
+        alike.values().forEach(group -> parts.add(words(group.get(0), crops(group))));
+        return parts.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", parts));
+    }
+
+    private String crops(List<Event> group) {
+        return Names.list(group.stream()
+                .map(event -> event.planting() != null
+                        ? vocabulary.names().planting(event.planting())
+                        : event.crop() == null ? "" : vocabulary.names().many(event.crop()))
+                .filter(name -> !name.isEmpty())
+                .toList());
+    }
+
+    private String words(Event event, String crops) {
+        Map<String, String> words = new LinkedHashMap<>();
+        put(words, "crops", crops.isEmpty() ? null : one(event, crops));
+        put(words, "count", event.count());
+        put(words, "place", crops.contains("(" + event.place() + ")") ? null : event.place());
+        put(words, "container", event.container());
+        put(words, "detail", event.detail());
+        if (event.amount() != null && event.unit() != null) {
+            put(words, "amount", vocabulary.quantities().write(unitName(event.unit()), event.amount()));
+        }
+        if (event.on() != null) {
+            put(words, "on", vocabulary.quantities().nearDay(event.on()));
+        }
+        return fill(event.what().word(), words).orElse(event.what().word().replace('-', ' '));
+    }
+
+    /** "1 cucumber", not "1 cucumbers". */
+    private String one(Event event, String crops) {
+        boolean single = event.count() != null && event.count() == 1 && event.crop() != null;
+        return single
+                ? crops.replace(
+                        vocabulary.names().many(event.crop()),
+                        vocabulary.names().one(event.crop()))
+                : crops;
+    }
+
+    private static String unitName(String unit) {
+        return switch (unit) {
+            case "°C" -> "tempC";
+            case "L" -> "Litres";
+            case "mm" -> "rainMm";
+            case "kg" -> "Kg";
+            case "m" -> "lengthCm";
+            default -> unit;
+        };
+    }
+
+    private static void put(Map<String, String> words, String name, Object value) {
+        if (value != null) {
+            words.put(name, value.toString());
+        }
+    }
+
+    private Optional<String> fill(String id, Map<String, String> words) {
+        String sentence = wording.receipts().get(id);
+        return sentence == null
+                ? Optional.empty()
+                : new Sentence(sentence).fill(name -> Optional.ofNullable(words.get(name)));
+    }
+}

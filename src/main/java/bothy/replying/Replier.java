@@ -1,0 +1,157 @@
+package bothy.replying;
+
+import bothy.almanac.Sheet;
+import bothy.almanac.Wording;
+import bothy.garden.Doubt;
+import bothy.garden.Doubt.Choice;
+import bothy.garden.Event;
+import bothy.garden.Given;
+import bothy.garden.Inquiry;
+import bothy.garden.Question;
+import bothy.garden.Reply;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+
+/** Words one reply. Safe for use by many threads. */
+public final class Replier {
+    private final Wording wording;
+    private final Map<String, Sheet> sheets;
+
+    public Replier(Wording wording, Map<String, Sheet> sheets) {
+        this.wording = wording;
+        this.sheets = sheets;
+    }
+
+    /** The reply to a message. */
+    public Answer answer(Turn turn) {
+        Phrasing phrasing = phrasing(turn);
+        List<String> paragraphs = new ArrayList<>();
+        phrasing.receipts().line(turn.written(), turn.takenBack()).ifPresent(paragraphs::add);
+        Choosing choosing = new Choosing(wording, turn);
+        List<Given> spoken = choosing.spoken();
+        paragraphs.addAll(phrasing.advice(spoken));
+        paragraphs.addAll(listsAsked(turn, phrasing));
+        Set<Given> all = withListed(spoken, turn, phrasing);
+        paragraphs.addAll(phrasing.advice(added(all, choosing)));
+        paragraphs.addAll(phrasing.unanswered(spoken));
+        if (paragraphs.isEmpty() && turn.doubt() == null) {
+            paragraphs.add(phrasing.nothingUnderstood());
+        }
+        LocalDate look = phrasing.nextLook(spoken).orElse(null);
+        Doubt doubt = turn.doubt() != null
+                ? turn.doubt()
+                : phrasing.questionOf(spoken).orElse(null);
+        return finished(phrasing, paragraphs, List.copyOf(all), look, doubt);
+    }
+
+    /** What stands in a list asked for was said as well. */
+    private static Set<Given> withListed(List<Given> spoken, Turn turn, Phrasing phrasing) {
+        Set<Given> all = new LinkedHashSet<>(spoken);
+        for (Inquiry inquiry : turn.heard().inquiries()) {
+            if (inquiry.question() == Question.TO_DO) {
+                all.addAll(phrasing.week().listed(turn.given(), inquiry));
+            }
+        }
+        return all;
+    }
+
+    /** Adds the cautions that belong to what is said but are not said yet, and returns them. */
+    private static List<Given> added(Set<Given> all, Choosing choosing) {
+        List<Given> missing = choosing.cautions(all).stream()
+                .filter(one -> !all.contains(one))
+                .toList();
+        all.addAll(missing);
+        return missing;
+    }
+
+    private static Answer finished(
+            Phrasing phrasing, List<String> paragraphs, List<Given> spoken, LocalDate look, Doubt doubt) {
+        if (look != null) {
+            paragraphs.add(phrasing.lookAgain(look));
+        }
+        if (doubt != null) {
+            paragraphs.add(phrasing.question(doubt));
+        }
+        return new Answer(new Reply(String.join("\n\n", paragraphs), buttons(doubt)), spoken, doubt, look);
+    }
+
+    private Phrasing phrasing(Turn turn) {
+        return new Phrasing(wording, new Vocabulary(wording, sheets, turn.garden(), turn.today()), sheets, turn);
+    }
+
+    private static List<String> buttons(Doubt doubt) {
+        return doubt == null
+                ? List.of()
+                : doubt.choices().stream().map(Choice::label).toList();
+    }
+
+    private List<String> listsAsked(Turn turn, Phrasing phrasing) {
+        List<String> lists = new ArrayList<>();
+        for (Inquiry inquiry : turn.heard().inquiries()) {
+            if (inquiry.question() == Question.TO_DO) {
+                lists.add(phrasing.week().list(turn.given(), inquiry));
+            } else if (inquiry.question() == Question.STATUS) {
+                lists.add(phrasing.plot().list(turn.given(), inquiry));
+            }
+        }
+        return lists;
+    }
+
+    /** What goes out unasked: the urgent and due advice given, as a short list. */
+    public Answer unasked(Turn turn, List<Given> due, boolean wholeWeek) {
+        Phrasing phrasing = phrasing(turn);
+        List<String> paragraphs = new ArrayList<>();
+        Set<Given> said = new LinkedHashSet<>(due);
+        if (wholeWeek) {
+            Inquiry week = Inquiry.of(Question.TO_DO, null, List.of());
+            paragraphs.add(phrasing.week().list(turn.given(), week));
+            said.addAll(phrasing.week().listed(turn.given(), week));
+        } else {
+            paragraphs.addAll(phrasing.advice(due));
+        }
+        paragraphs.addAll(phrasing.advice(added(said, new Choosing(wording, turn))));
+        LocalDate look = phrasing.nextLook(due).orElse(null);
+        return finished(
+                phrasing,
+                paragraphs,
+                List.copyOf(said),
+                look,
+                phrasing.questionOf(due).orElse(null));
+    }
+
+    /** A fixed sentence of the wording. */
+    public String talk(String id) {
+        return Objects.requireNonNull(wording.talk().get(id), () -> "no wording talk." + id);
+    }
+
+    /** A sentence of the wording with names filled in; {@code [parts]} with unknown names are left out. */
+    public String talk(String id, Map<String, String> words) {
+        return new Sentence(talk(id))
+                .fill(name -> Optional.ofNullable(words.get(name)))
+                .orElseThrow(() -> new IllegalStateException("talk." + id + " needs more than " + words.keySet()));
+    }
+
+    /** Why an advice was given: its rules, the facts that they matched, how sure it is and the source. */
+    public String why(Given given, Turn turn) {
+        return new Explaining(wording, new Vocabulary(wording, sheets, turn.garden(), turn.today())).why(given);
+    }
+
+    /** A diary line in a few words, for receipts and for choosing among lines. */
+    public String line(Event event, Turn turn) {
+        return phrasing(turn)
+                .receipts()
+                .words(List.of(event))
+                .orElse(event.what().word());
+    }
+
+    /** A day as the grower reads it. */
+    public String day(LocalDate date, Turn turn) {
+        return phrasing(turn).vocabulary().quantities().nearDay(date);
+    }
+}
