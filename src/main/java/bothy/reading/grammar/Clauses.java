@@ -194,7 +194,13 @@ public final class Clauses {
             more.addAll(before);
             clauses.add(last.with(more));
         }
-        if (inside.isEmpty() && clauses.isEmpty() && pointsBack(passage, start, end)) {
+        boolean named = earlier(passage, sentence[0]).size() == 1
+                && start == sentence[0]
+                && !Set.of("watered", "fed").contains(action.action());
+        if (inside.isEmpty()
+                && clauses.isEmpty()
+                && !measured(action)
+                && (named && action.form() == Form.PAST || pointsBack(passage, start, end))) {
             inside = earlier(passage, start);
         }
         Mood mood = moods.of(action, passage, start, end, sentence);
