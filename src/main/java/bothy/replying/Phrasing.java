@@ -29,6 +29,10 @@ import java.util.TreeSet;
 final class Phrasing {
     private static final String CROPS_HERE = "\u0001";
     private static final Set<Question> LISTS = Set.of(Question.TO_DO, Question.STATUS, Question.NEXT, Question.WHY);
+    /** "Sowing squash tomorrow, how do I do it?" is answered by what the plan called for. */
+    private static final Set<Given.Occasion> ANSWERS =
+            Set.of(Given.Occasion.ASKED, Given.Occasion.SIGN, Given.Occasion.PLANNED);
+
     private final Wording wording;
     private final Vocabulary vocabulary;
     private final Map<String, Sheet> sheets;
@@ -134,7 +138,7 @@ final class Phrasing {
 
     private static boolean answered(Inquiry inquiry, List<Given> spoken) {
         return spoken.stream()
-                .filter(given -> given.occasion() == Given.Occasion.ASKED || given.occasion() == Given.Occasion.SIGN)
+                .filter(given -> ANSWERS.contains(given.occasion()))
                 .anyMatch(given -> inquiry.crop() == null || inquiry.crop().equals(given.crop()));
     }
 
@@ -190,7 +194,7 @@ final class Phrasing {
     Optional<Doubt> questionOf(List<Given> spoken) {
         for (Given given : spoken) {
             Wording.Says says = wording.advice().get(given.id());
-            Wording.Says own = says == null ? null : says.in(given.crop());
+            Wording.Says own = says == null || given.due().isAfter(turn.today()) ? null : says.in(given.crop());
             if (own != null && own.ask() != null && own.answers() != null) {
                 Optional<String> question = fill(own.ask(), given, false)
                         .map(text -> text.replace(CROPS_HERE, vocabulary.names().planting(given.planting())));
