@@ -100,14 +100,15 @@ public final class Advisor {
 
     private static Given given(Advice advice, Reasons reasons, Day day) {
         Inference inference = reasons.of(advice);
+        Occasion occasion = occasion(reasons.roots(advice));
         LocalDate due = advice.due() == null ? day.today() : advice.due();
         return new Given(
                 advice.id(),
                 advice.planting(),
                 crop(advice.planting(), day),
                 due,
-                nextCheck(advice, day),
-                occasion(reasons.roots(advice)),
+                occasion == Occasion.STANDING ? nextCheck(advice, day) : advice.nextCheck(),
+                occasion,
                 sureness(inference.source(), reasons.restsOnToldFacts(advice)),
                 neglect(inference),
                 inference.figures(),

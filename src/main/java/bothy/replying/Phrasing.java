@@ -180,10 +180,17 @@ final class Phrasing {
     Optional<LocalDate> nextLook(List<Given> spoken) {
         return spoken.stream()
                 .filter(given -> given.neglect() != Given.Neglect.PERSON_HURT)
-                .map(Given::nextCheck)
+                .map(this::look)
                 .filter(Objects::nonNull)
                 .filter(day -> day.isAfter(turn.today()))
                 .min(Comparator.naturalOrder());
+    }
+
+    /** What stands ahead is first looked at when it is due. */
+    private LocalDate look(Given given) {
+        boolean ahead =
+                given.occasion() == Given.Occasion.STANDING && given.due().isAfter(turn.today());
+        return ahead ? given.due() : given.nextCheck();
     }
 
     String lookAgain(LocalDate day) {
