@@ -128,12 +128,19 @@ final class Phrasing {
             }
         }
         for (SignSeen sign : turn.heard().signs()) {
-            boolean known = spoken.stream().anyMatch(given -> given.occasion() == Given.Occasion.SIGN);
+            boolean known = spoken.stream().anyMatch(given -> given.occasion() == Given.Occasion.SIGN)
+                    || sign.sign().endsWith("watering") && feltTheSoil();
             if (!known) {
                 lines.add(talk("sign-unknown", Map.of("sign", sign.sign().replace('-', ' '))));
             }
         }
         return List.copyOf(lines);
+    }
+
+    /** Soil told as dry or wet is answered as such; that the plants want less or more water is the same told twice. */
+    private boolean feltTheSoil() {
+        return turn.written().stream()
+                .anyMatch(line -> line.entry() instanceof Event event && event.what() == What.SOIL_CHECKED);
     }
 
     private static boolean answered(Inquiry inquiry, List<Given> spoken) {
