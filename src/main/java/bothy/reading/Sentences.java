@@ -6,12 +6,13 @@ import bothy.garden.Plan;
 import bothy.garden.SettingChange;
 import bothy.garden.SignSeen;
 import bothy.garden.Statement;
-import bothy.reading.grammar.ActionSaid;
-import bothy.reading.grammar.Clause;
 import bothy.reading.grammar.Clauses;
 import bothy.reading.grammar.Grammar;
 import bothy.reading.grammar.Moods;
-import bothy.reading.grammar.Passage;
+import bothy.reading.said.ActionSaid;
+import bothy.reading.said.Clause;
+import bothy.reading.said.Passage;
+import bothy.reading.text.Conjugation.Form;
 import bothy.reading.text.PhraseBook.Found;
 import bothy.reading.told.Asking;
 import bothy.reading.told.Particulars;
@@ -24,7 +25,7 @@ import java.util.Set;
 /** Gathers what the sentences of a message tell, ask and show. */
 final class Sentences {
     /** Doings that a sign may use the words of: "covered in greenfly", "flowers dropping". */
-    private static final Set<String> SEEN = Set.of("fruit-set", "emerged", "colour-turned", "protected");
+    private static final Set<String> SEEN = Set.of("fruit-set", "emerged", "colour-turned", "protected", "note");
 
     private final Clauses clauses;
     private final Statements statements;
@@ -64,7 +65,7 @@ final class Sentences {
         List<SettingChange> set = new ArrayList<>();
         Passage passage = whole;
         for (int[] sentence : whole.sentences()) {
-            List<Found<String>> troubles = withoutSoil(passage, signs.in(passage, sentence));
+            List<Found<String>> troubles = withoutSoil(passage, seenIn(passage, sentence));
             List<SettingChange> told = settings.in(passage, sentence);
             passage = without(passage, sentence, troubles, !told.isEmpty());
             int begins = questions.begins(passage, sentence);
@@ -87,6 +88,11 @@ final class Sentences {
                 asked,
                 seen.stream().distinct().toList(),
                 set);
+    }
+
+    private List<Found<String>> seenIn(Passage passage, int[] sentence) {
+        List<Found<String>> seen = signs.in(passage, sentence);
+        return seen.isEmpty() ? signs.in(PartsMeant.named(passage, sentence), sentence) : seen;
     }
 
     /** What tells of trouble or of habit is no doing: "flowers dropping", "our last frost is in May". */
@@ -125,6 +131,10 @@ final class Sentences {
 
     /** What a sign's words tell is no doing; of plants that died both are true unless the sign has all the words. */
     private static boolean troubled(ActionSaid action, List<Found<String>> troubles) {
+        if (!troubles.isEmpty() && action.form() == Form.PLAIN && action.words().cardinality() == 1) {
+            // "Thin brown stems": who tells of trouble gives no orders.
+            return true;
+        }
         boolean frost = action.action().equals("frost")
                 && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("frost-damage"));
         boolean seen = SEEN.contains(action.action());

@@ -2,12 +2,12 @@ package bothy.reading.told;
 
 import bothy.garden.Event;
 import bothy.garden.What;
-import bothy.reading.grammar.Clause;
-import bothy.reading.grammar.CropSaid;
-import bothy.reading.grammar.NumberSaid;
-import bothy.reading.grammar.Passage;
-import bothy.reading.grammar.PlaceSaid;
-import bothy.reading.grammar.Quantity;
+import bothy.reading.said.Clause;
+import bothy.reading.said.CropSaid;
+import bothy.reading.said.NumberSaid;
+import bothy.reading.said.Passage;
+import bothy.reading.said.PlaceSaid;
+import bothy.reading.said.Quantity;
 import bothy.reading.text.Token;
 import java.util.HashSet;
 import java.util.List;
@@ -37,6 +37,9 @@ public final class Particulars {
     /** The count told for a crop, {@code null} when none is. */
     Integer count(Passage passage, Clause clause, CropSaid crop) {
         List<NumberSaid> numbers = passage.counts(clause.from(), clause.to());
+        if (crop.end() <= clause.from() && loose(passage, clause, numbers) != null) {
+            return loose(passage, clause, numbers);
+        }
         Integer before = before(passage, numbers, crop, clause.action().action().equals("harvested"));
         if (before != null) {
             return before;
