@@ -27,6 +27,28 @@ final class Sentences {
     /** Doings that a sign may use the words of: "covered in greenfly", "flowers dropping". */
     private static final Set<String> SEEN = Set.of("fruit-set", "emerged", "colour-turned", "protected", "note");
 
+    private static final Set<String> COVERS = Set.of(
+            "cover",
+            "covers",
+            "fleece",
+            "net",
+            "nets",
+            "netting",
+            "mesh",
+            "cloche",
+            "cloches",
+            "lid",
+            "lids",
+            "tops",
+            "leaves",
+            "suckers",
+            "sideshoots",
+            "flowers",
+            "caterpillars",
+            "slugs",
+            "snails",
+            "weeds");
+
     private final Clauses clauses;
     private final Statements statements;
     private final Asking asking;
@@ -100,8 +122,30 @@ final class Sentences {
         List<ActionSaid> kept = new ArrayList<>(passage.actions());
         kept.removeIf(action -> action.start() >= sentence[0]
                 && action.end() <= sentence[1]
-                && (setting && settled(action) || troubled(action, troubles)));
+                && (setting && settled(action)
+                        || troubled(action, troubles)
+                        || coveredIn(passage, action)
+                        || uncovered(passage, action)));
         return passage.with(kept);
+    }
+
+    /** "Covered in scabs" is no cover. */
+    private static boolean coveredIn(Passage passage, ActionSaid action) {
+        return action.action().equals("protected")
+                && passage.word(action.lastWord()).equals("covered")
+                && passage.word(action.lastWord() + 1).equals("in");
+    }
+
+    /** "Took the covers off the potatoes" picks none. */
+    private static boolean uncovered(Passage passage, ActionSaid action) {
+        boolean off = action.action().equals("harvested")
+                && passage.word(action.lastWord()).equals("off");
+        for (int at = action.start(); off && at < action.lastWord(); at++) {
+            if (COVERS.contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A crop named only with a trouble is not the object of a doing: "the peas are up but no sign of the carrots". */
@@ -121,12 +165,21 @@ final class Sentences {
     /** "The soil is bone dry" tells of the soil, not of trouble. */
     private static List<Found<String>> withoutSoil(Passage passage, List<Found<String>> troubles) {
         return troubles.stream()
+                .filter(trouble -> !plantingHole(passage, trouble))
                 .filter(trouble -> !Set.of("underwatering", "overwatering").contains(trouble.meaning())
                         || passage.actions().stream()
                                 .noneMatch(action -> action.action().equals("soil-checked")
                                         && action.words()
                                                 .intersects(trouble.place().words())))
                 .toList();
+    }
+
+    /** "Put the leeks into their holes". */
+    private static boolean plantingHole(Passage passage, Found<String> trouble) {
+        return trouble.meaning().equals("holes-in-leaves")
+                && passage.actions().stream()
+                        .anyMatch(action -> action.action().equals("planted-out")
+                                && action.words().intersects(trouble.place().words()));
     }
 
     /** What a sign's words tell is no doing; of plants that died both are true unless the sign has all the words. */
@@ -136,6 +189,7 @@ final class Sentences {
             return true;
         }
         boolean frost = action.action().equals("frost")
+                && action.words().cardinality() < 2
                 && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("frost-damage"));
         boolean seen = SEEN.contains(action.action());
         boolean fallen = action.action().equals("flowering")

@@ -44,8 +44,23 @@ public final class Particulars {
         if (before != null) {
             return before;
         }
+        Integer listed = listed(clause, numbers, crop);
+        if (listed != null) {
+            return listed;
+        }
         Integer after = after(passage, numbers, crop);
         return after != null || clause.crops().size() > 1 ? after : loose(passage, clause, numbers);
+    }
+
+    /** "The courgettes and pumpkins, 3 and 2": as many numbers as crops, all after the last. */
+    private static Integer listed(Clause clause, List<NumberSaid> numbers, CropSaid crop) {
+        int crops = clause.crops().size();
+        int last = crops == 0 ? 0 : clause.crops().get(crops - 1).end();
+        boolean each = crops > 1
+                && numbers.size() == crops
+                && numbers.get(0).start() >= last
+                && numbers.get(crops - 1).start() - numbers.get(0).start() <= 2 * crops;
+        return each ? whole(numbers.get(clause.crops().indexOf(crop)).value()) : null;
     }
 
     /** "6 little tomato plants", "4 of the toms", "2 trays of 12 lettuces". */
@@ -174,12 +189,14 @@ public final class Particulars {
             String next = passage.word(number.end());
             String last = passage.word(number.start() - 1);
             boolean pronoun = passage.word(number.start()).equals("one")
-                    && Set.of("the", "this", "that", "which", "other", "no", "each", "every", "any", "last")
+                    && Set.of(
+                                    "the", "this", "that", "which", "other", "no", "each", "every", "any", "last",
+                                    "first", "second", "third", "next", "another")
                             .contains(last);
             boolean unit = notCounts.contains(next)
                     || Set.of("per", "each", "every", "by", "to").contains(next)
                     || Set.of("each", "per", "a").contains(passage.word(number.end() + 1)) && counted.contains(next)
-                    || Set.of("by", "bar", "but", "except").contains(last)
+                    || Set.of("by", "bar", "but", "except", "off", "from").contains(last)
                     || last.equals("at")
                     || last.equals("week");
             if (!pronoun && !unit && standsAlone(passage, clause, number)) {
@@ -195,8 +212,12 @@ public final class Particulars {
                 || number.start() > 0 && clause.action().words().get(number.start() - 1)
                 || clause.action().covers(number.start());
         boolean bracketed = passage.word(number.start() - 1).equals("(") && next.equals(")");
+        String last = passage.word(number.start() - 1);
+        boolean between = last.equals(",") && next.equals(",");
         return atVerb
                 || bracketed
+                || between
+                || last.equals("all") && !notCounts.contains(next)
                 || counted.contains(next)
                 || Set.of("of", "out", "more", "so", "are", "have", "up", "in", "into", "on")
                         .contains(next)

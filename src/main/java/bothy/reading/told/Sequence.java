@@ -19,6 +19,8 @@ final class Sequence {
     /** Fruit is not stored sooner after sowing than this, days; common practice. */
     private static final int SOONEST_STORE = 75;
 
+    /** What has not shown by then, autumn garlic and parsnips too, is up in another sense, days; common practice. */
+    private static final int LONGEST_UNSEEN = 150;
     /** Where nothing was told since the sowing, days: until then what is put indoors are the plants; common practice. */
     private static final int SURELY_BORNE = 120;
 
@@ -39,7 +41,11 @@ final class Sequence {
                 && planting.begun() != null
                 && event.on() != null
                 && event.on().isBefore(planting.begun().plusDays(SOONEST_PICK));
-        return !tooLate && !tooSoon;
+        boolean longUp = event.what() == What.EMERGED
+                && planting.begun() != null
+                && event.on() != null
+                && event.on().isAfter(planting.begun().plusDays(LONGEST_UNSEEN));
+        return !tooLate && !tooSoon && !longUp;
     }
 
     /** Whether a planting has borne, so that what is put indoors is its crop and not the plants. */

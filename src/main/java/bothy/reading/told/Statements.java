@@ -95,6 +95,9 @@ public final class Statements {
     private List<Told> ofClause(Passage passage, Clause clause, List<Told> before) {
         List<Told> told = new ArrayList<>();
         for (CropSaid crop : clause.crops()) {
+            if (dugFor(passage, clause, crop)) {
+                return List.of();
+            }
             told.add(finished(passage, clause, ofCrop(passage, clause, crop), WhenTold.said(passage, clause, crop)));
         }
         if (told.isEmpty()) {
@@ -105,6 +108,14 @@ public final class Statements {
             told.addAll(OnAnotherDay.of(passage, clause, told.get(0)));
         }
         return told;
+    }
+
+    /** "Dug a trench for the beans" gathers none. */
+    private static boolean dugFor(Passage passage, Clause clause, CropSaid crop) {
+        int before = Set.of("the", "my", "our", "some", "next").contains(passage.word(crop.start() - 1)) ? 2 : 1;
+        return clause.action().action().equals("harvested")
+                && passage.word(crop.start() - before).equals("for")
+                && passage.word(clause.action().start()).startsWith("d");
     }
 
     private Told ofCrop(Passage passage, Clause clause, CropSaid crop) {
