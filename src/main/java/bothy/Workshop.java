@@ -8,6 +8,8 @@ import bothy.almanac.RulesFolder;
 import bothy.almanac.Sheet;
 import bothy.almanac.Wording;
 import bothy.almanac.Words;
+import bothy.almanac.troubles.TroubleWording;
+import bothy.almanac.troubles.Troubles;
 import bothy.conversation.Knowledge;
 import bothy.reading.Reading;
 import bothy.replying.Replier;
@@ -34,8 +36,16 @@ final class Workshop {
         Map<String, Sheet> sheets = CropSheets.load(folder);
         Wording wording = Wording.in(folder);
         Reading reading = new Reading(Words.in(folder));
-        Advisor advisor = new Advisor(join(rules), sheets, Places.in(folder));
-        return new Knowledge(reading, advisor, new Replier(wording, sheets), sheets, weather);
+        Troubles troubles = Troubles.in(folder);
+        TroubleWording troubleWording = TroubleWording.in(folder);
+        Advisor advisor = new Advisor(
+                join(rules),
+                sheets,
+                Places.in(folder),
+                troubles,
+                troubleWording.askable());
+        Replier replier = new Replier(wording, sheets, troubles, troubleWording);
+        return new Knowledge(reading, advisor, replier, sheets, weather);
     }
 
     private static RuleBook join(CompletableFuture<RuleBook> rules) {

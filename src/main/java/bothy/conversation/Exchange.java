@@ -10,6 +10,7 @@ import bothy.garden.Amendment;
 import bothy.garden.Doubt;
 import bothy.garden.Entry;
 import bothy.garden.Event;
+import bothy.garden.Finding;
 import bothy.garden.Garden;
 import bothy.garden.Heard;
 import bothy.garden.Inquiry;
@@ -56,10 +57,11 @@ final class Exchange {
 
     Outcome outcome() {
         Heard heard = hear();
-        List<Logged> written = write(heard);
+        CaseNotes notes = new CaseNotes(knowledge.reading(), before, memory.pending(), message, situation());
+        List<Logged> written = write(heard, notes.findings(heard));
         Garden garden = written.isEmpty() ? before : Replay.garden(page.lines(), today, message.zone());
         Advised advised = advise(heard, written, garden);
-        Turn turn = new Turn(today, garden, heard, written, advised.given(), advised.stages(), heard.doubt());
+        Turn turn = new Turn(today, garden, heard, written, advised.given(), advised.stages(), heard.doubt(), advised.diagnoses());
         Answer answer = new Commands(knowledge.replier(), memory.why(), message, turn)
                 .answer()
                 .orElseGet(() -> knowledge.replier().answer(turn));
@@ -70,7 +72,8 @@ final class Exchange {
                 answer.spoken(),
                 answer.nextLook(),
                 answer.asked() != null,
-                advised.fired());
+                advised.fired(),
+                advised.diagnoses());
     }
 
     private Heard hear() {
@@ -103,11 +106,12 @@ final class Exchange {
         return knowledge.reading().read(message.pressed(), situation());
     }
 
-    private List<Logged> write(Heard heard) {
+    private List<Logged> write(Heard heard, List<Entry> closerLook) {
         Writing writing = new Writing(before, lines);
         List<Logged> earlier = message.edits() == null ? List.of() : linesOf(message.edits());
         List<Entry> entries = earlier.isEmpty() ? writing.entries(heard) : writing.edited(heard, earlier);
-        entries = new Undoing(lines).retarget(entries);
+        entries = new ArrayList<>(new Undoing(lines).retarget(entries));
+        entries.addAll(closerLook);
         return entries.isEmpty() ? List.of() : page.append(message.id(), message.at(), entries);
     }
 
@@ -120,12 +124,15 @@ final class Exchange {
     private Advised advise(Heard heard, List<Logged> written, Garden garden) {
         List<Event> told = new ArrayList<>();
         List<SignSeen> signs = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
         for (Logged line : written) {
             Entry entry = line.entry() instanceof Amendment amendment ? amendment.instead() : line.entry();
             if (entry instanceof Event event) {
                 told.add(event);
             } else if (entry instanceof SignSeen sign) {
                 signs.add(sign);
+            } else if (entry instanceof Finding finding) {
+                findings.add(finding);
             }
         }
         Day day = new Day(
@@ -135,7 +142,8 @@ final class Exchange {
                 asked(heard, garden),
                 signs,
                 heard.plans(),
-                knowledge.weather().around(garden.grower(), today));
+                knowledge.weather().around(garden.grower(), today),
+                findings);
         try {
             return knowledge.advisor().advise(day);
         } catch (AdviceFailed failure) {
@@ -173,6 +181,13 @@ final class Exchange {
         return new Reply(reply.text() + "\n\n" + knowledge.replier().talk("rules-failed"), reply.buttons());
     }
 
+    /** A question about a trouble waits through other talk until it is answered: the answer may come days later. */
+    private boolean waits(Turn turn) {
+        return memory.pending() != null
+                && CaseNotes.ofACase(memory.pending())
+                && turn.written().stream().noneMatch(line -> line.entry() instanceof Finding finding && finding.asked());
+    }
+
     private void remember(Answer answer, Turn turn) {
         List<String> why = answer.spoken().stream()
                 .map(given -> knowledge.replier().why(given, turn))
@@ -189,7 +204,7 @@ final class Exchange {
                 .filter(java.util.Objects::nonNull)
                 .forEach(mentioned::add);
         page.keepState(MemoryJson.write(new Memory(
-                answer.asked(),
+                answer.asked() == null && waits(turn) ? memory.pending() : answer.asked(),
                 why.isEmpty() ? memory.why() : why,
                 mentioned.isEmpty() ? memory.mentioned() : List.copyOf(mentioned),
                 memory.raised(),

@@ -70,7 +70,15 @@ final class SpeakingUp {
             return Optional.empty();
         }
         Turn turn =
-                new Turn(today, garden, Heard.nothing(Kind.CHAT), List.of(), advised.given(), advised.stages(), null);
+                new Turn(
+                today,
+                garden,
+                Heard.nothing(Kind.CHAT),
+                List.of(),
+                advised.given(),
+                advised.stages(),
+                null,
+                advised.diagnoses());
         Answer answer = knowledge.replier().unasked(turn, due, week);
         remember(answer, turn);
         return Optional.of(new Outcome(
@@ -79,7 +87,8 @@ final class SpeakingUp {
                 answer.spoken(),
                 answer.nextLook(),
                 answer.asked() != null,
-                advised.fired()));
+                advised.fired(),
+                advised.diagnoses()));
     }
 
     private List<Given> due(List<Given> given) {

@@ -1,6 +1,7 @@
 package bothy.reading;
 
 import bothy.almanac.Words;
+import bothy.garden.Finding;
 import bothy.garden.Heard;
 import bothy.garden.Inquiry;
 import bothy.garden.Kind;
@@ -9,6 +10,7 @@ import bothy.garden.Situation;
 import bothy.garden.Statement;
 import bothy.reading.grammar.Clause;
 import bothy.reading.grammar.Clauses;
+import bothy.reading.grammar.CropSaid;
 import bothy.reading.grammar.Grammar;
 import bothy.reading.grammar.Moods;
 import bothy.reading.grammar.Passage;
@@ -28,6 +30,7 @@ public final class Reading {
     private final Asking asking;
     private final Questions questions;
     private final Inquiries inquiries;
+    private final CloserLook closerLook;
 
     /** @throws bothy.almanac.RulesBroken when a words file is missing or a phrase in one cannot be read */
     public Reading(Words words) {
@@ -38,6 +41,8 @@ public final class Reading {
         questions = new Questions(words);
         known.addAll(questions.vocabulary());
         inquiries = new Inquiries(questions);
+        closerLook = new CloserLook(words);
+        known.addAll(closerLook.vocabulary());
         grammar = new Grammar(words, known);
         clauses = new Clauses(moods);
         statements = new Statements(particulars, grammar.cropNames());
@@ -75,6 +80,23 @@ public final class Reading {
                 List.of(),
                 kind(lines, asked),
                 false);
+    }
+
+    /**
+     * What a message tells of a closer look at a trouble, whether it was asked for or not; of no planting, since that is for the one who
+     * knows the open cases to say.
+     */
+    public List<Finding> findings(String text, Situation situation) {
+        return closerLook.in(grammar.passage(text, situation));
+    }
+
+    /** The crops that a message names, the likeliest meaning of each. */
+    public List<String> crops(String text, Situation situation) {
+        return grammar.passage(text, situation).crops().stream()
+                .filter(crop -> !crop.thing())
+                .map(CropSaid::crop)
+                .distinct()
+                .toList();
     }
 
     private static Kind kind(List<Statement> lines, List<Inquiry> asked) {

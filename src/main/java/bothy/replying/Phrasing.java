@@ -2,6 +2,7 @@ package bothy.replying;
 
 import bothy.almanac.Sheet;
 import bothy.almanac.Wording;
+import bothy.garden.Diagnosis;
 import bothy.garden.Doubt;
 import bothy.garden.Doubt.Choice;
 import bothy.garden.Event;
@@ -28,13 +29,18 @@ import java.util.TreeSet;
 /** The words of one turn. */
 final class Phrasing {
     private static final String CROPS_HERE = "\u0001";
+    /** The advice whose words are made of a verdict. */
+    private static final String LIKELIEST_CAUSE = "likeliest-cause";
     private static final Set<Question> LISTS = Set.of(Question.TO_DO, Question.STATUS, Question.NEXT, Question.WHY);
     private final Wording wording;
     private final Vocabulary vocabulary;
     private final Map<String, Sheet> sheets;
+    private final Verdicts verdicts;
     private final Turn turn;
 
-    Phrasing(Wording wording, Vocabulary vocabulary, Map<String, Sheet> sheets, Turn turn) {
+    Phrasing(
+            Wording wording, Vocabulary vocabulary, Map<String, Sheet> sheets, Verdicts verdicts, Turn turn) {
+        this.verdicts = verdicts;
         this.wording = wording;
         this.vocabulary = vocabulary;
         this.sheets = sheets;
@@ -60,14 +66,24 @@ final class Phrasing {
     /** A paragraph for each advice; the same advice for several plantings is one paragraph. */
     List<String> advice(List<Given> spoken) {
         Map<String, List<String>> plantings = new LinkedHashMap<>();
+        List<String> ids = spoken.stream().map(Given::id).toList();
         for (Given given : spoken) {
-            said(given).ifPresent(text -> plantings
+            said(given, ids).ifPresent(text -> plantings
                     .computeIfAbsent(text, key -> new ArrayList<>())
                     .add(given.planting() == null ? "" : vocabulary.names().planting(given.planting())));
         }
         List<String> paragraphs = new ArrayList<>();
         plantings.forEach((text, names) -> paragraphs.add(upper(text.replace(CROPS_HERE, Names.list(names)))));
         return paragraphs;
+    }
+
+    private Optional<String> said(Given given, List<String> alsoSaid) {
+        Optional<Diagnosis> trouble = given.id().equals(LIKELIEST_CAUSE) ? verdicts.of(given) : Optional.empty();
+        return trouble.map(diagnosis -> verdicts.text(diagnosis, alsoSaid)).or(() -> said(given));
+    }
+
+    Optional<String> whyTrouble(Given given) {
+        return given.id().equals(LIKELIEST_CAUSE) ? verdicts.of(given).map(verdicts::why) : Optional.empty();
     }
 
     private Optional<String> said(Given given) {
@@ -162,6 +178,11 @@ final class Phrasing {
     /** The question of the first spoken advice that asks one. */
     Optional<Doubt> questionOf(List<Given> spoken) {
         for (Given given : spoken) {
+            Optional<Doubt> ofTrouble =
+                    given.id().equals(LIKELIEST_CAUSE) ? verdicts.of(given).flatMap(verdicts::question) : Optional.empty();
+            if (ofTrouble.isPresent()) {
+                return ofTrouble;
+            }
             Wording.Says says = wording.advice().get(given.id());
             Wording.Says own = says == null ? null : says.in(given.crop());
             if (own != null && own.ask() != null && own.answers() != null) {
@@ -170,13 +191,23 @@ final class Phrasing {
                 if (question.isPresent()) {
                     return Optional.of(new Doubt(
                             Doubt.About.ADVICE,
-                            Map.of("question", upper(question.get()), "advice", given.id()),
+                            arguments(question.get(), given),
                             choices(own, given),
                             null));
                 }
             }
         }
         return Optional.empty();
+    }
+
+    private static Map<String, String> arguments(String question, Given given) {
+        Map<String, String> arguments = new java.util.HashMap<>();
+        arguments.put("question", upper(question));
+        arguments.put("advice", given.id());
+        if (given.figures().get(Verdicts.CASE) instanceof String of) {
+            arguments.put(Verdicts.CASE, of);
+        }
+        return arguments;
     }
 
     private List<Choice> choices(Wording.Says says, Given given) {

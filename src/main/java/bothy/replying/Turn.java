@@ -1,5 +1,6 @@
 package bothy.replying;
 
+import bothy.garden.Diagnosis;
 import bothy.garden.Doubt;
 import bothy.garden.Garden;
 import bothy.garden.Given;
@@ -20,6 +21,7 @@ import java.util.Map;
  * @param given all advice of the day
  * @param stages the stage of each planting
  * @param doubt what is to be asked back, {@code null} for nothing
+ * @param diagnoses the troubles that are being looked into
  */
 public record Turn(
         LocalDate today,
@@ -28,10 +30,24 @@ public record Turn(
         List<Logged> written,
         List<Given> given,
         Map<String, Stage> stages,
-        Doubt doubt) {
+        Doubt doubt,
+        List<Diagnosis> diagnoses) {
     public Turn {
+        diagnoses = List.copyOf(diagnoses);
         written = List.copyOf(written);
         given = List.copyOf(given);
         stages = Map.copyOf(stages);
+    }
+
+    /** A turn in which no trouble is looked into. */
+    public Turn(
+            LocalDate today,
+            Garden garden,
+            Heard heard,
+            List<Logged> written,
+            List<Given> given,
+            Map<String, Stage> stages,
+            Doubt doubt) {
+        this(today, garden, heard, written, given, stages, doubt, List.of());
     }
 }

@@ -1,0 +1,146 @@
+package bothy.conversation;
+
+import bothy.advice.clinic.Clinic;
+import bothy.garden.Doubt;
+import bothy.garden.Doubt.Choice;
+import bothy.garden.Entry;
+import bothy.garden.Event;
+import bothy.garden.Finding;
+import bothy.garden.Garden;
+import bothy.garden.Heard;
+import bothy.garden.Message;
+import bothy.garden.SignSeen;
+import bothy.garden.Situation;
+import bothy.garden.What;
+import bothy.reading.Reading;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/** What one message adds to the case that it belongs to: an answer to the question that waits, and what it tells unasked. */
+final class CaseNotes {
+    private static final String CASE = "case";
+    private static final Set<String> YES = Set.of("yes", "y", "yep", "yeah", "yes it is", "yes they are", "it is", "they are");
+    private static final Set<String> NO = Set.of("no", "n", "nope", "not really", "no it is not", "none");
+    private static final Set<String> UNKNOWN = Set.of(
+            "don't know", "dont know", "do not know", "i don't know", "i dont know", "not sure", "no idea", "dunno",
+            "can't tell", "cant tell", "unsure", "haven't looked", "idk");
+    private final Reading reading;
+    private final Garden garden;
+    private final Doubt pending;
+    private final Message message;
+    private final Situation situation;
+
+    CaseNotes(Reading reading, Garden garden, Doubt pending, Message message, Situation situation) {
+        this.reading = reading;
+        this.garden = garden;
+        this.pending = pending;
+        this.message = message;
+        this.situation = situation;
+    }
+
+    /** Whether a question that waits is about a trouble. */
+    static boolean ofACase(Doubt doubt) {
+        return doubt.about() == Doubt.About.ADVICE && doubt.arguments().containsKey(CASE);
+    }
+
+    /** The entries to add to the diary. */
+    List<Entry> findings(Heard heard) {
+        List<Entry> entries = new ArrayList<>();
+        if (message.photo()) {
+            SignSeen seen = heard.signs().isEmpty() ? null : heard.signs().get(0);
+            entries.add(Event.of(
+                            What.NOTE,
+                            seen == null ? null : seen.planting(),
+                            seen == null ? null : seen.crop(),
+                            situation.today())
+                    .withDetail("photo"));
+        }
+        if (Commands.isCommand(message.text()) || !heard.amendments().isEmpty()) {
+            return entries;
+        }
+        Optional<Finding> answer = pending == null || !ofACase(pending) ? Optional.empty() : answered();
+        answer.ifPresent(entries::add);
+        told(heard).stream()
+                .filter(finding -> answer.isEmpty() || !answer.get().about().equals(finding.about()))
+                .forEach(entries::add);
+        return entries;
+    }
+
+    private Optional<Finding> answered() {
+        String said = message.pressed() != null ? message.pressed() : message.text();
+        List<Finding> found = reading.findings(said, situation);
+        for (Choice choice : pending.choices()) {
+            String[] meaning = choice.meaning() == null ? new String[0] : choice.meaning().split("=", 2);
+            if (meaning.length == 2 && chosen(choice, meaning, said, found)) {
+                return about(meaning[0], meaning[1]);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean chosen(Choice choice, String[] meaning, String said, List<Finding> found) {
+        String bare = bare(said);
+        return bare.equals(bare(choice.label()))
+                || (meaning[1].equals("yes") && (YES.contains(bare) || bare.startsWith("yes ")))
+                || (meaning[1].equals("no") && (NO.contains(bare) || bare.startsWith("no ")))
+                || (meaning[1].equals(Finding.UNKNOWN) && UNKNOWN.contains(bare))
+                || found.stream()
+                        .anyMatch(one -> one.about().equals(meaning[0]) && one.found().equals(meaning[1]));
+    }
+
+    private static String bare(String text) {
+        return text.toLowerCase(Locale.ROOT)
+                .replace('\u2019', '\'')
+                .replaceAll("[^\\p{L}\\d' ]", " ")
+                .replaceAll("\\s+", " ")
+                .strip();
+    }
+
+    private Optional<Finding> about(String question, String answer) {
+        String id = pending.arguments().get(CASE);
+        boolean known = garden.planting(id).isPresent();
+        String crop = garden.planting(id).map(one -> one.crop()).orElse(id.equals("plot") ? null : id);
+        return Optional.of(new Finding(known ? id : null, crop, question, answer, true, situation.today()));
+    }
+
+    /** What was told unasked goes to the sign of the same message, else to the open case of the crop spoken of. */
+    private List<Finding> told(Heard heard) {
+        if (message.pressed() != null || message.text().isBlank()) {
+            return List.of();
+        }
+        List<Finding> found = reading.findings(message.text(), situation);
+        if (found.isEmpty()) {
+            return List.of();
+        }
+        List<SignSeen> subjects = heard.signs().isEmpty() ? openCase() : distinct(heard.signs());
+        return subjects.stream()
+                .flatMap(sign -> found.stream()
+                        .map(one -> new Finding(
+                                sign.planting(), sign.crop(), one.about(), one.found(), false, one.on())))
+                .toList();
+    }
+
+    private static List<SignSeen> distinct(List<SignSeen> signs) {
+        List<SignSeen> distinct = new ArrayList<>();
+        for (SignSeen sign : signs) {
+            if (distinct.stream()
+                    .noneMatch(one -> java.util.Objects.equals(one.planting(), sign.planting())
+                            && java.util.Objects.equals(one.crop(), sign.crop()))) {
+                distinct.add(sign);
+            }
+        }
+        return distinct;
+    }
+
+    private List<SignSeen> openCase() {
+        List<String> crops = reading.crops(message.text(), situation);
+        String crop = crops.size() == 1 ? crops.get(0) : null;
+        if (crops.size() > 1) {
+            return List.of();
+        }
+        return Clinic.open(garden, situation.today(), null, crop).stream().toList();
+    }
+}
