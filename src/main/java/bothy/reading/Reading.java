@@ -3,18 +3,13 @@ package bothy.reading;
 import bothy.almanac.Words;
 import bothy.garden.Finding;
 import bothy.garden.Heard;
-import bothy.garden.Inquiry;
 import bothy.garden.Kind;
-import bothy.garden.Plan;
 import bothy.garden.Situation;
-import bothy.garden.Statement;
-import bothy.reading.grammar.Clause;
-import bothy.reading.grammar.Clauses;
+import bothy.reading.grammar.CropNames;
 import bothy.reading.grammar.CropSaid;
 import bothy.reading.grammar.Grammar;
 import bothy.reading.grammar.Moods;
 import bothy.reading.grammar.Passage;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -25,28 +20,37 @@ import java.util.Set;
  */
 public final class Reading {
     private final Grammar grammar;
-    private final Clauses clauses;
-    private final Statements statements;
-    private final Asking asking;
-    private final Questions questions;
-    private final Inquiries inquiries;
+    private final Signs signs;
+    private final Sentences sentences;
+    private final Corrections corrections;
+    private final Answers answers;
     private final CloserLook closerLook;
 
     /** @throws bothy.almanac.RulesBroken when a words file is missing or a phrase in one cannot be read */
     public Reading(Words words) {
         Moods moods = new Moods(words);
         Particulars particulars = new Particulars(words);
-        Set<String> known = new HashSet<>(moods.vocabulary());
-        known.addAll(particulars.vocabulary());
-        questions = new Questions(words);
-        known.addAll(questions.vocabulary());
-        inquiries = new Inquiries(questions);
+        Questions questions = new Questions(words);
+        Settings settings = new Settings(words);
+        KindOf kinds = new KindOf(words);
+        signs = new Signs(words, moods);
+        answers = new Answers(words);
         closerLook = new CloserLook(words);
-        known.addAll(closerLook.vocabulary());
+        Set<String> known = new HashSet<>();
+        List.of(
+                        moods.vocabulary(),
+                        particulars.vocabulary(),
+                        questions.vocabulary(),
+                        settings.vocabulary(),
+                        kinds.vocabulary(),
+                        signs.vocabulary(),
+                        answers.vocabulary(),
+                        closerLook.vocabulary(),
+                        Corrections.vocabulary(words))
+                .forEach(known::addAll);
         grammar = new Grammar(words, known);
-        clauses = new Clauses(moods);
-        statements = new Statements(particulars, grammar.cropNames());
-        asking = new Asking(grammar.cropNames());
+        corrections = new Corrections(words, grammar.cropNames());
+        sentences = new Sentences(moods, particulars, questions, signs, settings, kinds, grammar);
     }
 
     /**
@@ -56,29 +60,26 @@ public final class Reading {
      * @param situation the day, the grower, the plantings and what was talked about last
      */
     public Heard read(String text, Situation situation) {
-        Passage passage = grammar.passage(text, situation);
-        List<Clause> said = new ArrayList<>();
-        List<Inquiry> asked = new ArrayList<>();
-        for (int[] sentence : passage.sentences()) {
-            int begins = questions.begins(passage, sentence);
-            if (begins >= 0) {
-                asked.add(inquiries.of(passage, sentence, begins));
-            }
-            said.addAll(clauses.in(passage, sentence[0], begins < 0 ? sentence[1] : begins));
+        try {
+            return understood(text == null ? "" : text, situation);
+        } catch (RuntimeException defect) {
+            // A message must never stop the conversation; what was not read is told as such.
+            return nothingUnderstood(text);
         }
-        List<Told> told = statements.told(passage, said);
-        List<Plan> plans = statements.plans(passage, said);
-        List<Statement> lines = told.stream().map(Told::statement).toList();
+    }
+
+    private static Heard nothingUnderstood(String text) {
+        String begin = text.substring(0, Math.min(text.length(), 80));
         return new Heard(
-                lines,
-                asked,
                 List.of(),
                 List.of(),
                 List.of(),
-                plans,
-                asking.about(told),
                 List.of(),
-                kind(lines, asked),
+                List.of(),
+                List.of(),
+                null,
+                List.of(begin),
+                Kind.CHAT,
                 false);
     }
 
@@ -99,10 +100,34 @@ public final class Reading {
                 .toList();
     }
 
-    private static Kind kind(List<Statement> lines, List<Inquiry> asked) {
-        if (!lines.isEmpty() && !asked.isEmpty()) {
-            return Kind.MIXED;
+    /** As {@link #read}, but a defect shows itself. */
+    Heard understood(String text, Situation situation) {
+        Passage passage = grammar.passage(text, situation);
+        Sentences.Gathered gathered = sentences.gathered(passage);
+        if (situation.pending() != null) {
+            boolean own = !gathered.told().isEmpty()
+                    || !gathered.asked().isEmpty()
+                    || !gathered.seen().isEmpty();
+            var answer = answers.read(passage, own);
+            if (answer.isPresent()) {
+                return own ? Joined.of(answer.get(), sentences.heard(passage, gathered)) : answer.get();
+            }
         }
-        return !asked.isEmpty() ? Kind.QUESTION : lines.isEmpty() ? Kind.CHAT : Kind.EVENT;
+        return corrections
+                .read(passage, gathered.told(), !gathered.asked().isEmpty())
+                .orElseGet(() -> sentences.heard(passage, gathered));
+    }
+
+    /** The wider sign of which a sign is a case ("wilting" of "wilting-all-day"), {@code null} when it is none. */
+    String wider(String sign) {
+        return signs.wider(sign);
+    }
+
+    CropNames cropNames() {
+        return grammar.cropNames();
+    }
+
+    Passage passage(String text, Situation situation) {
+        return grammar.passage(text, situation);
     }
 }

@@ -6,9 +6,9 @@ import bothy.garden.Plan;
 import bothy.garden.Planting;
 import bothy.garden.What;
 import bothy.reading.grammar.Clause;
-import bothy.reading.grammar.CropNames;
 import bothy.reading.grammar.CropSaid;
 import bothy.reading.grammar.DaySaid;
+import bothy.reading.grammar.Grammar;
 import bothy.reading.grammar.Mood;
 import bothy.reading.grammar.Passage;
 import java.time.LocalDate;
@@ -23,9 +23,12 @@ final class Statements {
     private final Particulars particulars;
     private final WhatMeant whatMeant;
 
-    Statements(Particulars particulars, CropNames cropNames) {
+    private final UnknownCrops unknownCrops;
+
+    Statements(Particulars particulars, Grammar grammar) {
         this.particulars = particulars;
-        this.whatMeant = new WhatMeant(cropNames);
+        this.whatMeant = new WhatMeant(grammar.cropNames());
+        this.unknownCrops = new UnknownCrops(grammar);
     }
 
     /** What one message tells as done, in order. */
@@ -161,7 +164,10 @@ final class Statements {
                 .contains(what)) {
             event = Particulars.withPlace(event, passage, clause, null);
         }
-        return new Unnamed(passage, clause, before).meant(Told.of(event, from, to), names(passage, clause, ALL));
+        Told strange = unknownCrops.in(passage, clause, Told.of(event, from, to));
+        return strange != null
+                ? List.of(strange)
+                : new Unnamed(passage, clause, before).meant(Told.of(event, from, to), names(passage, clause, ALL));
     }
 
     private static boolean names(Passage passage, Clause clause, Set<String> words) {

@@ -61,6 +61,11 @@ record Told(
                 : new Told(event, plantings, from, to, assumed, Doubt.About.WHICH_CROP, among, several, null);
     }
 
+    /** The same doubt under another head, with the words that raised it. */
+    Told wondering(Doubt.About about, String words) {
+        return new Told(event, plantings, from, to, assumed, about, among, crops, words);
+    }
+
     Statement statement() {
         return new Statement(event, plantings, open == null, from, to, assumed);
     }

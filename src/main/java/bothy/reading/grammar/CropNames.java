@@ -68,6 +68,14 @@ public final class CropNames {
         return called.getOrDefault(crop, crop.replace('-', ' '));
     }
 
+    /** The crops that a single word names; empty when it names none. */
+    public List<String> named(String word) {
+        Token token = new Token(word, Token.Sort.WORD, Double.NaN, 0, word.length(), false, false);
+        return book.find(List.of(token), 0, 1, (slot, at) -> -1).stream()
+                .flatMap(found -> found.meaning().crops().stream())
+                .toList();
+    }
+
     public boolean known(String crop) {
         return called.containsKey(crop);
     }

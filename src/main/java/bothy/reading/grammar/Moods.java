@@ -96,6 +96,14 @@ public final class Moods {
         return ours(action, passage, from, to);
     }
 
+    /** Whether something seen is told of the grower's own plants and of now. */
+    public boolean here(Passage passage, int[] sentence, int start) {
+        return !has("pastseason", passage, sentence[0], sentence[1])
+                && !has("said", passage, sentence[0], start)
+                && !has("sarcasm", passage, 0, passage.size())
+                && (!has("others", passage, sentence[0], start) || has("household", passage, sentence[0], sentence[1]));
+    }
+
     private Mood ours(ActionSaid action, Passage passage, int from, int to) {
         int verb = action.words().nextSetBit(0);
         if (has("supposing", passage, from, verb)) {

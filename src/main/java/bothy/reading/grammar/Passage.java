@@ -59,7 +59,8 @@ public record Passage(
         return token.number() >= 1990 && token.number() < 2100 && token.word().length() == 4;
     }
 
-    Passage with(List<ActionSaid> found) {
+    /** The same with other doings. */
+    public Passage with(List<ActionSaid> found) {
         return new Passage(message, situation, tokens, numbers, quantities, days, crops, places, found);
     }
 

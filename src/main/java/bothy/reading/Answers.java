@@ -1,0 +1,317 @@
+package bothy.reading;
+
+import bothy.almanac.Words;
+import bothy.garden.Doubt;
+import bothy.garden.Doubt.About;
+import bothy.garden.Doubt.Choice;
+import bothy.garden.Event;
+import bothy.garden.Heard;
+import bothy.garden.Kind;
+import bothy.garden.Planting;
+import bothy.garden.Statement;
+import bothy.reading.grammar.CropSaid;
+import bothy.reading.grammar.DaySaid;
+import bothy.reading.grammar.NumberSaid;
+import bothy.reading.grammar.Passage;
+import bothy.reading.text.PhraseBook;
+import bothy.reading.text.PhraseBook.Found;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+
+/** Reads a message as the answer to the question that waits. */
+final class Answers {
+    private static final Map<String, Integer> ORDINALS = Map.of(
+            "first", 0, "1st", 0, "second", 1, "2nd", 1, "third", 2, "3rd", 2, "fourth", 3, "4th", 3, "former", 0,
+            "latter", 1);
+    private final PhraseBook<String> words = new PhraseBook<>();
+    private final Ordering ordering;
+
+    /** How the numbers of choices are named. */
+    private record Ordering(Map<String, Integer> byWord) {}
+
+    Answers(Words words) {
+        PhraseFile file = new PhraseFile(words, "answers", Map.of());
+        for (String meaning : words.names("answers", "")) {
+            file.into(this.words, "/" + meaning, meaning);
+        }
+        ordering = new Ordering(ORDINALS);
+    }
+
+    Set<String> vocabulary() {
+        return words.vocabulary();
+    }
+
+    /**
+     * What is taken as said when the message answers the waiting question.
+     *
+     * @param own whether the message has something of its own to say
+     * @return empty when it is no answer
+     */
+    Optional<Heard> read(Passage passage, boolean own) {
+        Doubt pending = passage.situation().pending();
+        if (pending == null || passage.size() == 0) {
+            return Optional.empty();
+        }
+        Optional<Choice> labelled = labelled(passage.message(), pending);
+        if (labelled.isPresent()) {
+            return labelled.map(Answers::said);
+        }
+        String word = opening(passage);
+        if (own) {
+            return word != null && !word.equals("unknown") ? byWord(word, pending) : Optional.empty();
+        }
+        Optional<Heard> byFigure = byFigure(passage, pending);
+        if (byFigure.isPresent()) {
+            return byFigure;
+        }
+        Optional<Heard> named = byName(passage, pending, word);
+        return named.isPresent() || word == null ? named : byWord(word, pending);
+    }
+
+    private static Heard said(Choice choice) {
+        return choice.then() == null ? Heard.nothing(Kind.CHAT) : choice.then();
+    }
+
+    private static Optional<Choice> labelled(String message, Doubt pending) {
+        String said = bare(message);
+        return pending.choices().stream()
+                .filter(choice -> bare(choice.label()).equals(said)
+                        || (choice.meaning() != null && bare(choice.meaning()).equals(said)))
+                .findFirst();
+    }
+
+    private static String bare(String text) {
+        return text.toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\d°]+", " ")
+                .replaceAll("^ ?the ", "")
+                .strip();
+    }
+
+    private String opening(Passage passage) {
+        return words.find(passage.tokens(), 0, passage.size(), passage).stream()
+                .filter(found -> found.start() == 0
+                        || passage.tokens().subList(0, found.start()).stream()
+                                .allMatch(token -> token.mark()
+                                        || Set.of(
+                                                        "oh", "um", "er", "well", "i", "hmm", "sorry", "in", "ah",
+                                                        "just", "it", "they", "was")
+                                                .contains(token.word())))
+                .map(Found::meaning)
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static Optional<Heard> byWord(String word, Doubt pending) {
+        if (word.equals("all")) {
+            return all(pending);
+        }
+        Optional<Choice> meant = pending.choices().stream()
+                .filter(choice -> word.equalsIgnoreCase(choice.meaning()))
+                .findFirst();
+        if (meant.isPresent()) {
+            return meant.map(Answers::said);
+        }
+        boolean letGo = word.equals("unknown")
+                || (word.equals("no") && !pending.choices().isEmpty());
+        if (word.equals("yes") && pending.choices().size() == 1) {
+            return Optional.of(said(pending.choices().get(0)));
+        }
+        return letGo ? Optional.of(Heard.nothing(Kind.CHAT)) : Optional.empty();
+    }
+
+    /** "Both": the waiting statement is about all the plantings asked about. */
+    private static Optional<Heard> all(Doubt pending) {
+        if (pending.about() != About.WHICH_PLANTING || pending.draft() == null) {
+            return Optional.empty();
+        }
+        List<String> ids = pending.choices().stream().map(Choice::meaning).toList();
+        return Optional.of(filled(pending.draft(), statement -> settled(statement, statement.event(), ids)));
+    }
+
+    private Optional<Heard> byFigure(Passage passage, Doubt pending) {
+        return switch (pending.about()) {
+            case WHICH_DATE -> day(passage, pending);
+            case HOW_MANY -> number(passage, pending);
+            default -> Optional.empty();
+        };
+    }
+
+    private static Optional<Heard> day(Passage passage, Doubt pending) {
+        LocalDate today = passage.situation().today();
+        Optional<LocalDate> day = passage.days().stream()
+                .filter(DaySaid::known)
+                .map(DaySaid::past)
+                .filter(on -> !on.isAfter(today))
+                .findFirst();
+        if (day.isEmpty() || pending.draft() == null) {
+            return Optional.empty();
+        }
+        return Optional.of(filled(
+                pending.draft(),
+                statement -> settled(statement, statement.event().withOn(day.get()), statement.plantings())));
+    }
+
+    private static Optional<Heard> number(Passage passage, Doubt pending) {
+        List<NumberSaid> numbers = passage.counts(0, passage.size());
+        if (numbers.isEmpty()
+                || pending.draft() == null
+                || numbers.get(0).value() < 0
+                || numbers.get(0).value() > 20_000) {
+            return Optional.empty();
+        }
+        int count = (int) numbers.get(0).value();
+        return Optional.of(filled(
+                pending.draft(),
+                statement -> settled(statement, statement.event().withCount(count), statement.plantings())));
+    }
+
+    private Optional<Heard> byName(Passage passage, Doubt pending, String word) {
+        if (pending.about() == About.WHICH_DEGREES
+                && word != null
+                && (word.equals("celsius") || word.equals("fahrenheit"))) {
+            String scale = word.equals("celsius") ? "C" : "F";
+            return pending.choices().stream()
+                    .filter(choice -> scale.equals(choice.meaning()))
+                    .findFirst()
+                    .map(Answers::said);
+        }
+        Optional<Heard> ordinal = ordinal(passage, pending);
+        if (ordinal.isPresent()) {
+            return ordinal;
+        }
+        if (pending.about() == About.WHICH_PLANTING) {
+            return planting(passage, pending);
+        }
+        if (pending.about() == About.WHICH_CROP || pending.about() == About.DID_YOU_MEAN) {
+            return crop(passage, pending);
+        }
+        return overlapping(passage, pending);
+    }
+
+    /** "The second", "number 2", "2". */
+    private Optional<Heard> ordinal(Passage passage, Doubt pending) {
+        int index = -1;
+        for (int at = 0; at < passage.size(); at++) {
+            index = ordering.byWord().getOrDefault(passage.word(at), index);
+            index = passage.word(at).equals("last") ? pending.choices().size() - 1 : index;
+        }
+        List<NumberSaid> numbers = passage.numbers();
+        boolean bareNumber = numbers.size() == 1
+                && passage.size() <= 3
+                && numbers.get(0).whole()
+                && numbers.get(0).value() >= 1;
+        if (index < 0 && bareNumber && !passage.word(numbers.get(0).start()).equals("one")) {
+            index = (int) numbers.get(0).value() - 1;
+        }
+        return index < 0 || index >= pending.choices().size() || passage.size() > 6
+                ? Optional.empty()
+                : Optional.of(said(pending.choices().get(index)));
+    }
+
+    private static Optional<Heard> planting(Passage passage, Doubt pending) {
+        Set<String> offered = new java.util.HashSet<>(
+                pending.choices().stream().map(Choice::meaning).toList());
+        List<Planting> fitting = passage.situation().plantings().stream()
+                .filter(planting -> offered.contains(planting.id()))
+                .toList();
+        List<Planting> narrowed = fitting;
+        for (CropSaid crop : passage.crops()) {
+            narrowed = PlantingsMeant.keep(
+                    narrowed,
+                    planting -> crop.crops().contains(planting.crop())
+                            && (crop.variety() == null || says(crop.variety(), planting.variety())));
+        }
+        for (var place : passage.places()) {
+            narrowed = PlantingsMeant.keep(narrowed, planting -> PlantingsMeant.stands(planting, place));
+        }
+        for (DaySaid day : passage.days()) {
+            narrowed = PlantingsMeant.keep(
+                    narrowed,
+                    planting -> planting.begun() != null && planting.begun().equals(day.past()));
+        }
+        narrowed = PlantingsMeant.keep(
+                narrowed,
+                planting -> planting.variety() != null
+                        && passage.tokens().stream().anyMatch(token -> says(token.word(), planting.variety())));
+        if (narrowed.size() != 1) {
+            return overlapping(passage, pending);
+        }
+        String id = narrowed.get(0).id();
+        return pending.choices().stream()
+                .filter(choice -> choice.meaning().equals(id))
+                .findFirst()
+                .map(Answers::said);
+    }
+
+    private static boolean says(String word, String variety) {
+        return variety != null
+                && word.length() > 2
+                && variety.toLowerCase(Locale.ROOT).contains(word.toLowerCase(Locale.ROOT));
+    }
+
+    private static Optional<Heard> crop(Passage passage, Doubt pending) {
+        for (CropSaid crop : passage.crops()) {
+            Optional<Choice> choice = pending.choices().stream()
+                    .filter(offer -> crop.single() && crop.crop().equals(offer.meaning()))
+                    .findFirst();
+            if (choice.isPresent()) {
+                return choice.map(Answers::said);
+            }
+            if ((crop.single() || crop.certain()) && pending.draft() != null) {
+                List<String> ids = PlantingsMeant.ids(PlantingsMeant.of(crop, passage, 0, passage.size(), true));
+                return Optional.of(filled(
+                        pending.draft(),
+                        statement -> settled(
+                                statement,
+                                statement
+                                        .event()
+                                        .withPlanting(null, crop.crop())
+                                        .withVariety(crop.variety()),
+                                statement.event().what() == bothy.garden.What.SOWN || ids.size() > 1
+                                        ? List.of()
+                                        : ids)));
+            }
+        }
+        return overlapping(passage, pending);
+    }
+
+    /** The one choice whose label shares the most words with the answer. */
+    private static Optional<Heard> overlapping(Passage passage, Doubt pending) {
+        Choice best = null;
+        int most = 0;
+        boolean tie = false;
+        for (Choice choice : pending.choices()) {
+            Set<String> label =
+                    new java.util.HashSet<>(List.of(bare(choice.label()).split(" +")));
+            int shared = (int) passage.tokens().stream()
+                    .map(token -> token.word())
+                    .distinct()
+                    .filter(word -> word.length() > 2
+                            && !Set.of("the", "ones", "and", "are", "not").contains(word))
+                    .filter(label::contains)
+                    .count();
+            tie = shared == most;
+            if (shared > most) {
+                most = shared;
+                best = choice;
+            }
+        }
+        return best == null || tie || passage.size() > 10 ? Optional.empty() : Optional.of(said(best));
+    }
+
+    private static Statement settled(Statement statement, Event event, List<String> plantings) {
+        return new Statement(event, plantings, true, statement.from(), statement.to(), statement.assumed());
+    }
+
+    private static Heard filled(Heard draft, UnaryOperator<Statement> fill) {
+        List<Statement> statements = new ArrayList<>();
+        draft.statements().forEach(statement -> statements.add(statement.sure() ? statement : fill.apply(statement)));
+        return Heard.of(statements);
+    }
+}

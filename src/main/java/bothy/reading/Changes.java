@@ -1,0 +1,219 @@
+package bothy.reading;
+
+import bothy.garden.Entry;
+import bothy.garden.Event;
+import bothy.garden.Logged;
+import bothy.garden.Planting;
+import bothy.garden.SignSeen;
+import bothy.garden.What;
+import bothy.reading.grammar.CropSaid;
+import bothy.reading.grammar.DaySaid;
+import bothy.reading.grammar.NumberSaid;
+import bothy.reading.grammar.Passage;
+import bothy.reading.grammar.Quantity;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * What a correction puts in place of what: the parts that it names, those after "not" being what was wrong.
+ *
+ * @param on the right day
+ * @param count the right count
+ * @param wrongCount the count that was wrong
+ * @param amount the right amount
+ * @param crop the right crop
+ * @param wrongCrop the crop that was wrong
+ * @param planting the planting meant
+ * @param what the right kind of entry
+ */
+record Changes(
+        LocalDate on,
+        Integer count,
+        Integer wrongCount,
+        Quantity amount,
+        CropSaid crop,
+        CropSaid wrongCrop,
+        List<Planting> planting,
+        What what,
+        boolean contrast) {
+
+    static Changes in(Passage passage, List<Told> told) {
+        int not = contrastAt(passage);
+        LocalDate on = day(passage, not);
+        List<NumberSaid> numbers = passage.counts(0, passage.size()).stream()
+                .filter(number -> !passage.word(number.start()).equals("one"))
+                .toList();
+        NumberSaid right = pick(numbers, not, true);
+        NumberSaid wrong = pick(numbers, not, false);
+        List<CropSaid> crops =
+                passage.crops().stream().filter(crop -> !crop.thing()).toList();
+        CropSaid crop = pick(crops, not, true);
+        CropSaid wrongCrop = pick(crops, not, false);
+        Quantity amount = pick(passage.quantities(), not, true);
+        What what = told.isEmpty() ? null : told.get(0).event().what();
+        boolean contrast = not >= 0
+                && (right != null && wrong != null || crop != null && wrongCrop != null || days(passage) > 1)
+                && told.isEmpty();
+        return new Changes(
+                on, whole(right), whole(wrong), amount, crop, wrongCrop, plantings(passage, crop), what, contrast);
+    }
+
+    private static long days(Passage passage) {
+        return passage.days().stream().filter(DaySaid::known).count();
+    }
+
+    private static int contrastAt(Passage passage) {
+        for (int at = 0; at < passage.size(); at++) {
+            if (passage.word(at).equals("not") || passage.word(at).equals("instead")) {
+                return at;
+            }
+        }
+        return -1;
+    }
+
+    /** "8 not 6" and "not 6, 8": what directly follows "not" is wrong, the other is right. */
+    private static <T extends bothy.reading.grammar.Span> T pick(List<T> parts, int not, boolean right) {
+        T wrong = not < 0
+                ? null
+                : parts.stream()
+                        .filter(part -> part.start() > not && part.start() - not <= 4)
+                        .findFirst()
+                        .orElse(null);
+        if (!right) {
+            return wrong;
+        }
+        return parts.stream()
+                .filter(part -> part != wrong)
+                .reduce((first, second) -> second)
+                .orElse(null);
+    }
+
+    private static LocalDate day(Passage passage, int not) {
+        List<DaySaid> days = passage.days().stream().filter(DaySaid::known).toList();
+        DaySaid right = pick(days, not, true);
+        return right == null || right.past().isAfter(passage.situation().today()) ? null : right.past();
+    }
+
+    private static Integer whole(NumberSaid number) {
+        return number == null || number.value() <= 0 || number.value() > 20_000
+                ? null
+                : Integer.valueOf((int) number.value());
+    }
+
+    private static List<Planting> plantings(Passage passage, CropSaid crop) {
+        List<Planting> growing = PlantingsMeant.growing(passage.situation());
+        if (crop != null) {
+            return PlantingsMeant.of(crop, passage, crop.start(), passage.size(), true);
+        }
+        List<Planting> named = new ArrayList<>();
+        passage.places().forEach(place -> growing.stream()
+                .filter(planting -> PlantingsMeant.stands(planting, place))
+                .forEach(named::add));
+        growing.stream()
+                .filter(planting -> planting.variety() != null && says(passage, planting.variety()))
+                .forEach(named::add);
+        return named.stream().distinct().toList();
+    }
+
+    private static boolean says(Passage passage, String variety) {
+        String first = variety.toLowerCase(java.util.Locale.ROOT).split(" ")[0];
+        return passage.tokens().stream().anyMatch(token -> token.is(first));
+    }
+
+    boolean none() {
+        return on == null && count == null && amount == null && crop == null && planting.isEmpty();
+    }
+
+    /** Whether the change is one that may hold for all lines at once. */
+    boolean forAll() {
+        return on != null && count == null && amount == null && crop == null;
+    }
+
+    /** The lines that the change can be meant for. */
+    List<Logged> lines(List<Logged> lately) {
+        List<Logged> events = lately.stream()
+                .filter(line -> line.entry() instanceof Event || line.entry() instanceof SignSeen)
+                .toList();
+        List<Logged> named =
+                keep(events, line -> wrongCrop != null && wrongCrop.crops().contains(crop(line)));
+        named = keep(named, line -> wrongCount != null && wrongCount.equals(count(line)));
+        named = keep(named, line -> what != null && line.entry() instanceof Event event && event.what() == what);
+        named = keep(
+                named,
+                line -> crop != null
+                        && wrongCrop == null
+                        && (count != null || on != null || amount != null)
+                        && crop.crops().contains(crop(line)));
+        if (count != null && wrongCount == null) {
+            named = keep(named, line -> count(line) != null);
+        }
+        if (amount != null) {
+            named = keep(
+                    named,
+                    line -> line.entry() instanceof Event event && amount.unit().equals(event.unit()));
+        }
+        return keep(
+                named, line -> planting.size() == 1 && planting.get(0).crop().equals(crop(line)));
+    }
+
+    private static List<Logged> keep(List<Logged> lines, java.util.function.Predicate<Logged> wanted) {
+        List<Logged> kept = lines.stream().filter(wanted).toList();
+        return kept.isEmpty() ? lines : kept;
+    }
+
+    private static String crop(Logged line) {
+        return line.entry() instanceof Event event
+                ? event.crop()
+                : line.entry() instanceof SignSeen sign ? sign.crop() : null;
+    }
+
+    private static Integer count(Logged line) {
+        return line.entry() instanceof Event event ? event.count() : null;
+    }
+
+    /** The entry that stands from now on. */
+    Entry applied(Entry entry) {
+        return entry instanceof Event event ? applied(event) : entry instanceof SignSeen sign ? applied(sign) : entry;
+    }
+
+    private Event applied(Event event) {
+        Event changed = on == null ? event : event.withOn(on);
+        changed = count == null || amount != null ? changed : changed.withCount(count);
+        changed = amount == null ? changed : changed.withAmount(amount.value(), amount.unit());
+        changed = what == null || what == What.NOTE ? changed : withWhat(changed, what);
+        if (planting.size() == 1) {
+            Planting meant = planting.get(0);
+            boolean begins = changed.what() == What.SOWN;
+            changed = changed.withPlanting(begins ? event.planting() : meant.id(), meant.crop());
+            return begins ? changed.withVariety(crop == null ? changed.variety() : crop.variety()) : changed;
+        }
+        if (crop != null && !Objects.equals(crop.crop(), event.crop())) {
+            changed = changed.withPlanting(changed.what() == What.SOWN ? event.planting() : null, crop.crop());
+        }
+        return crop != null && crop.variety() != null ? changed.withVariety(crop.variety()) : changed;
+    }
+
+    private static Event withWhat(Event event, What what) {
+        return new Event(
+                what,
+                event.planting(),
+                event.crop(),
+                event.variety(),
+                event.count(),
+                event.amount(),
+                event.unit(),
+                event.on(),
+                event.place(),
+                event.container(),
+                event.detail());
+    }
+
+    private SignSeen applied(SignSeen sign) {
+        String id = planting.size() == 1 ? planting.get(0).id() : sign.planting();
+        String name = planting.size() == 1 ? planting.get(0).crop() : crop != null ? crop.crop() : sign.crop();
+        return new SignSeen(
+                sign.sign(), id, name, on == null ? sign.on() : on, sign.where(), count == null ? sign.count() : count);
+    }
+}

@@ -1,0 +1,241 @@
+package bothy.reading;
+
+import bothy.almanac.Words;
+import bothy.garden.Amendment;
+import bothy.garden.Doubt;
+import bothy.garden.Event;
+import bothy.garden.Heard;
+import bothy.garden.Kind;
+import bothy.garden.Logged;
+import bothy.garden.Situation;
+import bothy.garden.Statement;
+import bothy.reading.grammar.CropNames;
+import bothy.reading.grammar.CropSaid;
+import bothy.reading.grammar.Passage;
+import bothy.reading.text.PhraseBook;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Recognises messages that take back or put right what was just told, and works out the lines that stand from then on. */
+final class Corrections {
+    private final PhraseBook<String> undo;
+    private final PhraseBook<String> cues;
+    private final PhraseBook<String> strong;
+    private final PhraseBook<String> same;
+    private final CropNames cropNames;
+
+    Corrections(Words words, CropNames cropNames) {
+        PhraseFile file = new PhraseFile(words, "corrections", Map.of());
+        undo = file.book("/undo", "undo");
+        cues = file.book("/cues", "cue");
+        strong = file.book("/strong", "strong");
+        same = file.book("/same", "same");
+        this.cropNames = cropNames;
+    }
+
+    static Set<String> vocabulary(Words words) {
+        PhraseFile file = new PhraseFile(words, "corrections", Map.of());
+        Set<String> all = new java.util.HashSet<>();
+        List.of("/cues", "/undo", "/strong", "/same")
+                .forEach(at -> all.addAll(file.book(at, at).vocabulary()));
+        return all;
+    }
+
+    /**
+     * What a correcting message comes to, or empty when it corrects nothing.
+     *
+     * @param told statements that the message would make if it were none
+     */
+    Optional<Heard> read(Passage passage, List<Told> told, boolean asks) {
+        if (asks || passage.size() == 0) {
+            return Optional.empty();
+        }
+        if (opens(undo, passage)) {
+            return Optional.of(takenBack(passage));
+        }
+        if (opens(same, passage)) {
+            return sameFor(passage);
+        }
+        Changes changes = Changes.in(passage, told);
+        boolean meant = opens(strong, passage) || changes.contrast();
+        boolean leads = meant || opens(cues, passage) || noBeforeComma(passage);
+        if (!leads && !Pointing.only(passage, told)) {
+            return Optional.empty();
+        }
+        return corrected(passage, changes, told, meant || noBeforeComma(passage));
+    }
+
+    private Optional<Heard> corrected(Passage passage, Changes changes, List<Told> told, boolean meant) {
+        List<Logged> lately = passage.situation().lately();
+        List<Logged> wanted = changes.lines(lately);
+        if (changes.none()) {
+            boolean said = meant && told.isEmpty();
+            return said && noBeforeComma(passage) && passage.size() < 3
+                    ? Optional.empty()
+                    : said ? Optional.of(unclear(List.of())) : Optional.empty();
+        }
+        if (wanted.isEmpty()) {
+            return nothingToCorrect(lately, told, meant, changes);
+        }
+        if (wanted.size() > 1 && !changes.forAll()) {
+            return Optional.of(which(wanted, changes));
+        }
+        return Optional.of(amended(wanted, changes));
+    }
+
+    private static Optional<Heard> nothingToCorrect(
+            List<Logged> lately, List<Told> told, boolean meant, Changes changes) {
+        if (!told.isEmpty() && !changes.contrast() && (!meant || lately.isEmpty())) {
+            return Optional.empty();
+        }
+        return meant ? Optional.of(unclear(List.of())) : Optional.empty();
+    }
+
+    private static Heard unclear(List<Amendment> amendments) {
+        return new Heard(
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                amendments,
+                List.of(),
+                null,
+                List.of(),
+                Kind.CORRECTION,
+                true);
+    }
+
+    private Heard takenBack(Passage passage) {
+        List<Logged> lately = passage.situation().lately();
+        List<Logged> named =
+                lately.stream().filter(line -> names(passage, line)).toList();
+        List<Logged> back = named.isEmpty() ? lately : named;
+        return unclear(
+                back.stream().map(line -> new Amendment(line.number(), null)).toList());
+    }
+
+    private static boolean names(Passage passage, Logged line) {
+        return line.entry() instanceof Event event
+                && passage.crops().stream().anyMatch(crop -> crop.crops().contains(event.crop()));
+    }
+
+    private static Heard amended(List<Logged> lines, Changes changes) {
+        return unclear(lines.stream()
+                .map(line -> new Amendment(line.number(), changes.applied(line.entry())))
+                .toList());
+    }
+
+    private Heard which(List<Logged> lines, Changes changes) {
+        List<Doubt.Choice> choices = lines.stream()
+                .map(line ->
+                        new Doubt.Choice(label(line), String.valueOf(line.number()), amended(List.of(line), changes)))
+                .toList();
+        return unclear(List.of()).withDoubt(new Doubt(Doubt.About.WHICH_ENTRY, Map.of(), choices, null));
+    }
+
+    private String label(Logged line) {
+        if (line.entry() instanceof Event event) {
+            String count = event.count() == null ? "" : event.count() + " ";
+            String crop = event.crop() == null ? "" : " " + count + cropNames.called(event.crop());
+            return event.what().word().replace('-', ' ') + crop;
+        }
+        return "the entry before";
+    }
+
+    /** "Same for the beans": what was told last, for another crop. */
+    private Optional<Heard> sameFor(Passage passage) {
+        Situation situation = passage.situation();
+        List<Event> events = situation.lately().stream()
+                .map(Logged::entry)
+                .filter(Event.class::isInstance)
+                .map(Event.class::cast)
+                .filter(event -> !event.what().ofThePlot())
+                .toList();
+        if (events.isEmpty() || passage.crops().isEmpty()) {
+            return Optional.empty();
+        }
+        List<Statement> statements = new ArrayList<>();
+        for (CropSaid crop : passage.crops()) {
+            List<String> ids = PlantingsMeant.ids(PlantingsMeant.of(crop, passage, 0, passage.size(), true));
+            String name = ids.isEmpty()
+                    ? crop.crop()
+                    : situation.plantings().stream()
+                            .filter(planting -> planting.id().equals(ids.get(0)))
+                            .findFirst()
+                            .orElseThrow()
+                            .crop();
+            events.stream().map(event -> event.what()).distinct().forEach(what -> {
+                Event first = events.stream()
+                        .filter(event -> event.what() == what)
+                        .findFirst()
+                        .orElseThrow();
+                Event copy = Event.of(what, null, name, first.on()).withPlace(first.place(), first.container());
+                boolean begins = what == bothy.garden.What.SOWN;
+                boolean clear = ids.size() == 1
+                        || PlantingsMeant.ofAll(what)
+                        || begins
+                        || ids.isEmpty() && (crop.single() || crop.certain());
+                statements.add(new Statement(
+                        copy,
+                        begins ? List.of() : ids,
+                        clear,
+                        0,
+                        passage.message().length(),
+                        List.of("date")));
+            });
+        }
+        return Optional.of(Heard.of(statements));
+    }
+
+    private static boolean opens(PhraseBook<String> book, Passage passage) {
+        return book.all(passage.tokens(), 0, Math.min(passage.size(), 14), passage).stream()
+                .anyMatch(found -> passage.tokens().subList(0, found.start()).stream()
+                        .allMatch(token -> token.mark() || LEADING.contains(token.word())));
+    }
+
+    private static final Set<String> LEADING = Set.of(
+            "no",
+            "sorry",
+            "oh",
+            "actually",
+            "wait",
+            "oops",
+            "ah",
+            "hang",
+            "on",
+            "and",
+            "but",
+            "ok",
+            "please",
+            "hmm",
+            "er",
+            "um",
+            "well",
+            "that",
+            "it",
+            "nope",
+            "the",
+            "damn",
+            "doh",
+            "so",
+            "also",
+            "can",
+            "you",
+            "could",
+            "just",
+            "ffs",
+            "argh",
+            "hi",
+            "was");
+
+    private static boolean noBeforeComma(Passage passage) {
+        return Set.of("no", "nope", "nah").contains(passage.word(0))
+                && passage.size() > 1
+                && (passage.tokens().get(1).mark()
+                        || passage.word(1).equals("it")
+                        || passage.word(1).equals("that"));
+    }
+}

@@ -1,0 +1,78 @@
+package bothy.reading;
+
+import bothy.almanac.Words;
+import bothy.garden.Inquiry;
+import bothy.garden.Kind;
+import bothy.garden.Plan;
+import bothy.garden.Question;
+import bothy.garden.SettingChange;
+import bothy.garden.SignSeen;
+import bothy.garden.Statement;
+import bothy.garden.What;
+import bothy.reading.grammar.Passage;
+import bothy.reading.text.PhraseBook;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** What sort of message it was, as a whole. */
+final class KindOf {
+    private static final Set<What> MEASURED = EnumSet.of(What.TEMPERATURE, What.SOIL_CHECKED);
+    private final PhraseBook<String> chat;
+    private final PhraseBook<String> topics;
+
+    KindOf(Words words) {
+        PhraseFile file = new PhraseFile(words, "language", Map.of());
+        chat = file.book("/chat", "chat");
+        topics = file.book("/topics", "topic");
+    }
+
+    Set<String> vocabulary() {
+        Set<String> all = new java.util.HashSet<>(chat.vocabulary());
+        all.addAll(topics.vocabulary());
+        return all;
+    }
+
+    Kind of(
+            Passage passage,
+            List<Statement> lines,
+            List<Inquiry> asked,
+            List<SignSeen> signs,
+            List<SettingChange> settings,
+            List<Plan> plans) {
+        boolean strangeQuestion =
+                asked.stream().allMatch(inquiry -> inquiry.question() == Question.OTHER) && !onTopic(passage);
+        boolean questions = !asked.isEmpty() && !(strangeQuestion && lines.isEmpty() && signs.isEmpty());
+        boolean events =
+                lines.stream().anyMatch(line -> !MEASURED.contains(line.event().what()));
+        boolean measured = !events && !lines.isEmpty();
+        boolean askedBesideSigns = asked.stream()
+                .anyMatch(inquiry -> inquiry.question() != Question.WHY && inquiry.question() != Question.OTHER);
+        int sorts = (events ? 1 : 0)
+                + (measured ? 1 : 0)
+                + (settings.isEmpty() ? 0 : 1)
+                + (signs.isEmpty() ? 0 : 1)
+                + (questions && (signs.isEmpty() || askedBesideSigns) ? 1 : 0);
+        if (sorts > 1) {
+            return Kind.MIXED;
+        }
+        if (sorts == 1) {
+            return events
+                    ? Kind.EVENT
+                    : measured
+                            ? Kind.MEASUREMENT
+                            : !settings.isEmpty() ? Kind.SETTING : !signs.isEmpty() ? Kind.TROUBLE : Kind.QUESTION;
+        }
+        boolean friendly =
+                !chat.all(passage.tokens(), 0, passage.size(), passage).isEmpty();
+        return !plans.isEmpty() || friendly || onTopic(passage) || passage.size() == 0 ? Kind.CHAT : Kind.OFF_TOPIC;
+    }
+
+    /** Whether anything of the garden is named. */
+    boolean onTopic(Passage passage) {
+        return !passage.crops().isEmpty()
+                || !passage.actions().isEmpty()
+                || !topics.all(passage.tokens(), 0, passage.size(), passage).isEmpty();
+    }
+}

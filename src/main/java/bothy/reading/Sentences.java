@@ -1,0 +1,124 @@
+package bothy.reading;
+
+import bothy.garden.Heard;
+import bothy.garden.Inquiry;
+import bothy.garden.Plan;
+import bothy.garden.SettingChange;
+import bothy.garden.SignSeen;
+import bothy.garden.Statement;
+import bothy.reading.grammar.ActionSaid;
+import bothy.reading.grammar.Clause;
+import bothy.reading.grammar.Clauses;
+import bothy.reading.grammar.Grammar;
+import bothy.reading.grammar.Moods;
+import bothy.reading.grammar.Passage;
+import bothy.reading.text.PhraseBook.Found;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** Gathers what the sentences of a message tell, ask and show. */
+final class Sentences {
+    private final Clauses clauses;
+    private final Statements statements;
+    private final Asking asking;
+    private final Questions questions;
+    private final Inquiries inquiries;
+    private final Signs signs;
+    private final Settings settings;
+    private final KindOf kinds;
+
+    /** What was gathered from all sentences. */
+    record Gathered(
+            List<Told> told, List<Plan> plans, List<Inquiry> asked, List<SignSeen> seen, List<SettingChange> set) {}
+
+    Sentences(
+            Moods moods,
+            Particulars particulars,
+            Questions questions,
+            Signs signs,
+            Settings settings,
+            KindOf kinds,
+            Grammar grammar) {
+        this.clauses = new Clauses(moods);
+        this.statements = new Statements(particulars, grammar);
+        this.asking = new Asking(grammar.cropNames());
+        this.questions = questions;
+        this.inquiries = new Inquiries(questions);
+        this.signs = signs;
+        this.settings = settings;
+        this.kinds = kinds;
+    }
+
+    Gathered gathered(Passage whole) {
+        List<Clause> said = new ArrayList<>();
+        List<Inquiry> asked = new ArrayList<>();
+        List<SignSeen> seen = new ArrayList<>();
+        List<SettingChange> set = new ArrayList<>();
+        Passage passage = whole;
+        for (int[] sentence : whole.sentences()) {
+            List<Found<String>> troubles = signs.in(passage, sentence);
+            List<SettingChange> told = settings.in(passage, sentence);
+            passage = without(passage, sentence, troubles, !told.isEmpty());
+            int begins = questions.begins(passage, sentence);
+            if (begins >= 0 && told.isEmpty()) {
+                asked.add(inquiries.of(passage, sentence, begins));
+            }
+            for (Found<String> trouble : troubles) {
+                seen.add(signs.seen(passage, sentence, trouble));
+            }
+            set.addAll(told);
+            said.addAll(clauses.in(passage, sentence[0], begins < 0 ? sentence[1] : begins));
+        }
+        return new Gathered(
+                statements.told(passage, said),
+                statements.plans(passage, said),
+                asked,
+                seen.stream().distinct().toList(),
+                set);
+    }
+
+    /** What tells of trouble or of habit is no doing: "flowers dropping", "our last frost is in May". */
+    private static Passage without(Passage passage, int[] sentence, List<Found<String>> troubles, boolean setting) {
+        List<ActionSaid> kept = new ArrayList<>(passage.actions());
+        kept.removeIf(action -> action.start() >= sentence[0]
+                && action.end() <= sentence[1]
+                && (setting && settled(action) || troubled(action, troubles)));
+        return passage.with(kept);
+    }
+
+    private static boolean settled(ActionSaid action) {
+        return Set.of("frost", "soil-checked", "temperature", "moved").contains(action.action());
+    }
+
+    private static boolean troubled(ActionSaid action, List<Found<String>> troubles) {
+        return !action.action().equals("died")
+                && troubles.stream().anyMatch(trouble -> action.words().stream()
+                        .allMatch(trouble.place().words()::get));
+    }
+
+    Heard heard(Passage passage, Gathered gathered) {
+        List<Statement> lines = gathered.told().stream().map(Told::statement).toList();
+        boolean nothing = lines.isEmpty()
+                && gathered.asked().isEmpty()
+                && gathered.seen().isEmpty()
+                && gathered.set().isEmpty()
+                && gathered.plans().isEmpty();
+        return new Heard(
+                lines,
+                gathered.asked(),
+                gathered.seen(),
+                gathered.set(),
+                List.of(),
+                gathered.plans(),
+                asking.about(gathered.told()),
+                nothing && passage.size() > 0 ? List.of(brief(passage.message())) : List.of(),
+                kinds.of(passage, lines, gathered.asked(), gathered.seen(), gathered.set(), gathered.plans()),
+                false);
+    }
+
+    private static String brief(String message) {
+        String text = message.strip();
+        return text.length() > 80 ? text.substring(0, 80) : text;
+    }
+}

@@ -1,0 +1,169 @@
+package bothy.reading;
+
+import bothy.almanac.Words;
+import bothy.garden.SettingChange;
+import bothy.reading.grammar.DaySaid;
+import bothy.reading.grammar.Passage;
+import bothy.reading.text.Phrase;
+import bothy.reading.text.PhraseBook;
+import bothy.reading.text.PhraseBook.Found;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Finds what a grower tells about place, frosts, soil, units and the order of dates. */
+final class Settings {
+    private static final String FILE = "settings";
+    private static final Pattern DEGREES = Pattern.compile(
+            "(-?\\d{1,2}(?:\\.\\d+)?)\\s*°?\\s*([NS])?\\s*[,; ]\\s*(-?\\d{1,3}(?:\\.\\d+)?)\\s*°?\\s*([EW])?",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern ZONE = Pattern.compile("\\b([A-Z][A-Za-z]+/[A-Z][A-Za-z_]+(?:/[A-Z][A-Za-z_]+)?)\\b");
+    private static final Set<String> ZONES = ZoneId.getAvailableZoneIds();
+
+    private final PhraseBook<SettingChange> plain = new PhraseBook<>();
+    private final PhraseBook<String> frosts = new PhraseBook<>();
+    private final PhraseBook<String> usual;
+    private final PhraseBook<String> happened;
+    private final PhraseBook<String> telling;
+    private final PhraseBook<String> cities = new PhraseBook<>();
+
+    Settings(Words words) {
+        PhraseFile file = new PhraseFile(words, FILE, Map.of());
+        for (String setting : words.names(FILE, "/settings")) {
+            for (String value : words.names(FILE, "/settings/" + setting)) {
+                file.into(plain, "/settings/" + setting + "/" + value, new SettingChange(setting, value));
+            }
+        }
+        words.names(FILE, "/frosts").forEach(frost -> file.into(frosts, "/frosts/" + frost, frost));
+        usual = file.book("/usual", "usual");
+        happened = file.book("/happened", "happened");
+        telling = file.book("/places/telling", "place");
+        zonesByCity().forEach((city, zone) -> cities.add(new Phrase(city, Map.of()), zone));
+        words.names(FILE, "/cities")
+                .forEach(city -> cities.add(new Phrase(city, Map.of()), words.text(FILE, "/cities/" + city, "")));
+    }
+
+    private static Map<String, String> zonesByCity() {
+        Map<String, String> zones = new HashMap<>();
+        for (String zone : ZONES) {
+            if (zone.matches("(Europe|America|Australia|Asia|Africa|Pacific)/[A-Za-z_]+")) {
+                zones.put(
+                        zone.substring(zone.indexOf('/') + 1).replace('_', ' ').toLowerCase(Locale.ROOT), zone);
+            }
+        }
+        return zones;
+    }
+
+    Set<String> vocabulary() {
+        Set<String> all = new HashSet<>(plain.vocabulary());
+        all.addAll(telling.vocabulary());
+        all.addAll(cities.vocabulary());
+        all.addAll(frosts.vocabulary());
+        return all;
+    }
+
+    /** The settings told in a sentence. */
+    List<SettingChange> in(Passage passage, int[] sentence) {
+        List<SettingChange> told = new ArrayList<>();
+        if (passage.actions().stream()
+                .noneMatch(action ->
+                        doing(action.action()) && action.start() >= sentence[0] && action.end() <= sentence[1])) {
+            plain.find(passage.tokens(), sentence[0], sentence[1], passage).forEach(found -> told.add(found.meaning()));
+            told.addAll(places(passage, sentence));
+        }
+        told.addAll(frost(passage, sentence));
+        return told.stream().distinct().toList();
+    }
+
+    private static boolean doing(String action) {
+        return !Set.of("frost", "soil-checked", "temperature", "rain", "moved", "planted", "stored", "emerged")
+                .contains(action);
+    }
+
+    private List<SettingChange> frost(Passage passage, int[] sentence) {
+        List<Found<String>> found = frosts.find(passage.tokens(), sentence[0], sentence[1], passage);
+        List<DaySaid> days = Passage.within(passage.days(), sentence[0], sentence[1]).stream()
+                .filter(DaySaid::known)
+                .toList();
+        boolean past = !happened.all(passage.tokens(), sentence[0], sentence[1], passage)
+                .isEmpty();
+        boolean habit =
+                !usual.all(passage.tokens(), sentence[0], sentence[1], passage).isEmpty();
+        if (found.isEmpty() || days.isEmpty() || past || !habit) {
+            return List.of();
+        }
+        List<SettingChange> told = new ArrayList<>();
+        for (int i = 0; i < found.size() && i < days.size(); i++) {
+            LocalDate day = days.get(i).past();
+            told.add(new SettingChange(
+                    found.get(i).meaning(),
+                    String.format(Locale.ROOT, "%02d-%02d", day.getMonthValue(), day.getDayOfMonth())));
+        }
+        return told;
+    }
+
+    private List<SettingChange> places(Passage passage, int[] sentence) {
+        List<SettingChange> told = new ArrayList<>();
+        String words = text(passage, sentence);
+        Matcher zone = ZONE.matcher(words);
+        if (zone.find() && ZONES.contains(zone.group(1))) {
+            told.add(new SettingChange("zone", zone.group(1)));
+        }
+        List<Found<String>> leads = telling.find(passage.tokens(), sentence[0], sentence[1], passage);
+        boolean bare = words.strip().matches("(?i)-?\\d.*[\\d°NSEW]");
+        Matcher degrees = DEGREES.matcher(words);
+        if (degrees.find()
+                && (bare || !leads.isEmpty() || words.toLowerCase(Locale.ROOT).contains("lat"))
+                && words.contains(".") | degrees.group(2) != null) {
+            told.addAll(degrees(degrees));
+        }
+        for (Found<String> lead : leads) {
+            cities.find(passage.tokens(), lead.end(), sentence[1], passage).stream()
+                    .filter(city -> city.start() - lead.end() <= 1)
+                    .findFirst()
+                    .ifPresent(city -> told.addAll(city(city.meaning())));
+        }
+        return told;
+    }
+
+    private static List<SettingChange> degrees(Matcher found) {
+        double latitude = signed(found.group(1), found.group(2), "S");
+        double longitude = signed(found.group(3), found.group(4), "W");
+        if (Math.abs(latitude) > 90 || Math.abs(longitude) > 180) {
+            return List.of();
+        }
+        return List.of(
+                new SettingChange("latitude", String.valueOf(latitude)),
+                new SettingChange("longitude", String.valueOf(longitude)));
+    }
+
+    private static double signed(String figures, String letter, String negative) {
+        double value = Double.parseDouble(figures);
+        return negative.equalsIgnoreCase(letter) ? -Math.abs(value) : value;
+    }
+
+    private static List<SettingChange> city(String known) {
+        String[] parts = known.split(" ");
+        List<SettingChange> told = new ArrayList<>();
+        told.add(new SettingChange("zone", parts[0]));
+        if (parts.length == 3) {
+            told.add(new SettingChange("latitude", parts[1]));
+            told.add(new SettingChange("longitude", parts[2]));
+        }
+        return told;
+    }
+
+    private static String text(Passage passage, int[] sentence) {
+        int from = passage.tokens().get(sentence[0]).from();
+        int to = passage.tokens().get(sentence[1] - 1).to();
+        return passage.message().substring(from, Math.min(to, passage.message().length()));
+    }
+}

@@ -1,0 +1,154 @@
+package bothy.reading;
+
+import bothy.almanac.Words;
+import bothy.garden.Planting;
+import bothy.garden.SignSeen;
+import bothy.reading.grammar.CropSaid;
+import bothy.reading.grammar.DaySaid;
+import bothy.reading.grammar.Moods;
+import bothy.reading.grammar.NumberSaid;
+import bothy.reading.grammar.Passage;
+import bothy.reading.text.PhraseBook;
+import bothy.reading.text.PhraseBook.Found;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Finds the signs of trouble that a message tells. */
+final class Signs {
+    private static final String FILE = "signs";
+    /** How many words before a sign a "no" may stand to take it back. */
+    private static final int REACH = 4;
+
+    private final PhraseBook<String> signs = new PhraseBook<>();
+    private final PhraseBook<String> where;
+    private final PhraseBook<String> unseen;
+    private final Map<String, String> wider = new HashMap<>();
+    private final Moods moods;
+
+    Signs(Words words, Moods moods) {
+        this.moods = moods;
+        PhraseFile file = new PhraseFile(words, FILE, words.lists(FILE, "/groups"));
+        for (String sign : words.names(FILE, "/signs")) {
+            file.into(signs, "/signs/" + sign + "/phrases", sign);
+            String kind = words.text(FILE, "/signs/" + sign + "/is", "");
+            if (!kind.isEmpty()) {
+                wider.put(sign, kind);
+            }
+        }
+        where = file.book("/where", "where");
+        unseen = file.book("/unseen", "unseen");
+    }
+
+    Set<String> vocabulary() {
+        return signs.vocabulary();
+    }
+
+    /** The wider sign that a sign is a case of, {@code null} when it is none. */
+    String wider(String sign) {
+        return wider.get(sign);
+    }
+
+    /** Signs found in a sentence, with the tokens that tell them. */
+    List<Found<String>> in(Passage passage, int[] sentence) {
+        List<Found<String>> seen = new ArrayList<>();
+        for (Found<String> found : signs.find(passage.tokens(), sentence[0], sentence[1], passage)) {
+            if (!unseen(passage, sentence, found) && moods.here(passage, sentence, found.start())) {
+                seen.add(found);
+            }
+        }
+        Set<String> told = new java.util.HashSet<>();
+        seen.forEach(found -> told.add(wider.getOrDefault(found.meaning(), "")));
+        seen.removeIf(found -> told.contains(found.meaning()));
+        return seen;
+    }
+
+    private boolean unseen(Passage passage, int[] sentence, Found<String> sign) {
+        int from = Math.max(sentence[0], sign.start() - REACH);
+        return unseen.all(passage.tokens(), from, sign.start(), passage).stream()
+                        .noneMatch(found -> comma(passage, found.end(), sign.start()))
+                && !unseen.all(passage.tokens(), from, sign.start(), passage).isEmpty();
+    }
+
+    private static boolean comma(Passage passage, int from, int to) {
+        for (int at = from; at < to; at++) {
+            if (Set.of(",", "but", "and", "just", "only").contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    SignSeen seen(Passage passage, int[] sentence, Found<String> found) {
+        CropSaid said = crop(passage, sentence);
+        List<Planting> plantings = said == null
+                ? PlantingsMeant.mentioned(passage.situation())
+                : PlantingsMeant.of(said, passage, sentence[0], sentence[1], true);
+        List<String> crops = plantings.stream().map(Planting::crop).distinct().toList();
+        String crop = crops.size() == 1
+                ? crops.get(0)
+                : said != null && (said.single() || said.certain()) ? said.crop() : null;
+        return new SignSeen(
+                found.meaning(),
+                plantings.size() == 1 ? plantings.get(0).id() : null,
+                crop,
+                day(passage, sentence),
+                place(passage, sentence, found),
+                count(passage, sentence));
+    }
+
+    private static CropSaid crop(Passage passage, int[] sentence) {
+        List<CropSaid> inside = Passage.within(passage.crops(), sentence[0], sentence[1]);
+        if (!inside.isEmpty()) {
+            return inside.get(0);
+        }
+        List<CropSaid> before = Passage.within(passage.crops(), 0, sentence[0]);
+        if (!before.isEmpty()) {
+            return before.get(before.size() - 1);
+        }
+        return passage.crops().isEmpty() ? null : passage.crops().get(0);
+    }
+
+    private static LocalDate day(Passage passage, int[] sentence) {
+        LocalDate today = passage.situation().today();
+        return Passage.within(passage.days(), sentence[0], sentence[1]).stream()
+                .filter(DaySaid::known)
+                .map(DaySaid::past)
+                .filter(day -> !day.isAfter(today))
+                .reduce((first, second) -> second)
+                .orElse(today);
+    }
+
+    private String place(Passage passage, int[] sentence, Found<String> sign) {
+        return where.find(passage.tokens(), sentence[0], sentence[1], passage).stream()
+                .findFirst()
+                .map(found -> words(passage, found.place().words()))
+                .orElse(null);
+    }
+
+    private static String words(Passage passage, BitSet words) {
+        StringBuilder text = new StringBuilder();
+        words.stream().forEach(at -> text.append(text.isEmpty() ? "" : " ").append(passage.word(at)));
+        return text.toString();
+    }
+
+    private static Integer count(Passage passage, int[] sentence) {
+        for (NumberSaid number : passage.counts(sentence[0], sentence[1])) {
+            String next = passage.word(number.end());
+            boolean plants = Set.of("of", "plants", "plant", "seedlings", "out", "are", "have", "leaves")
+                            .contains(next)
+                    || passage.crops().stream().anyMatch(crop -> crop.start() == number.end());
+            if (plants
+                    && number.value() >= 1
+                    && number.value() < 10_000
+                    && !passage.word(number.start()).equals("one")) {
+                return (int) number.value();
+            }
+        }
+        return null;
+    }
+}
