@@ -23,6 +23,7 @@ final class TroubleFiles {
     private final Map<String, Question> questions = new LinkedHashMap<>();
     private final Map<String, List<String>> groups = new LinkedHashMap<>();
     private final Map<String, List<Stage>> stages = new LinkedHashMap<>();
+    private final Map<String, List<String>> wider = new LinkedHashMap<>();
     private final Map<String, YamlFile> home = new HashMap<>();
     private final List<Problem> problems = new ArrayList<>();
 
@@ -32,13 +33,15 @@ final class TroubleFiles {
             Map<String, Cause> causes,
             Map<String, Question> questions,
             Map<String, List<String>> groups,
-            Map<String, List<Stage>> stages) {}
+            Map<String, List<Stage>> stages,
+            Map<String, List<String>> wider) {}
 
     private TroubleFiles() {}
 
     static Troubles read(RulesFolder folder) {
         TroubleFiles files = new TroubleFiles();
         folder.paths(FOLDER, ".yaml").forEach(path -> files.take(YamlFile.in(folder, path)));
+        files.widen();
         files.hold();
         if (!files.problems.isEmpty()) {
             throw new RulesBroken(files.problems);
@@ -53,6 +56,7 @@ final class TroubleFiles {
         add("questions", sheet.questions(), questions, file);
         add("groups", sheet.groups(), groups, file);
         add("stages", sheet.stages(), stages, file);
+        add("wider", sheet.wider(), wider, file);
     }
 
     private <T> void add(String part, Map<String, T> from, Map<String, T> to, YamlFile file) {
@@ -67,6 +71,15 @@ final class TroubleFiles {
             }
             to.put(name, value);
         });
+    }
+
+    /** A wider sign can have all causes of the narrower ones. */
+    private void widen() {
+        wider.forEach((sign, narrower) -> signs.put(
+                sign,
+                narrower.stream()
+                        .flatMap(one -> signs.getOrDefault(one, List.of()).stream())
+                        .toList()));
     }
 
     /** Holds the parts against each other: every name that is used must be known. */
