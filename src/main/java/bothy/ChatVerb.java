@@ -42,7 +42,7 @@ class ChatVerb implements Callable<Integer> {
         RulesFolder folder = Workshop.folder(rules.folder);
         CompletableFuture<Store> opening = CompletableFuture.supplyAsync(() -> Shelf.open(address()));
         Knowledge knowledge = Workshop.knowledge(folder, Workshop.cacheFolder(), WeatherSource.none());
-        try (Store store = join(opening)) {
+        try (Store store = Workshop.join(opening)) {
             Conversation conversation = new Conversation(store, knowledge);
             ZoneId zone = ZoneId.systemDefault();
             LocalDate day = demo ? Demo.open(store, knowledge, today, zone) : today;
@@ -72,17 +72,6 @@ class ChatVerb implements Callable<Integer> {
         } catch (IOException unwritable) {
             throw new Complaints.MisUse("No folder for the demo's diary could be made: " + unwritable.getMessage()
                     + ". Name a file with --db.");
-        }
-    }
-
-    private static Store join(CompletableFuture<Store> opening) {
-        try {
-            return opening.join();
-        } catch (java.util.concurrent.CompletionException failed) {
-            if (failed.getCause() instanceof RuntimeException cause) {
-                throw cause;
-            }
-            throw failed;
         }
     }
 

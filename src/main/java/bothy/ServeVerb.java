@@ -1,12 +1,108 @@
 package bothy;
 
+import bothy.almanac.RulesFolder;
+import bothy.channel.telegram.Handler;
+import bothy.channel.telegram.TelegramChannel;
+import bothy.channel.telegram.TelegramSettings;
+import bothy.conversation.Conversation;
+import bothy.conversation.Conversation.Address;
+import bothy.conversation.Knowledge;
+import bothy.diary.Store;
+import bothy.diary.sql.Shelf;
+import bothy.garden.Message;
+import bothy.reminding.Rounds;
+import bothy.weather.WeatherSource;
+import java.net.URI;
+import java.time.Duration;
+import java.time.InstantSource;
+import java.time.ZoneOffset;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 
-@Command(name = "serve")
+/** Runs the Telegram channel and the reminders until it is stopped. */
+@Command(
+        name = "serve",
+        mixinStandardHelpOptions = true,
+        description = "Answers on Telegram until it is stopped. The bot's token is taken from BOTHY_TELEGRAM_TOKEN.")
 final class ServeVerb implements Callable<Integer> {
+    private static final String NO_TOKEN =
+            """
+            There is no Telegram token. To get one, write to @BotFather in Telegram, send /newbot and follow it;
+            then run again with the token in the environment: BOTHY_TELEGRAM_TOKEN=… (never on the command line).
+            Without Telegram you can chat right here: leave "serve" out.""";
+
+    @Mixin
+    private RulesOption rules;
+
+    @Option(
+            names = "--db",
+            paramLabel = "FILE",
+            defaultValue = "bothy.db",
+            description = "Diary: an SQLite file, or a jdbc:postgresql: address (default: ${DEFAULT-VALUE} here).")
+    private String diary;
+
+    @Option(
+            names = "--telegram-service",
+            paramLabel = "ADDRESS",
+            description = "Base address of the Bot API, for a server of your own (default: the public one).")
+    private URI service;
+
     @Override
-    public Integer call() {
-        return 0;
+    public Integer call() throws InterruptedException {
+        String token = System.getenv("BOTHY_TELEGRAM_TOKEN");
+        if (token == null || token.isBlank()) {
+            System.err.println(NO_TOKEN);
+            return 2;
+        }
+        RulesFolder folder = Workshop.folder(rules.folder);
+        Knowledge knowledge = Workshop.knowledge(folder, Workshop.cacheFolder(), WeatherSource.none());
+        try (Store store = Shelf.open(diary)) {
+            return serve(store, knowledge, settings(token.strip(), knowledge));
+        }
+    }
+
+    private TelegramSettings settings(String token, Knowledge knowledge) {
+        Map<String, String> menu = new LinkedHashMap<>();
+        for (String command : new String[] {"week", "plot", "why", "undo", "settings", "mydata", "help"}) {
+            menu.put(command, knowledge.replier().talk("menu-" + command));
+        }
+        TelegramSettings settings =
+                TelegramSettings.of(token, menu, knowledge.replier().talk("button-past"));
+        return service == null ? settings : settings.withService(service);
+    }
+
+    private static int serve(Store store, Knowledge knowledge, TelegramSettings settings) throws InterruptedException {
+        InstantSource clock = InstantSource.system();
+        Conversation conversation = new Conversation(store, knowledge);
+        try (TelegramChannel channel = new TelegramChannel(settings, store, handler(conversation), clock);
+                Rounds rounds = new Rounds(conversation, store::growers, clock, ZoneOffset.UTC, channel::ring)) {
+            Thread stopping = new Thread(channel::stop, "stopping");
+            Runtime.getRuntime().addShutdownHook(stopping);
+            channel.start();
+            rounds.start(Duration.ofMinutes(5));
+            System.err.println("Bothy answers on Telegram. Stop it with Ctrl-C.");
+            Optional<String> wrong = channel.awaitEnd();
+            wrong.ifPresent(System.err::println);
+            return wrong.isPresent() ? 1 : 0;
+        }
+    }
+
+    static Handler handler(Conversation conversation) {
+        return new Handler() {
+            @Override
+            public void handle(Message message, String channel, String chat) {
+                conversation.handle(message, new Address(channel, chat));
+            }
+
+            @Override
+            public void apologise(Message message, String channel, String chat, RuntimeException why) {
+                conversation.apologise(message, new Address(channel, chat));
+            }
+        };
     }
 }

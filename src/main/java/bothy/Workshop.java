@@ -33,9 +33,9 @@ final class Workshop {
      */
     static Knowledge knowledge(RulesFolder folder, Path cache, WeatherSource weather) {
         CompletableFuture<RuleBook> rules = CompletableFuture.supplyAsync(() -> RuleBook.of(folder, cache));
-        Map<String, Sheet> sheets = CropSheets.load(folder);
+        CompletableFuture<Reading> reading = CompletableFuture.supplyAsync(() -> new Reading(Words.in(folder)));
+        Map<String, Sheet> sheets = CropSheets.quickly(folder, cache);
         Wording wording = Wording.in(folder);
-        Reading reading = new Reading(Words.in(folder));
         Troubles troubles = Troubles.in(folder);
         TroubleWording troubleWording = TroubleWording.in(folder);
         Advisor advisor = new Advisor(
@@ -45,12 +45,12 @@ final class Workshop {
                 troubles,
                 troubleWording.askable());
         Replier replier = new Replier(wording, sheets, troubles, troubleWording);
-        return new Knowledge(reading, advisor, replier, sheets, weather);
+        return new Knowledge(join(reading), advisor, replier, sheets, weather);
     }
 
-    private static RuleBook join(CompletableFuture<RuleBook> rules) {
+    static <T> T join(CompletableFuture<T> made) {
         try {
-            return rules.join();
+            return made.join();
         } catch (java.util.concurrent.CompletionException failed) {
             if (failed.getCause() instanceof RuntimeException cause) {
                 throw cause;

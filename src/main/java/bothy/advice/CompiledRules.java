@@ -2,6 +2,7 @@ package bothy.advice;
 
 import bothy.almanac.RulesFolder;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
@@ -25,19 +26,29 @@ import org.slf4j.LoggerFactory;
 
 /**
  * Compiled rules kept in a file, so that a start need not compile them again. The file's name is a hash over the rules, the classes
- * of the facts and the version of the rule engine: when one of these changes, the file is not found and the rules are compiled.
- * The engine has no public way to load a compiled module without its XML module, so this one class uses its inner ones.
+ * of the facts and the version of the rule engine: when one of these changes, the file is not found and the rules are compiled. The
+ * packed program carries the compiled form of its own rules, so that even a first start need not compile. The engine has no public
+ * way to load a compiled module without its XML module, so this one class uses its inner ones.
  */
 final class CompiledRules {
+    /** Hash of the fact classes, written into the packed program when it is built. */
+    static final String FACTS = "facts.sha256";
+
+    /** Names the version of the rule engine, in its own jar as in the packed program. */
+    private static final String ENGINE = "/META-INF/maven/org.drools/drools-engine/pom.properties";
+
     private static final Logger LOG = LoggerFactory.getLogger(CompiledRules.class);
     private static final List<String> FACT_PACKAGES = List.of("garden", "almanac", "advice/facts");
-    private final Path file;
+    private static final int KEPT = 8;
     private final ReleaseId release;
+    private final String name;
+    private final Path cache;
 
     CompiledRules(RulesFolder folder, Path cache) {
         String key = key(folder);
         this.release = KieServices.get().newReleaseId("bothy", "rules", key);
-        this.file = cache == null ? null : cache.resolve("rules-" + key + ".jar");
+        this.name = "rules-" + key + ".jar";
+        this.cache = cache;
     }
 
     ReleaseId releaseId() {
@@ -45,47 +56,69 @@ final class CompiledRules {
     }
 
     Optional<KieContainer> kept() {
-        if (file == null || !Files.isReadable(file)) {
+        if (cache == null) {
             return Optional.empty();
         }
+        Path file = cache.resolve(name);
         try {
-            KieServices services = KieServices.get();
-            KieModuleModel model = services.newKieModuleModel();
-            model.newKieBaseModel("defaultKieBase").addPackage("*").setDefault(true);
-            InternalKieModule module = InternalKieModuleProvider.get(release, model, file.toFile());
-            services.getRepository().addKieModule(module);
-            KieContainer container = services.newKieContainer(release);
-            container.getKieBase();
-            return Optional.of(container);
-        } catch (RuntimeException | LinkageError unusable) {
+            if (!Files.isReadable(file) && !unpack(file)) {
+                return Optional.empty();
+            }
+            return Optional.of(load(file));
+        } catch (IOException | RuntimeException | LinkageError unusable) {
             LOG.warn("Compiled rules in {} cannot be used and are compiled again: {}", file, unusable.toString());
             KieServices.get().getRepository().removeKieModule(release);
             return Optional.empty();
         }
     }
 
+    /** Takes the compiled rules that came with the program, if they are those wanted. */
+    private boolean unpack(Path file) throws IOException {
+        try (InputStream packed = CompiledRules.class.getResourceAsStream(name)) {
+            if (packed != null) {
+                write(file, packed.readAllBytes());
+            }
+            return packed != null;
+        }
+    }
+
+    private KieContainer load(Path file) {
+        KieServices services = KieServices.get();
+        KieModuleModel model = services.newKieModuleModel();
+        model.newKieBaseModel("defaultKieBase").addPackage("*").setDefault(true);
+        services.getRepository().addKieModule(InternalKieModuleProvider.get(release, model, file.toFile()));
+        KieContainer container = services.newKieContainer(release);
+        container.getKieBase();
+        return container;
+    }
+
     void keep(InternalKieModule module) {
-        if (file == null) {
+        if (cache == null) {
             return;
         }
+        Path file = cache.resolve(name);
         try {
-            Files.createDirectories(file.getParent());
-            Path fresh = Files.createTempFile(file.getParent(), "rules-", ".new");
-            Files.write(fresh, module.getBytes());
-            Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            write(file, module.getBytes());
             dropOlder();
         } catch (IOException | UncheckedIOException unwritable) {
             LOG.warn("Compiled rules cannot be kept in {}: {}", file, unwritable.toString());
         }
     }
 
+    private void write(Path file, byte[] bytes) throws IOException {
+        Files.createDirectories(cache);
+        Path fresh = Files.createTempFile(cache, "rules-", ".new");
+        Files.write(fresh, bytes);
+        Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    }
+
     /** Keeps the few newest: several versions of the rules may be in use side by side. */
     private void dropOlder() throws IOException {
-        try (Stream<Path> all = Files.list(file.getParent())) {
+        try (Stream<Path> all = Files.list(cache)) {
             List<Path> stale = all.filter(path -> path.getFileName().toString().matches("rules-[0-9a-f]{64}\\.jar"))
                     .sorted((a, b) ->
                             Long.compare(b.toFile().lastModified(), a.toFile().lastModified()))
-                    .skip(8)
+                    .skip(KEPT)
                     .toList();
             for (Path path : stale) {
                 Files.deleteIfExists(path);
@@ -94,43 +127,59 @@ final class CompiledRules {
     }
 
     private static String key(RulesFolder folder) {
+        MessageDigest digest = sha256();
+        for (String path : folder.paths("", ".drl")) {
+            digest.update((path + "\0" + folder.text(path) + "\0").getBytes(StandardCharsets.UTF_8));
+        }
+        digest.update(resource(ENGINE).orElse("unknown engine").getBytes(StandardCharsets.UTF_8));
+        digest.update(System.getProperty("java.specification.version").getBytes(StandardCharsets.UTF_8));
+        digest.update(facts().getBytes(StandardCharsets.UTF_8));
+        return HexFormat.of().formatHex(digest.digest());
+    }
+
+    private static MessageDigest sha256() {
         try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            for (String path : folder.paths("", ".drl")) {
-                digest.update((path + "\0" + folder.text(path) + "\0").getBytes(StandardCharsets.UTF_8));
-            }
-            digest.update(String.valueOf(KieServices.class.getPackage().getImplementationVersion())
-                    .getBytes(StandardCharsets.UTF_8));
-            digest.update(System.getProperty("java.specification.version").getBytes(StandardCharsets.UTF_8));
-            addFactClasses(digest);
-            return HexFormat.of().formatHex(digest.digest());
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException(impossible);
+        }
+    }
+
+    private static String facts() {
+        try {
+            Path home = Path.of(CompiledRules.class
+                    .getProtectionDomain()
+                    .getCodeSource()
+                    .getLocation()
+                    .toURI());
+            if (Files.isDirectory(home)) {
+                return factsOf(home);
+            }
+            return resource(FACTS)
+                    .orElseThrow(() -> new IllegalStateException("the program was packed without " + FACTS));
         } catch (IOException | URISyntaxException unreadable) {
             throw new IllegalStateException("the program's own classes cannot be read", unreadable);
         }
     }
 
-    private static void addFactClasses(MessageDigest digest) throws IOException, URISyntaxException {
-        Path home = Path.of(CompiledRules.class
-                .getProtectionDomain()
-                .getCodeSource()
-                .getLocation()
-                .toURI());
-        if (Files.isRegularFile(home)) {
-            digest.update(stamp(home).getBytes(StandardCharsets.UTF_8));
-            return;
+    private static Optional<String> resource(String path) {
+        try (InputStream in = CompiledRules.class.getResourceAsStream(path)) {
+            return in == null ? Optional.empty() : Optional.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
         }
+    }
+
+    /** Hash over the classes of the facts in a folder of classes. */
+    static String factsOf(Path classes) throws IOException {
+        MessageDigest digest = sha256();
         for (String facts : FACT_PACKAGES) {
-            try (Stream<Path> classes = Files.list(home.resolve("bothy").resolve(facts))) {
-                for (Path path : classes.filter(Files::isRegularFile).sorted().toList()) {
+            try (Stream<Path> found = Files.list(classes.resolve("bothy").resolve(facts))) {
+                for (Path path : found.filter(Files::isRegularFile).sorted().toList()) {
                     digest.update(Files.readAllBytes(path));
                 }
             }
         }
-    }
-
-    private static String stamp(Path jar) throws IOException {
-        return jar.getFileName() + " " + Files.size(jar) + " " + Files.getLastModifiedTime(jar);
+        return HexFormat.of().formatHex(digest.digest());
     }
 }

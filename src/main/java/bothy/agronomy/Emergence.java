@@ -38,6 +38,22 @@ public final class Emergence {
         return new Emergence(rates);
     }
 
+    /**
+     * A stand-in for a crop of which only "usually 7 to 14 days" is printed: the same days at every temperature between the published least
+     * and greatest (own model; the middle is taken so that as many times later as earlier remain).
+     *
+     * @param lowDays 0.5 to 400
+     * @param highDays at or above the low end, to 400
+     * @param leastC published least soil temperature for germination, −5 to 50 °C
+     * @param greatestC published greatest, not below the least
+     */
+    public static Emergence usually(double lowDays, double highDays, double leastC, double greatestC) {
+        Stated.ordered("usualDays", lowDays, highDays, 0.5, HORIZON, "days");
+        Stated.ordered("soilTempC", leastC, greatestC, -5, 50, "°C");
+        double days = Math.sqrt(lowDays * highDays);
+        return table(leastC == greatestC ? Map.of(leastC, days) : Map.of(leastC, days, greatestC, days));
+    }
+
     /** Lowest printed soil temperature at which seedlings came, °C. */
     public double lowestC() {
         return ratePerDay.firstKey();

@@ -46,7 +46,16 @@ public final class NothingUp {
      * @param tooDry waiting: it has had no water
      * @param dead it will not come
      */
-    public record Chances(double slow, double tooCold, double tooHot, double tooDry, double dead) {}
+    public record Chances(double slow, double tooCold, double tooHot, double tooDry, double dead) {
+        /**
+         * Seedlings still to be expected when warmth and water are put right: all that are not dead.
+         *
+         * @param notUp seeds not up yet, 0 to 10 000
+         */
+        public double stillToCome(int notUp) {
+            return Stated.within("notUp", notUp, 0, 10_000, "seeds") * (1 - dead);
+        }
+    }
 
     /**
      * @param sown seeds sown, 1 to 10 000

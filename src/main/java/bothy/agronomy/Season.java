@@ -75,6 +75,11 @@ public record Season(LocalDate lastFrost, LocalDate firstFrost) {
         return firstFrost.minusDays(daysToMaturity + pickingDays + slackDays);
     }
 
+    /** Whether something sown on a day still ripens before the first frost; parameters as for {@link #lastSowing}. */
+    public boolean stillRipens(LocalDate sowing, int daysToMaturity, int pickingDays, int slackDays) {
+        return !sowing.isAfter(lastSowing(daysToMaturity, pickingDays, slackDays));
+    }
+
     /** Days to add to the days to maturity of a late sowing as days shorten: two weeks, common practice. */
     public static final int AUTUMN_SLACK_DAYS = 14;
 

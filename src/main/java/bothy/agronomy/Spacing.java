@@ -70,7 +70,7 @@ public record Spacing(double alongM, double acrossM, boolean offset) {
         int plants = 0;
         for (int row = 0; y0 + row * across <= width; row++) {
             double y = y0 + row * across;
-            double shift = offset && row % 2 == 1 ? alongM / 2 : 0;
+            double shift = offset && row % 2 != 0 ? alongM / 2 : 0;
             for (double x = x0 - alongM + shift; x <= length; x += alongM) {
                 boolean within =
                         turned ? bed.holds(y, x, marginAcross, alongM / 2) : bed.holds(x, y, alongM / 2, marginAcross);

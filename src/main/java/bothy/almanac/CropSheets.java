@@ -1,5 +1,8 @@
 package bothy.almanac;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -34,6 +37,38 @@ public final class CropSheets {
             throw new RulesBroken(problems);
         }
         return Collections.unmodifiableMap(sheets);
+    }
+
+    /**
+     * The same sheets for a start that is to be quick: when the folder was read without a fault before, each sheet is read when it is
+     * first wanted.
+     *
+     * @param cache folder in which it is remembered that the sheets are in order, {@code null} to read them all
+     * @throws RulesBroken with the first problem of each unreadable sheet
+     */
+    public static Map<String, Sheet> quickly(RulesFolder folder, Path cache) {
+        InOrder inOrder = new InOrder(folder, cache);
+        if (inOrder.known()) {
+            return new SheetsOnDemand(folder);
+        }
+        Map<String, Sheet> sheets = load(folder);
+        inOrder.remember();
+        return sheets;
+    }
+
+    /**
+     * Run by the build before packing, beside the classes of this package: reads the shipped sheets and leaves a mark that they are in
+     * order.
+     *
+     * @throws IOException when the mark cannot be written
+     */
+    public static void pack(Path classes) throws IOException {
+        RulesFolder folder = RulesFolder.inside();
+        load(folder);
+        Files.writeString(classes.resolve("bothy/almanac").resolve(InOrder.SHIPPED), folder.fingerprint());
+        Files.write(
+                classes.resolve("rules").resolve(RulesFolder.INDEX),
+                folder.paths("", "").stream().toList());
     }
 
     /** Paths of the sheets in a folder. */

@@ -25,6 +25,9 @@ import java.util.stream.Stream;
  * changes later does not change this object.
  */
 public final class RulesFolder {
+    /** Names the files of the packed rules, one a line; written by the build, since opening the whole jar for a listing is slow. */
+    static final String INDEX = "index.txt";
+
     private static final String INSIDE = "rules";
     private final String name;
     private final SortedMap<String, String> files;
@@ -56,6 +59,29 @@ public final class RulesFolder {
 
     /** The copy that travels with the program. */
     public static RulesFolder inside() {
+        ClassLoader loader = RulesFolder.class.getClassLoader();
+        URL packed = loader.getResource(INSIDE + "/" + INDEX);
+        if (packed == null || !"jar".equals(packed.getProtocol())) {
+            return listed();
+        }
+        try (InputStream index = loader.getResourceAsStream(INSIDE + "/" + INDEX)) {
+            return indexed(loader, new String(index.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException unreadable) {
+            throw new IllegalStateException("the rules packed with the program cannot be read", unreadable);
+        }
+    }
+
+    private static RulesFolder indexed(ClassLoader loader, String index) throws IOException {
+        SortedMap<String, String> files = new TreeMap<>();
+        for (String path : index.lines().toList()) {
+            try (InputStream in = loader.getResourceAsStream(INSIDE + "/" + path)) {
+                files.put(path, new String(in.readAllBytes(), StandardCharsets.UTF_8));
+            }
+        }
+        return new RulesFolder(INSIDE, files);
+    }
+
+    private static RulesFolder listed() {
         URL root = RulesFolder.class.getClassLoader().getResource(INSIDE + "/wording/en.yaml");
         if (root == null) {
             throw new IllegalStateException("the program was packed without its rules");

@@ -46,8 +46,23 @@ public final class Conversation {
         });
     }
 
+    /** Gives up on a message that could not be handled: marks it as handled and says so, in one transaction. */
+    public void apologise(Message message, Address address) {
+        store.write(message.grower(), page -> {
+            if (!page.handled(message.id())) {
+                page.markHandled(message.id(), message.at());
+                page.send(
+                        address.channel(),
+                        address.chat(),
+                        new Reply(knowledge.replier().talk("could-not-take-in"), List.of()),
+                        message.at());
+            }
+            return null;
+        });
+    }
+
     /**
-     * Says what is due unasked, at most once a day.
+     * Says what is due unasked, at most once a day and by daylight.
      *
      * @param grower the channel's key of the grower
      * @param moment when it is

@@ -34,6 +34,9 @@ import org.slf4j.LoggerFactory;
 /** One message and its reply, inside one transaction. */
 final class Exchange {
     private static final Logger LOG = LoggerFactory.getLogger(Exchange.class);
+    /** A weekly list may hold more than a phone shows reasons for. */
+    private static final int MOST_EXPLAINED = 6;
+
     private final Knowledge knowledge;
     private final Page page;
     private final Message message;
@@ -61,7 +64,17 @@ final class Exchange {
         List<Logged> written = write(heard, notes.findings(heard));
         Garden garden = written.isEmpty() ? before : Replay.garden(page.lines(), today, message.zone());
         Advised advised = advise(heard, written, garden);
-        Turn turn = new Turn(today, garden, heard, written, advised.given(), advised.stages(), heard.doubt(), advised.diagnoses());
+        Turn turn = new Turn(
+                today,
+                garden,
+                heard,
+                written,
+                takenBack(written),
+                advised.given(),
+                advised.stages(),
+                heard.doubt(),
+                memory.saidOn(today),
+                advised.diagnoses());
         Answer answer = new Commands(knowledge.replier(), memory.why(), message, turn)
                 .answer()
                 .orElseGet(() -> knowledge.replier().answer(turn));
@@ -119,6 +132,16 @@ final class Exchange {
         return before.standing().stream()
                 .filter(line -> line.message().equals(edited) && line.entry() instanceof Event)
                 .toList();
+    }
+
+    /** What the lines taken back had said, as it stood before. */
+    private List<Event> takenBack(List<Logged> written) {
+        Set<Long> gone = written.stream()
+                .map(Logged::entry)
+                .filter(entry -> entry instanceof Amendment amendment && amendment.instead() == null)
+                .map(entry -> ((Amendment) entry).entry())
+                .collect(Collectors.toSet());
+        return Replay.standingOrCorrecting(lines, gone);
     }
 
     private Advised advise(Heard heard, List<Logged> written, Garden garden) {
@@ -188,8 +211,15 @@ final class Exchange {
                 && turn.written().stream().noneMatch(line -> line.entry() instanceof Finding finding && finding.asked());
     }
 
+    private Set<String> said(Answer answer) {
+        Set<String> said = new LinkedHashSet<>(memory.saidOn(today));
+        answer.spoken().stream().map(Turn::key).forEach(said::add);
+        return said;
+    }
+
     private void remember(Answer answer, Turn turn) {
         List<String> why = answer.spoken().stream()
+                .limit(MOST_EXPLAINED)
                 .map(given -> knowledge.replier().why(given, turn))
                 .toList();
         Set<String> mentioned = new LinkedHashSet<>();
@@ -208,6 +238,8 @@ final class Exchange {
                 why.isEmpty() ? memory.why() : why,
                 mentioned.isEmpty() ? memory.mentioned() : List.copyOf(mentioned),
                 memory.raised(),
-                memory.spokeUnasked())));
+                memory.lookedUnasked(),
+                said(answer),
+                today)));
     }
 }

@@ -18,11 +18,13 @@ import bothy.replying.Turn;
 import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -33,12 +35,18 @@ import org.slf4j.LoggerFactory;
 final class SpeakingUp {
     private static final Logger LOG = LoggerFactory.getLogger(SpeakingUp.class);
     private static final DayOfWeek LIST_DAY = DayOfWeek.SATURDAY;
+    private static final LocalTime FROM = LocalTime.of(8, 0);
+    private static final LocalTime TO = LocalTime.of(20, 0);
     private static final int MOST = 3;
     private static final int LEAST_REST_DAYS = 3;
+    /** A weekly list may hold more than a phone shows reasons for. */
+    private static final int MOST_EXPLAINED = 6;
+
     private final Knowledge knowledge;
     private final Page page;
     private final Garden garden;
     private final LocalDate today;
+    private final LocalTime time;
     private final Memory memory;
 
     SpeakingUp(Knowledge knowledge, Page page, Instant moment, ZoneId zone) {
@@ -48,14 +56,24 @@ final class SpeakingUp {
                 .grower()
                 .zone();
         this.today = moment.atZone(told).toLocalDate();
+        this.time = moment.atZone(told).toLocalTime();
         this.garden = Replay.garden(page.lines(), today, zone);
         this.memory = MemoryJson.read(page.state());
     }
 
     Optional<Outcome> outcome() {
-        if (garden.growing().isEmpty() || today.equals(memory.spokeUnasked())) {
+        boolean night = time.isBefore(FROM) || time.isAfter(TO);
+        if (garden.growing().isEmpty() || night || today.equals(memory.lookedUnasked())) {
             return Optional.empty();
         }
+        Optional<Outcome> outcome = spoken();
+        if (outcome.isEmpty()) {
+            page.keepState(MemoryJson.write(memory.withLookedUnasked(today)));
+        }
+        return outcome;
+    }
+
+    private Optional<Outcome> spoken() {
         List<WeatherDay> weather = knowledge.weather().around(garden.grower(), today);
         Advised advised;
         try {
@@ -69,18 +87,19 @@ final class SpeakingUp {
         if (due.isEmpty() && !(week && anythingThisWeek(advised.given()))) {
             return Optional.empty();
         }
-        Turn turn =
-                new Turn(
+        Turn turn = new Turn(
                 today,
                 garden,
                 Heard.nothing(Kind.CHAT),
                 List.of(),
+                List.of(),
                 advised.given(),
                 advised.stages(),
                 null,
+                Set.of(),
                 advised.diagnoses());
         Answer answer = knowledge.replier().unasked(turn, due, week);
-        remember(answer, turn);
+        remember(answer, due, turn);
         return Optional.of(new Outcome(
                 answer.reply(),
                 List.of(),
@@ -95,7 +114,7 @@ final class SpeakingUp {
         return given.stream()
                 .filter(one -> one.occasion() == Occasion.STANDING && !one.due().isAfter(today))
                 .filter(one -> one.neglect() == Neglect.PLANTS_LOST || one.neglect() == Neglect.CROP_LOST)
-                .filter(one -> !today.isBefore(memory.raised().getOrDefault(key(one), today)))
+                .filter(one -> !today.isBefore(memory.raised().getOrDefault(Turn.key(one), today)))
                 .limit(MOST)
                 .toList();
     }
@@ -106,19 +125,16 @@ final class SpeakingUp {
                         one -> one.occasion() == Occasion.STANDING && one.due().isBefore(today.plusDays(7)));
     }
 
-    private static String key(Given given) {
-        return given.id() + " " + given.planting();
-    }
-
-    private void remember(Answer answer, Turn turn) {
+    private void remember(Answer answer, List<Given> due, Turn turn) {
         Map<String, LocalDate> raised = new HashMap<>(memory.raised());
         raised.values().removeIf(until -> until.isBefore(today));
-        for (Given given : answer.spoken()) {
+        for (Given given : due) {
             LocalDate rest = today.plusDays(LEAST_REST_DAYS);
             LocalDate next = given.nextCheck();
-            raised.put(key(given), next != null && next.isAfter(rest) ? next : rest);
+            raised.put(Turn.key(given), next != null && next.isAfter(rest) ? next : rest);
         }
         List<String> why = answer.spoken().stream()
+                .limit(MOST_EXPLAINED)
                 .map(given -> knowledge.replier().why(given, turn))
                 .toList();
         page.keepState(MemoryJson.write(new Memory(
@@ -132,6 +148,8 @@ final class SpeakingUp {
                                 .distinct()
                                 .toList(),
                 raised,
-                today)));
+                today,
+                memory.said(),
+                memory.saidOn())));
     }
 }

@@ -110,6 +110,23 @@ public final class Replay {
                 .toList();
     }
 
+    /** What lines with these numbers say: the event that stands there, or the event that the correction put in place. */
+    public static List<Event> standingOrCorrecting(List<Logged> lines, Set<Long> numbers) {
+        List<Event> events = new ArrayList<>();
+        for (Logged line : standing(lines)) {
+            if (numbers.contains(line.number()) && line.entry() instanceof Event event) {
+                events.add(event);
+            }
+        }
+        for (Logged line : lines) {
+            boolean corrects = line.entry() instanceof Amendment amendment && amendment.instead() instanceof Event;
+            if (numbers.contains(line.number()) && corrects) {
+                events.add((Event) ((Amendment) line.entry()).instead());
+            }
+        }
+        return events;
+    }
+
     /** What the grower settled, on top of what the channel knows. */
     private static Grower grower(List<Logged> standing, ZoneId zone) {
         Settings settings = new Settings(zone);

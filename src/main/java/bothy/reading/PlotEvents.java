@@ -33,11 +33,23 @@ final class PlotEvents {
         List<Quantity> own = Passage.within(
                 passage.quantities(), clause.action().start(), clause.action().end());
         Event measured = own.isEmpty()
-                ? event
+                ? bare(event, passage, clause)
                 : event.withAmount(
                         own.get(own.size() - 1).value(), own.get(own.size() - 1).unit());
         boolean soil = SOIL.stream().anyMatch(word -> says(passage, clause.from(), clause.to(), word));
         return measured.withDetail(soil ? "soil" : null).withPlace(place(passage, clause), null);
+    }
+
+    /** "Got down to 3": the number alone is degrees. */
+    private static Event bare(Event event, Passage passage, Clause clause) {
+        return Passage.within(
+                        passage.numbers(),
+                        clause.action().start(),
+                        clause.action().end())
+                .stream()
+                .reduce((first, second) -> second)
+                .map(number -> event.withAmount(number.value(), "°"))
+                .orElse(event);
     }
 
     private static String place(Passage passage, Clause clause) {

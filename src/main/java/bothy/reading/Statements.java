@@ -85,12 +85,12 @@ final class Statements {
     private List<Told> ofClause(Passage passage, Clause clause, List<Told> before) {
         List<Told> told = new ArrayList<>();
         for (CropSaid crop : clause.crops()) {
-            told.add(ofCrop(passage, clause, crop));
+            told.add(finished(passage, clause, ofCrop(passage, clause, crop), WhenTold.said(passage, clause, crop)));
         }
         if (told.isEmpty()) {
-            told.addAll(withoutCrop(passage, clause, before));
+            DaySaid day = WhenTold.said(passage, clause);
+            withoutCrop(passage, clause, before).forEach(one -> told.add(finished(passage, clause, one, day)));
         }
-        told.replaceAll(one -> finished(passage, clause, one));
         return told;
     }
 
@@ -179,8 +179,8 @@ final class Statements {
         return false;
     }
 
-    private static Told finished(Passage passage, Clause clause, Told told) {
-        Told dated = WhenTold.dated(told, WhenTold.said(passage, clause), passage);
+    private static Told finished(Passage passage, Clause clause, Told told, DaySaid day) {
+        Told dated = WhenTold.dated(told, day, passage);
         Integer count = dated.event().count();
         if (count != null && (count <= 0 || count > MOST_PLANTS)) {
             dated = dated.with(dated.event().withCount(null)).doubting(Doubt.About.HOW_MANY, String.valueOf(count));

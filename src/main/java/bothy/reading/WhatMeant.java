@@ -47,18 +47,23 @@ final class WhatMeant {
         boolean young = says(passage, clause, PLANTS);
         boolean nursery = Passage.within(passage.places(), clause.from(), clause.to()).stream()
                 .map(PlaceSaid::name)
-                .anyMatch(name -> INDOORS.stream().anyMatch(name::contains));
-        if (nursery && !young) {
-            return What.SOWN;
-        }
+                .anyMatch(name -> INDOORS.stream().anyMatch(name::contains) || smallPot(name));
         boolean growing = crop == null
                 || PlantingsMeant.growing(passage.situation()).stream()
                         .map(Planting::crop)
                         .anyMatch(crop.crops()::contains);
+        if (nursery && !young && !(growing && crop != null)) {
+            return What.SOWN;
+        }
         if (young || (growing && !(crop != null && rootedAtOnce(crop.crops())))) {
             return What.PLANTED_OUT;
         }
         return crop != null && cropNames.plantedIsSown(crop.crop()) ? What.SOWN : What.PLANTED_OUT;
+    }
+
+    /** Pots of seedlings, not those that a plant ends in. */
+    private static boolean smallPot(String name) {
+        return name.equals("pots") || name.matches("(7|8|9|10) cm pots|[345] inch pots");
     }
 
     /** Crops that are never raised in a pot first. */

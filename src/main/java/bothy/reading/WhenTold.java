@@ -46,6 +46,26 @@ final class WhenTold {
                 : null;
     }
 
+    /** The day told for one of several crops: the one after its name, before the next crop's. */
+    static DaySaid said(Passage passage, Clause clause, bothy.reading.grammar.CropSaid crop) {
+        List<DaySaid> own = Passage.within(passage.days(), clause.from(), clause.to()).stream()
+                .filter(day -> !clause.inRelative(day.start()))
+                .toList();
+        if (crop == null || own.size() < 2 || clause.crops().size() < 2) {
+            return said(passage, clause);
+        }
+        int next = clause.crops().stream()
+                .mapToInt(bothy.reading.grammar.CropSaid::start)
+                .filter(start -> start > crop.start())
+                .min()
+                .orElse(clause.to());
+        return own.stream()
+                .filter(day -> day.start() >= crop.end() && day.end() <= next)
+                .findFirst()
+                .or(() -> own.stream().filter(day -> day.start() > crop.end()).findFirst())
+                .orElse(own.get(own.size() - 1));
+    }
+
     private static DaySaid nearest(List<DaySaid> days, Clause clause) {
         return days.stream()
                 .filter(day -> day.start() >= clause.action().start())

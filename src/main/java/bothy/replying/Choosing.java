@@ -104,6 +104,7 @@ final class Choosing {
             boolean answered = spoken.stream().anyMatch(given -> planting.equals(given.planting()));
             standing().stream()
                     .filter(given -> planting.equals(given.planting()))
+                    .filter(given -> !turn.saidToday().contains(Turn.key(given)))
                     .filter(given -> !answered || mustNotWait(given))
                     .filter(given -> spoken.stream().noneMatch(one -> one.id().equals(given.id())))
                     .min(Comparator.comparing(Given::due).thenComparing(Given::neglect))

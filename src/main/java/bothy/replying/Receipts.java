@@ -4,7 +4,6 @@ import bothy.almanac.Wording;
 import bothy.garden.Amendment;
 import bothy.garden.Entry;
 import bothy.garden.Event;
-import bothy.garden.Heard;
 import bothy.garden.Logged;
 import bothy.garden.SettingChange;
 import java.util.ArrayList;
@@ -23,11 +22,11 @@ final class Receipts {
         this.vocabulary = vocabulary;
     }
 
-    Optional<String> line(List<Logged> written, Heard heard) {
+    Optional<String> line(List<Logged> written, List<Event> takenBack) {
         List<String> parts = new ArrayList<>();
         List<Event> events = new ArrayList<>();
         List<Event> corrected = new ArrayList<>();
-        boolean takenBack = false;
+        boolean undone = false;
         for (Logged line : written) {
             Entry entry = line.entry();
             if (entry instanceof Event event) {
@@ -37,7 +36,7 @@ final class Receipts {
             } else if (entry instanceof Amendment amendment && amendment.instead() instanceof Event event) {
                 corrected.add(event);
             } else if (entry instanceof Amendment) {
-                takenBack = true;
+                undone = true;
             }
         }
         List<String> lines = new ArrayList<>();
@@ -46,8 +45,10 @@ final class Receipts {
             lines.add(talk("noted", String.join("; ", parts)));
         }
         words(corrected).ifPresent(text -> lines.add(talk("corrected", text)));
-        if (takenBack) {
-            lines.add(wording.talk().get("taken-back"));
+        if (undone && corrected.isEmpty()) {
+            lines.add(words(takenBack)
+                    .map(what -> talk("taken-back", what))
+                    .orElse(wording.talk().get("taken-back-all")));
         }
         return lines.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", lines));
     }
@@ -87,9 +88,9 @@ final class Receipts {
 
     private String words(Event event, String crops) {
         Map<String, String> words = new LinkedHashMap<>();
-        put(words, "crops", crops.isEmpty() ? null : crops);
+        put(words, "crops", crops.isEmpty() ? null : one(event, crops));
         put(words, "count", event.count());
-        put(words, "place", event.place());
+        put(words, "place", crops.contains("(" + event.place() + ")") ? null : event.place());
         put(words, "container", event.container());
         put(words, "detail", event.detail());
         if (event.amount() != null && event.unit() != null) {
@@ -99,6 +100,16 @@ final class Receipts {
             put(words, "on", vocabulary.quantities().nearDay(event.on()));
         }
         return fill(event.what().word(), words).orElse(event.what().word().replace('-', ' '));
+    }
+
+    /** "1 cucumber", not "1 cucumbers". */
+    private String one(Event event, String crops) {
+        boolean single = event.count() != null && event.count() == 1 && event.crop() != null;
+        return single
+                ? crops.replace(
+                        vocabulary.names().many(event.crop()),
+                        vocabulary.names().one(event.crop()))
+                : crops;
     }
 
     private static String unitName(String unit) {

@@ -2,6 +2,7 @@ package bothy.replying;
 
 import bothy.garden.Diagnosis;
 import bothy.garden.Doubt;
+import bothy.garden.Event;
 import bothy.garden.Garden;
 import bothy.garden.Given;
 import bothy.garden.Heard;
@@ -10,6 +11,7 @@ import bothy.garden.Stage;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * What a reply answers to.
@@ -18,9 +20,11 @@ import java.util.Map;
  * @param garden the plot with what was just told
  * @param heard what was understood
  * @param written the diary lines that this turn added
+ * @param takenBack the events that this turn took back
  * @param given all advice of the day
  * @param stages the stage of each planting
  * @param doubt what is to be asked back, {@code null} for nothing
+ * @param saidToday keys of the advice that was said earlier this day and need not be said again unasked
  * @param diagnoses the troubles that are being looked into
  */
 public record Turn(
@@ -28,26 +32,23 @@ public record Turn(
         Garden garden,
         Heard heard,
         List<Logged> written,
+        List<Event> takenBack,
         List<Given> given,
         Map<String, Stage> stages,
         Doubt doubt,
+        Set<String> saidToday,
         List<Diagnosis> diagnoses) {
     public Turn {
         diagnoses = List.copyOf(diagnoses);
         written = List.copyOf(written);
+        takenBack = List.copyOf(takenBack);
         given = List.copyOf(given);
         stages = Map.copyOf(stages);
+        saidToday = Set.copyOf(saidToday);
     }
 
-    /** A turn in which no trouble is looked into. */
-    public Turn(
-            LocalDate today,
-            Garden garden,
-            Heard heard,
-            List<Logged> written,
-            List<Given> given,
-            Map<String, Stage> stages,
-            Doubt doubt) {
-        this(today, garden, heard, written, given, stages, doubt, List.of());
+    /** What makes an advice the same as one said before: its id and its planting. */
+    public static String key(Given given) {
+        return given.id() + " " + given.planting();
     }
 }

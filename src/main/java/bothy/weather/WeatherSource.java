@@ -4,6 +4,7 @@ import bothy.garden.Grower;
 import bothy.garden.WeatherDay;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /** Where weather comes from. */
 public interface WeatherSource {
@@ -13,6 +14,11 @@ public interface WeatherSource {
      * throws: a source that is down knows nothing.
      */
     List<WeatherDay> around(Grower grower, LocalDate today);
+
+    /** What is wrong with the source for this grower just now, as a sentence for the grower; empty when nothing is. */
+    default Optional<String> trouble(Grower grower) {
+        return Optional.empty();
+    }
 
     /** No weather at all. */
     static WeatherSource none() {

@@ -10,6 +10,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -69,7 +71,9 @@ class NothingUpTest {
     @Test
     void seed_in_wet_soil_is_more_likely_dead() {
         assertThat(after(9, 20, 6, 0, FRESH, Moisture.WET).dead())
-                .isGreaterThan(after(9, 20, 6, 0, FRESH, Moisture.MOIST).dead());
+                .isGreaterThan(after(9, 20, 6, 0, FRESH, Moisture.MOIST).dead() + 0.02);
+        assertThat(after(3, 20, 6, 0, FRESH, Moisture.WET).dead())
+                .isGreaterThan(after(3, 20, 6, 0, FRESH, Moisture.MOIST).dead() + 0.2);
     }
 
     @Test
@@ -131,6 +135,36 @@ class NothingUpTest {
         assertThat(SeedAge.viableShare(5, 5, 80)).isCloseTo(0.80, within(1e-9));
         assertThat(SeedAge.viableShare(1, 1, 70)).isCloseTo(0.70, within(1e-9));
         assertThat(SeedAge.viableShare(0, 1, 70)).isCloseTo(0.85, within(1e-9));
+    }
+
+    @Test
+    void every_crop_of_the_printed_lists_falls_from_fresh_seed_to_its_legal_least_over_its_life() {
+        Map<String, Double> years = column("years");
+        Map<String, Double> least = column("min_germination_pct_us");
+        years.keySet().retainAll(least.keySet());
+
+        assertThat(years).hasSizeGreaterThanOrEqualTo(30);
+        years.forEach((crop, life) -> {
+            double percent = least.get(crop);
+            assertThat(SeedAge.viableShare(0, life, percent)).as(crop).isCloseTo((1 + percent / 100) / 2, within(1e-9));
+            assertThat(SeedAge.viableShare(life, life, percent)).as(crop).isCloseTo(percent / 100, within(1e-9));
+            assertThat(SeedAge.viableShare(3 * life, life, percent)).as(crop).isStrictlyBetween(0.0, percent / 100);
+        });
+    }
+
+    private static Map<String, Double> column(String name) {
+        return Printed.rows("emergence/seed_life.csv").stream()
+                .filter(row -> !row.get(name).isEmpty())
+                .collect(Collectors.toMap(
+                        row -> row.get("crop"),
+                        row -> Double.valueOf(row.get(name)),
+                        (one, other) -> one,
+                        TreeMap::new));
+    }
+
+    @Test
+    void seedlings_still_to_come_are_those_not_dead() {
+        assertThat(new Chances(0.5, 0.2, 0, 0.1, 0.2).stillToCome(10)).isCloseTo(8, within(1e-9));
     }
 
     @Test

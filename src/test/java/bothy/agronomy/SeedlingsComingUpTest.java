@@ -55,9 +55,15 @@ class SeedlingsComingUpTest {
     }
 
     @Test
-    void the_table_has_at_least_125_printed_day_counts_of_20_crops() {
-        assertThat(tables()).hasSizeGreaterThanOrEqualTo(20);
-        assertThat(tables().values().stream().mapToInt(Map::size).sum()).isGreaterThanOrEqualTo(125);
+    void the_printed_table_has_135_day_counts_and_four_rows_of_weaker_origin_have_18_more() {
+        List<Map<String, String>> days = Printed.rows("emergence/emergence_days.csv").stream()
+                .filter(row -> !row.get("days").isEmpty())
+                .toList();
+
+        assertThat(days).hasSize(153);
+        assertThat(days.stream().filter(row -> row.get("source").startsWith("Harrington")))
+                .hasSize(135);
+        assertThat(tables()).hasSize(28);
     }
 
     @Test
@@ -166,6 +172,16 @@ class SeedlingsComingUpTest {
         assertThat(cucumber.share(temps.subList(0, days - 1)))
                 .as("seed %d", seed)
                 .isLessThan(share + 1e-6);
+    }
+
+    @Test
+    void without_a_table_the_usual_days_hold_between_the_published_limits() {
+        Emergence leek = Emergence.usually(8, 18, 2, 35);
+
+        assertThat(leek.days(20).orElseThrow()).isCloseTo(12, within(1e-9));
+        assertThat(leek.days(2).orElseThrow()).isCloseTo(12, within(1e-9));
+        assertThat(leek.days(1.9)).isEmpty();
+        assertThat(Emergence.usually(8, 18, 20, 20).days(20)).isNotEmpty();
     }
 
     @Test

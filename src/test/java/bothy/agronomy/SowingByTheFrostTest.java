@@ -68,6 +68,8 @@ class SowingByTheFrostTest {
 
         assertThat(last).isEqualTo(LocalDate.of(2027, 7, 12));
         assertThat(last.plusDays(60 + 14 + 14)).isEqualTo(season.firstFrost());
+        assertThat(season.stillRipens(last, 60, 14, 14)).isTrue();
+        assertThat(season.stillRipens(last.plusDays(1), 60, 14, 14)).isFalse();
     }
 
     @Test

@@ -2,6 +2,8 @@ package bothy.agronomy.climate;
 
 import static bothy.agronomy.Stated.within;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalInt;
 
@@ -59,6 +61,20 @@ public final class DegreeDays {
             sum += within("daily", daily.get(day), 0, 60, "°C·d");
         }
         return sum >= needed ? OptionalInt.of(daily.size()) : OptionalInt.empty();
+    }
+
+    /**
+     * How many days before the end of the days a planting must begin, at the latest, to have the sum that it needs: with the normal days
+     * up to the first frost, the last sowing that ripens.
+     *
+     * @param daily degree days of each day in order, the last just before the end, 0 to 60
+     * @param needed 0 to 10 000 °C·d
+     * @return empty when all of the days do not suffice
+     */
+    public static OptionalInt daysBeforeEnd(List<Double> daily, double needed) {
+        List<Double> backwards = new ArrayList<>(daily);
+        Collections.reverse(backwards);
+        return daysUntil(backwards, needed);
     }
 
     private static double sineAbove(double tminC, double tmaxC, double thresholdC) {

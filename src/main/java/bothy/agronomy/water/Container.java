@@ -10,7 +10,7 @@ import static bothy.agronomy.Stated.within;
  * @param openingM2 area that rain falls in by, 0.0005 to 10 m²; 0 under a roof
  * @param leafAreaM2 ground that the leaves shade, at least a quarter of the opening counts, to 20 m²
  */
-public record Container(double compostLitres, double openingM2, double leafAreaM2) {
+public record Container(double compostLitres, double openingM2, double leafAreaM2) implements Ground {
     /** Water that plants can take from a litre of wet compost, L: common practice, 20 to 30 % of the volume. */
     public static final double AVAILABLE_SHARE = 0.25;
 
@@ -51,7 +51,14 @@ public record Container(double compostLitres, double openingM2, double leafAreaM
         return Math.max(0.1, Math.min(1000, availableLitres() / leafAreaM2));
     }
 
+    @Override
+    public SoilWater.Day day(
+            double rainMm, double wateringLitres, double cropUseMm, double rootDepthM, double tabulatedFreeShare) {
+        return day(rainMm, wateringLitres, cropUseMm);
+    }
+
     /** Litres that fill the container up. */
+    @Override
     public double litresMissing(SoilWater water) {
         return Math.min(availableLitres(), water.depletionMm() * leafAreaM2);
     }

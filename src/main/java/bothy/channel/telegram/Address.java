@@ -1,6 +1,5 @@
 package bothy.channel.telegram;
 
-import java.util.Locale;
 import java.util.Objects;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -11,15 +10,24 @@ final class Address {
     private static final Pattern COMMAND = Pattern.compile("(?s)/\\w+(@(\\w+))?(\\s.*)?");
 
     private final Me me;
+    private final Pattern name;
 
     Address(Me me) {
         this.me = me;
+        this.name = Pattern.compile("\\s*@" + Pattern.quote(me.name()) + "\\b[,:]?", Pattern.CASE_INSENSITIVE);
     }
 
     boolean meant(Message told) {
         boolean person =
                 told.getFrom() == null || !Boolean.TRUE.equals(told.getFrom().getIsBot());
         return person && hasContent(told) && told.getChat() != null && (told.isUserMessage() || addressed(told));
+    }
+
+    /** Who writes in the name of a group is shown as a bot of the service's own. */
+    private static boolean byPerson(Message told) {
+        return told.getFrom() == null
+                || told.getSenderChat() != null
+                || !Boolean.TRUE.equals(told.getFrom().getIsBot());
     }
 
     /** Everything but notices such as "joined the group". */
@@ -48,8 +56,7 @@ final class Address {
         if (command.matches()) {
             return command.group(2) == null || command.group(2).equalsIgnoreCase(me.name());
         }
-        return answersMe(told)
-                || text.toLowerCase(Locale.ROOT).contains("@" + me.name().toLowerCase(Locale.ROOT));
+        return answersMe(told) || name.matcher(text).find();
     }
 
     private boolean answersMe(Message told) {
@@ -59,9 +66,6 @@ final class Address {
 
     /** The text without the bot's name in it: "/week@bothybot" is "/week", "@bothybot sowed beans" is "sowed beans". */
     String withoutName(String text) {
-        return Pattern.compile("\\s*@" + Pattern.quote(me.name()) + "\\b[,:]?", Pattern.CASE_INSENSITIVE)
-                .matcher(text)
-                .replaceAll("")
-                .strip();
+        return name.matcher(text).replaceAll("").strip();
     }
 }

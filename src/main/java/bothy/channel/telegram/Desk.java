@@ -25,12 +25,13 @@ final class Desk {
     private static final int AT_ONCE = 500;
     private static final int TRIES = 5;
     private static final Duration LOOK_AGAIN = Duration.ofSeconds(1);
-    private static final BackOff BACK_OFF = new BackOff(Duration.ofMillis(500), Duration.ofSeconds(30));
+    private static final BackOff BACK_OFF = new BackOff(Duration.ofMillis(250), Duration.ofSeconds(30));
 
     private final Post post;
     private final Handler handler;
     private final Me me;
     private final InstantSource clock;
+    private final Ending ending;
     private final Lanes lanes;
     private final Runnable onHandled;
     private final Map<String, Failing> failing = new ConcurrentHashMap<>();
@@ -38,11 +39,12 @@ final class Desk {
     /** A chat whose first message failed. */
     private record Failing(int times, Instant next) {}
 
-    Desk(Post post, Handler handler, Me me, InstantSource clock, int workers, Runnable onHandled) {
+    Desk(Post post, Handler handler, Me me, InstantSource clock, Ending ending, int workers, Runnable onHandled) {
         this.post = post;
         this.handler = handler;
         this.me = me;
         this.clock = clock;
+        this.ending = ending;
         this.lanes = new Lanes(workers, "telegram-desk");
         this.onHandled = onHandled;
     }
@@ -52,24 +54,21 @@ final class Desk {
         lanes.ring();
     }
 
-    /** Works until it is interrupted. */
+    /** Works until the end comes or it is interrupted. */
     void work() throws InterruptedException {
-        while (true) {
-            if (!handOut()) {
-                lanes.await(LOOK_AGAIN);
-            }
+        while (!ending.hasCome()) {
+            handOut();
+            lanes.await(LOOK_AGAIN);
         }
     }
 
-    private boolean handOut() {
+    private void handOut() {
         Set<String> busy = lanes.busy();
-        boolean any = false;
-        for (Map.Entry<String, List<Incoming>> chat : waiting().entrySet()) {
-            if (!busy.contains(chat.getKey()) && due(chat.getKey())) {
-                any |= lanes.begin(chat.getKey(), () -> handleAll(chat.getKey(), chat.getValue()));
+        waiting().forEach((chat, letters) -> {
+            if (!busy.contains(chat) && due(chat)) {
+                lanes.begin(chat, () -> handleAll(chat, letters));
             }
-        }
-        return any;
+        });
     }
 
     private Map<String, List<Incoming>> waiting() {
@@ -107,6 +106,9 @@ final class Desk {
             return true;
         } catch (RuntimeException e) {
             return gaveUp(chat, message, e);
+        } catch (Error e) {
+            // Such as rules that never end: no reason to stop answering the others.
+            return gaveUp(chat, message, new IllegalStateException(e));
         }
     }
 

@@ -14,12 +14,14 @@ final class Lanes {
     private static final Logger LOG = LoggerFactory.getLogger(Lanes.class);
     private static final long LAST_WORK_SECONDS = 10;
 
+    private final int count;
     private final ExecutorService threads;
     private final Set<String> busy = new HashSet<>();
     private boolean rung;
     private boolean closed;
 
     Lanes(int count, String name) {
+        this.count = count;
         this.threads = Executors.newFixedThreadPool(count, work -> new Thread(work, name));
     }
 
@@ -56,15 +58,24 @@ final class Lanes {
     /** There may be new work. */
     synchronized void ring() {
         rung = true;
-        notifyAll();
+        if (heard()) {
+            notifyAll();
+        }
     }
 
-    /** Waits for the bell, at most this long. */
+    /**
+     * Waits for the bell, at most this long. While every lane has work the bell is not heard: looking for more would cost a query for
+     * each piece of work done.
+     */
     synchronized void await(Duration atMost) throws InterruptedException {
-        if (!rung && !closed) {
+        if (!heard()) {
             wait(Math.max(1, atMost.toMillis()));
         }
         rung = false;
+    }
+
+    private boolean heard() {
+        return closed || rung && busy.size() < count;
     }
 
     /** Lets what was begun come to its end. */

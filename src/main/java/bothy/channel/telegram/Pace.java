@@ -68,6 +68,9 @@ final class Pace {
     }
 
     private static final class Bucket {
+        /** Sums of fractions miss a whole number by less than this. */
+        private static final double ROUNDING_MILLIS = 1e-6;
+
         private final Rate rate;
         private double tokens;
         private Instant filled;
@@ -79,9 +82,8 @@ final class Pace {
 
         Duration wait(Instant now) {
             fill(now);
-            return tokens >= 1
-                    ? Duration.ZERO
-                    : Duration.ofMillis((long) Math.ceil((1 - tokens) / rate.perSecond() * 1000));
+            double millis = (1 - tokens) / rate.perSecond() * 1000;
+            return Duration.ofMillis(Math.max(0, (long) Math.ceil(millis - ROUNDING_MILLIS)));
         }
 
         /** A clock that was set back fills nothing; one that was set forward fills the burst at most. */

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.time.Duration;
+import java.util.concurrent.atomic.AtomicInteger;
 import okhttp3.Interceptor;
 import okhttp3.OkHttpClient;
 import okhttp3.Request;
@@ -36,7 +37,7 @@ final class PatientReading implements Interceptor {
     private final OkHttpClient wire;
 
     private volatile boolean retired;
-    private int failures;
+    private final AtomicInteger failures = new AtomicInteger();
 
     /** @param onContact told of each answer of the service and each wait, as a sign of life */
     PatientReading(TelegramSettings settings, Ending ending, Runnable onContact) {
@@ -98,12 +99,12 @@ final class PatientReading implements Interceptor {
         if (retired || ending.hasCome()) {
             return Http.made(request, NO_UPDATES);
         }
-        failures++;
-        if (failures == 1) {
+        int inARow = failures.incrementAndGet();
+        if (inARow == 1) {
             LOG.warn("Telegram gives no updates: {}. Trying again until it does.", settings.withoutToken(what));
         }
         onContact.run();
-        pause(asked != null ? asked : BACK_OFF.after(failures));
+        pause(asked != null ? asked : BACK_OFF.after(inARow));
         if (isUpdates(request)) {
             return Http.made(request, NO_UPDATES);
         }
@@ -120,9 +121,9 @@ final class PatientReading implements Interceptor {
 
     private void contact() {
         onContact.run();
-        if (failures > 0) {
+        if (failures.get() > 0) {
             LOG.info("Telegram gives updates again.");
-            failures = 0;
+            failures.set(0);
         }
     }
 

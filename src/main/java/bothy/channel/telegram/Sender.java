@@ -43,20 +43,16 @@ final class Sender {
         lanes.ring();
     }
 
-    /** Works until it is interrupted. */
+    /** Works until the end comes or it is interrupted. */
     void work() throws InterruptedException {
-        while (true) {
-            Duration wait = sendOut();
-            if (!wait.isZero()) {
-                lanes.await(wait);
-            }
+        while (!ending.hasCome()) {
+            lanes.await(sendOut());
         }
     }
 
-    /** Returns how long there is nothing to do, zero to look again at once. */
+    /** Returns how long there is nothing more to do. */
     private Duration sendOut() {
         Set<String> busy = lanes.busy();
-        boolean begun = false;
         Duration wait = LOOK_AGAIN;
         for (Outgoing reply : waiting()) {
             if (busy.contains(reply.chat())) {
@@ -64,12 +60,12 @@ final class Sender {
             }
             Duration leave = pace.ask(reply.chat(), clock.instant());
             if (leave.isZero()) {
-                begun |= lanes.begin(reply.chat(), () -> send(reply));
+                lanes.begin(reply.chat(), () -> send(reply));
             } else if (leave.compareTo(wait) < 0) {
                 wait = leave;
             }
         }
-        return begun ? Duration.ZERO : wait;
+        return wait;
     }
 
     private List<Outgoing> waiting() {
@@ -83,16 +79,19 @@ final class Sender {
 
     private void send(Outgoing reply) {
         try {
+            sendOrPutOff(reply);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private void sendOrPutOff(Outgoing reply) throws InterruptedException {
+        try {
             String message = sendParts(reply);
-            post.sent(reply.number(), message);
+            note(() -> post.sent(reply.number(), message));
             partsSent.remove(reply.number());
         } catch (Refused e) {
             refused(reply, e);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        } catch (RuntimeException e) {
-            // Sent, but not noted: it goes out a second time, which is better than not at all.
-            LOG.error("A reply that was sent could not be noted as sent: {}", e.getMessage());
         }
     }
 
@@ -118,11 +117,12 @@ final class Sender {
         }
     }
 
-    private void refused(Outgoing reply, Refused refused) {
+    private void refused(Outgoing reply, Refused refused) throws InterruptedException {
         if (refused.tokenRefused()) {
             ending.come(Ending.TOKEN_REFUSED);
         } else if (refused.chatGone() || refused.forGood()) {
             LOG.warn("A reply will never arrive and was given up: {}", refused.getMessage());
+            partsSent.remove(reply.number());
             note(() -> post.giveUp(reply.number(), refused.getMessage()));
         } else {
             Instant now = clock.instant();
@@ -135,11 +135,21 @@ final class Sender {
         }
     }
 
-    private static void note(Runnable noting) {
-        try {
-            noting.run();
-        } catch (RuntimeException e) {
-            LOG.error("What became of a reply could not be noted: {}", e.getMessage());
+    /**
+     * Notes what became of a reply, trying again while the store fails: a reply that was sent and is not noted would go out a second
+     * time. At the end of the channel that is better than not at all.
+     */
+    private void note(Runnable noting) throws InterruptedException {
+        for (int failures = 1; ; failures++) {
+            try {
+                noting.run();
+                return;
+            } catch (RuntimeException e) {
+                LOG.error("What became of a reply cannot be noted, trying again: {}", e.getMessage());
+                if (ending.await(BACK_OFF.after(failures))) {
+                    return;
+                }
+            }
         }
     }
 

@@ -18,7 +18,7 @@ public final class TelegramChannel implements AutoCloseable {
     public static final String NAME = "telegram";
 
     private static final Logger LOG = LoggerFactory.getLogger(TelegramChannel.class);
-    private static final BackOff BACK_OFF = new BackOff(Duration.ofSeconds(1), Duration.ofSeconds(60));
+    private static final BackOff BACK_OFF = new BackOff(Duration.ofMillis(500), Duration.ofSeconds(60));
     private static final long LAST_STEP_MILLIS = 12_000;
 
     private final TelegramSettings settings;
@@ -85,7 +85,7 @@ public final class TelegramChannel implements AutoCloseable {
     }
 
     private synchronized void openDesk(Me me) {
-        desk = new Desk(post, handler, me, clock, settings.workers(), sender::ring);
+        desk = new Desk(post, handler, me, clock, ending, settings.workers(), sender::ring);
         begin("telegram-handling", desk::work);
     }
 

@@ -74,7 +74,6 @@ public final class TerminalChat {
         for (String line = reader.readLine(); line != null; line = reader.readLine()) {
             if (!line.isBlank()) {
                 writer.println();
-                writer.println("> " + line);
                 writer.println(answer(line));
             }
         }

@@ -21,12 +21,14 @@ final class OpenPage implements Page {
     private final String grower;
     private final Handle handle;
     private final Engine engine;
+    private long lastLine;
     private StoreFailure failed;
 
-    private OpenPage(String grower, Handle handle, Engine engine) {
+    private OpenPage(String grower, Handle handle, Engine engine, long lastLine) {
         this.grower = grower;
         this.handle = handle;
         this.engine = engine;
+        this.lastLine = lastLine;
     }
 
     /** Opens the page and keeps other writers of this grower waiting until the transaction ends. */
@@ -34,11 +36,11 @@ final class OpenPage implements Page {
         handle.createUpdate("insert into grower (grower) values (:grower) on conflict do nothing")
                 .bind("grower", grower)
                 .execute();
-        handle.createQuery("select last_line from grower where grower = :grower" + engine.rowLock())
+        long lastLine = handle.createQuery("select last_line from grower where grower = :grower" + engine.rowLock())
                 .bind("grower", grower)
                 .mapTo(Long.class)
                 .one();
-        return new OpenPage(grower, handle, engine);
+        return new OpenPage(grower, handle, engine, lastLine);
     }
 
     /** A failure that the work swallowed must not let the rest of it become durable. */
@@ -72,8 +74,8 @@ final class OpenPage implements Page {
         return attempt(() -> {
             List<Logged> lines = numbered(message, at, entries);
             lines.forEach(this::insert);
-            handle.createUpdate("update grower set last_line = last_line + :more where grower = :grower")
-                    .bind("more", lines.size())
+            handle.createUpdate("update grower set last_line = :last where grower = :grower")
+                    .bind("last", lastLine)
                     .bind("grower", grower)
                     .execute();
             return lines;
@@ -81,13 +83,9 @@ final class OpenPage implements Page {
     }
 
     private List<Logged> numbered(String message, Instant at, List<Entry> entries) {
-        long number = handle.createQuery("select last_line from grower where grower = :grower")
-                .bind("grower", grower)
-                .mapTo(Long.class)
-                .one();
         List<Logged> lines = new ArrayList<>();
         for (Entry entry : entries) {
-            lines.add(new Logged(++number, message, Instant.ofEpochMilli(at.toEpochMilli()), entry));
+            lines.add(new Logged(++lastLine, message, Instant.ofEpochMilli(at.toEpochMilli()), entry));
         }
         return List.copyOf(lines);
     }

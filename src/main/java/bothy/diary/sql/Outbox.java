@@ -18,9 +18,10 @@ final class Outbox {
     }
 
     List<Outgoing> toSend(String channel, Instant now, int atMost) {
-        return engine.inTransaction(handle -> handle.createQuery("select " + COLUMNS + " from outbox o join "
-                        + "(select min(number) as first from outbox where channel = :channel and outcome is null group by chat) w "
-                        + "on o.number = w.first where o.not_before_ms <= :now order by o.number limit :most")
+        return engine.inTransaction(handle -> handle.createQuery("select " + COLUMNS + " from outbox o "
+                        + "where o.channel = :channel and o.outcome is null and o.not_before_ms <= :now "
+                        + "and not exists (select 1 from outbox e where e.channel = o.channel and e.chat = o.chat "
+                        + "and e.outcome is null and e.number < o.number) order by o.number limit :most")
                 .bind("channel", channel)
                 .bind("now", now.toEpochMilli())
                 .bind("most", atMost)

@@ -29,6 +29,9 @@ public final class Actions {
             String at = "/actions/" + action;
             for (String verb : words.list(FILE, at + "/verbs")) {
                 conjugation.forms(verb).forEach((text, form) -> {
+                    if (form == Form.PLAIN_S) {
+                        return; // "seeds", "plants", "flowers" are nouns here far more often than verbs.
+                    }
                     add(words, at + "/verbs", text, groups, new Told(action, form, false, null));
                     verbs.add(text.split(" ")[0]);
                 });
@@ -66,6 +69,9 @@ public final class Actions {
         List<ActionSaid> said = new ArrayList<>();
         for (PhraseBook.Found<Told> found : book.find(tokens, 0, tokens.size(), slots)) {
             Told told = found.meaning();
+            if (told.form() == Form.PLAIN && noun(tokens, found, slots)) {
+                continue;
+            }
             said.add(new ActionSaid(
                     found.start(),
                     found.end(),
@@ -77,4 +83,24 @@ public final class Actions {
         }
         return said;
     }
+
+    /** "The harvest", "6 plant", "tomato feed" name things; only "I water" does. */
+    private static boolean noun(List<Token> tokens, PhraseBook.Found<Told> found, Phrase.Slots slots) {
+        int at = found.start();
+        if (found.place().length() > 1 || at == 0) {
+            return false;
+        }
+        for (int start = Math.max(0, at - 3); start < at; start++) {
+            if (slots.end("crop", start) == at || slots.end("n", start) == at) {
+                return true;
+            }
+        }
+        return BEFORE_NOUN.contains(tokens.get(at - 1).word());
+    }
+
+    private static final Set<String> BEFORE_NOUN = Set.of(
+            "a", "an", "the", "my", "our", "some", "of", "liquid", "weekly", "good", "first", "light", "hard", "heavy",
+            "more", "your", "his", "her", "this", "that", "any", "much", "little", "big", "for", "with", "in", "on",
+            "tomato", "plant", "from", "every", "each", "another", "last", "next", "enough", "rain", "ground", "after",
+            "bad", "late", "early", "these", "those", "great", "nice", "second", "new");
 }

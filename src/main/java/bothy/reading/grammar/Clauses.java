@@ -26,6 +26,12 @@ public final class Clauses {
             "whereas",
             "as",
             "/");
+    /** Subjects and helping verbs that belong to the verb after them. */
+    private static final Set<String> LEADING = Set.of(
+            "i", "we", "will", "have", "had", "not", "to", "would", "should", "going", "need", "must", "can", "just",
+            "also", "been", "is", "are", "am", "was", "were", "has", "do", "did", "after", "before", "even", "when",
+            "then", "never", "still", "it", "they", "if", "be");
+
     private final Moods moods;
 
     public Clauses(Moods moods) {
@@ -71,12 +77,16 @@ public final class Clauses {
                 return at + 1;
             }
         }
-        return Math.max(next.start(), one.lastWord() + 1);
+        int start = next.start();
+        while (start > one.lastWord() + 1 && LEADING.contains(passage.word(start - 1))) {
+            start--;
+        }
+        return start;
     }
 
     /** "The beans I sowed last week are up" tells that they are up; the sowing only says which. */
     private static boolean relative(Passage passage, ActionSaid one, ActionSaid next, int boundary, int start) {
-        boolean joined = boundary == next.start() && !PARTING.contains(passage.word(boundary - 1));
+        boolean joined = boundary <= next.start() && !PARTING.contains(passage.word(boundary - 1));
         boolean named = passage.crops().stream().anyMatch(crop -> crop.start() >= start && crop.end() <= one.start());
         boolean led = Set.of("i", "we", "that", "which").contains(passage.word(one.start() - 1))
                 || passage.crops().stream().anyMatch(crop -> crop.end() == one.start());

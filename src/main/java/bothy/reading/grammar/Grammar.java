@@ -50,7 +50,13 @@ public final class Grammar {
         right.addAll(numbers.vocabulary());
         right.addAll(quantities.vocabulary());
         right.addAll(alsoKnown);
-        return new Spelling(shortForms, right, wanted);
+        return new Spelling(shortForms, right, wanted, this::meaning);
+    }
+
+    /** What a word stands for when two spellings are equally near: its crop, or itself without its ending. */
+    private String meaning(String word) {
+        List<String> crops = cropNames.named(word);
+        return crops.isEmpty() ? word.replaceAll("(es|s|ed|ing|e)$", "") : crops.toString();
     }
 
     public CropNames cropNames() {

@@ -133,14 +133,43 @@ public final class Moods {
     }
 
     private static Mood byForm(ActionSaid action, Passage passage, int from, int verb, boolean anyway) {
-        String before = verb > from ? passage.word(verb - 1) : "";
+        String before = passage.word(verb - 1);
         return switch (action.form()) {
-            case PAST -> Set.of("after", "once", "since", "when", "to").contains(before) ? Mood.NOT_OURS : Mood.DONE;
+            case PAST ->
+                adjective(passage, verb)
+                                || Set.of("after", "once", "since", "when", "to")
+                                        .contains(before)
+                        ? Mood.NOT_OURS
+                        : Mood.DONE;
             case ING ->
                 before.isEmpty() || BEFORE_ING.contains(before) || BE.contains(before) ? Mood.DONE : Mood.NOT_OURS;
             case PLAIN_S -> Mood.NOT_OURS;
             case PLAIN -> anyway ? Mood.DONE : plain(passage, before, verb);
         };
+    }
+
+    /** "Stored onions are going soft" tells nothing of storing. */
+    private static boolean adjective(Passage passage, int verb) {
+        boolean leads = verb == 0
+                || passage.tokens().get(verb - 1).mark()
+                || Set.of("the", "my", "our", "these", "and").contains(passage.word(verb - 1));
+        int crop = passage.end("crop", verb + 1);
+        return leads
+                && crop > 0
+                && Set.of("are", "is", "have", "has", "look", "looks", "keep", "seem", "were")
+                        .contains(passage.word(crop));
+    }
+
+    /** What plants do by themselves may be told as going on: "peppers colouring up". */
+    private static boolean happens(ActionSaid action) {
+        return Set.of("emerged", "flowering", "fruit-set", "colour-turned", "rain", "cured")
+                .contains(action.action());
+    }
+
+    private static boolean opening(Passage passage, int at) {
+        return at == 0
+                || passage.tokens().get(at - 1).mark()
+                || Set.of("and", "then", "also", "so").contains(passage.word(at - 1));
     }
 
     private static Mood plain(Passage passage, String before, int verb) {
@@ -172,7 +201,7 @@ public final class Moods {
                 after += at >= action.end() ? 1 : 0;
             }
         }
-        return before % 2 == 1 && after > 0;
+        return before % 2 != 0 && after > 0;
     }
 
     private boolean others(Passage passage, int from, ActionSaid action) {

@@ -69,7 +69,7 @@ public final class Quantities {
         }
         for (PhraseBook.Found<Unit> unit : named.values()) {
             if (!used.contains(unit.start()) && oneOf(tokens, unit)) {
-                quantities.add(quantity(unit.start() - 1, unit, 1, units));
+                quantities.add(quantity(Math.max(0, unit.start() - 1), unit, 1, units));
             }
         }
         return quantities;
@@ -78,7 +78,9 @@ public final class Quantities {
     /** "a kilo", "an ounce". */
     private static boolean oneOf(List<Token> tokens, PhraseBook.Found<Unit> unit) {
         if (unit.start() == 0) {
-            return false;
+            return tokens.get(0).word().length() > 2
+                    && unit.end() < tokens.size()
+                    && tokens.get(unit.end()).is("of");
         }
         Token before = tokens.get(unit.start() - 1);
         boolean longEnough = tokens.get(unit.start()).word().length() > 2;

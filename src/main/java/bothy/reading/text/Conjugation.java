@@ -9,6 +9,10 @@ import java.util.Set;
 /** The forms of a verb: irregular ones from the words files, the rest by the rules of English spelling. */
 public final class Conjugation {
     private static final Set<Character> VOWELS = Set.of('a', 'e', 'i', 'o', 'u');
+    /** Words before the verb that stay as they are: "top dress", "top dressed". */
+    private static final Set<String> PREFIXES =
+            Set.of("top", "side", "re", "direct", "bottom", "hand", "deep", "station", "up");
+
     private final Map<String, List<String>> irregular;
 
     /** The form a verb stands in. */
@@ -32,6 +36,9 @@ public final class Conjugation {
     public Map<String, Form> forms(String phrase) {
         String trimmed = phrase.strip();
         int space = trimmed.indexOf(' ');
+        if (space > 0 && PREFIXES.contains(trimmed.substring(0, space))) {
+            return prefixed(trimmed.substring(0, space + 1), forms(trimmed.substring(space + 1)));
+        }
         String verb = space < 0 ? trimmed : trimmed.substring(0, space);
         String rest = space < 0 ? "" : trimmed.substring(space);
         Map<String, Form> forms = new LinkedHashMap<>();
@@ -40,6 +47,12 @@ public final class Conjugation {
         forms.put(ing(verb) + rest, Form.ING);
         past(verb).forEach(past -> forms.put(past + rest, Form.PAST));
         return forms;
+    }
+
+    private static Map<String, Form> prefixed(String prefix, Map<String, Form> forms) {
+        Map<String, Form> prefixed = new LinkedHashMap<>();
+        forms.forEach((text, form) -> prefixed.put(prefix + text, form));
+        return prefixed;
     }
 
     private List<String> past(String verb) {

@@ -10,7 +10,8 @@ import java.util.Set;
 /**
  * A phrase as the words files write it. Besides plain words it may hold: {@code word?} (may be missing), {@code (a|b c)} (one of),
  * {@code (a|b)?}, {@code (a|b)*} and {@code (a|b)+} (several times), {@code ..} (a gap of up to {@value #GAP} words within the sentence), {@code @leaf} (one of a named group) and
- * {@code {crop}}, {@code {n}}, {@code {date}}, {@code {word}} (what else was found at that place).
+ * {@code {crop}}, {@code {n}}, {@code {date}}, {@code {word}} (what else was found at that place); {@code {end}} is the end of the
+ * sentence or a mark.
  */
 public final class Phrase {
     static final int GAP = 6;
@@ -111,8 +112,11 @@ public final class Phrase {
         group.forEach(member -> choices.add(words(member)));
     }
 
-    /** The words of a choice as the scanner would cut them. */
+    /** The words of a choice as the scanner would cut them; a slot is kept as it is. */
     private static List<String> words(String choice) {
+        if (choice.contains("{")) {
+            return List.of(choice.split(" +"));
+        }
         return Scanner.scan(choice).stream()
                 .flatMap(token -> Contractions.apart(token.word()).stream())
                 .toList();
@@ -124,6 +128,7 @@ public final class Phrase {
         for (Part part : parts) {
             if (part instanceof Words choice) {
                 choice.choices().forEach(words::addAll);
+                words.removeIf(word -> word.charAt(0) == '{');
             }
         }
         return words;
@@ -134,6 +139,9 @@ public final class Phrase {
         Set<String> beginnings = new LinkedHashSet<>();
         for (Part part : parts) {
             if (!(part instanceof Words choice)) {
+                return Set.of();
+            }
+            if (choice.choices().stream().anyMatch(words -> words.get(0).charAt(0) == '{')) {
                 return Set.of();
             }
             choice.choices().forEach(words -> beginnings.add(words.get(0)));
@@ -170,8 +178,8 @@ public final class Phrase {
     private int matchWords(
             Words choice, int had, int index, int at, List<Token> tokens, int limit, Slots slots, BitSet words) {
         for (List<String> sequence : choice.choices()) {
-            int after = at + sequence.size();
-            if (after <= limit && same(sequence, at, tokens)) {
+            int after = after(sequence, at, tokens, limit, slots);
+            if (after >= 0) {
                 int end = had + 1 < choice.most()
                         ? matchWords(choice, had + 1, index, after, tokens, limit, slots, words)
                         : -1;
@@ -185,16 +193,30 @@ public final class Phrase {
         return -1;
     }
 
-    private static boolean same(List<String> sequence, int at, List<Token> tokens) {
-        for (int i = 0; i < sequence.size(); i++) {
-            if (!tokens.get(at + i).word().equals(sequence.get(i))) {
-                return false;
+    /** Where a choice's words and slots end, −1 when they do not stand here. */
+    private static int after(List<String> sequence, int at, List<Token> tokens, int limit, Slots slots) {
+        int after = at;
+        for (String item : sequence) {
+            if (after >= limit) {
+                return -1;
+            }
+            if (item.charAt(0) == '{') {
+                after = slots.end(item.substring(1, item.length() - 1), after);
+            } else {
+                after = tokens.get(after).is(item) ? after + 1 : -1;
+            }
+            if (after < 0 || after > limit) {
+                return -1;
             }
         }
-        return true;
+        return after;
     }
 
     private int matchSlot(Slot slot, int index, int at, List<Token> tokens, int limit, Slots slots, BitSet words) {
+        if (slot.name().equals("end")) {
+            boolean ends = at == limit || tokens.get(at).mark();
+            return ends ? match(index + 1, at, tokens, limit, slots, words) : -1;
+        }
         int after = at < limit ? slots.end(slot.name(), at) : -1;
         if (after < 0 || after > limit) {
             return -1;

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 
 /**
  * Sets right what was misspelled, and nothing else: a word is changed only when it is neither a word of ours nor an ordinary
@@ -17,13 +18,17 @@ public final class Spelling {
     private final Map<String, List<String>> rewritten = new HashMap<>();
     private final Set<String> known = new HashSet<>();
     private final Map<Character, List<String>> wanted = new HashMap<>();
+    private final UnaryOperator<String> meaning;
 
     /**
      * @param rewritten short forms and what they stand for ("yest" → "yesterday")
      * @param ordinary words that are right as they stand
      * @param wanted words of the trade that a misspelled word may be meant for
+     * @param meaning what a word of the trade stands for; of words with the same meaning any will do
      */
-    public Spelling(Map<String, String> rewritten, Set<String> ordinary, Set<String> wanted) {
+    public Spelling(
+            Map<String, String> rewritten, Set<String> ordinary, Set<String> wanted, UnaryOperator<String> meaning) {
+        this.meaning = meaning;
         rewritten.forEach((shortForm, full) -> this.rewritten.put(shortForm, List.of(full.split(" "))));
         known.addAll(ordinary);
         known.addAll(wanted);
@@ -104,7 +109,7 @@ public final class Spelling {
     }
 
     /** Of two that are equally near the one with the same letters in another order, or the same length, is meant. */
-    private static List<String> oneOrTie(String word, List<String> nearest) {
+    private List<String> oneOrTie(String word, List<String> nearest) {
         if (nearest.size() < 2) {
             return nearest;
         }
@@ -115,12 +120,9 @@ public final class Spelling {
             return sameLetters;
         }
         String first = nearest.get(0);
-        boolean oneStem = nearest.stream().allMatch(other -> stem(other).equals(stem(first)));
-        return oneStem ? List.of(first) : nearest;
-    }
-
-    private static String stem(String word) {
-        return word.replaceAll("(es|s)$", "");
+        boolean oneMeaning =
+                nearest.stream().allMatch(other -> meaning.apply(other).equals(meaning.apply(first)));
+        return oneMeaning ? List.of(first) : nearest;
     }
 
     private static String sorted(String word) {

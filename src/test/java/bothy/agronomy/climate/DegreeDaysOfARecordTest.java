@@ -8,6 +8,7 @@ import bothy.agronomy.Printed;
 import java.time.LocalDate;
 import java.time.Month;
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Random;
@@ -96,6 +97,21 @@ class DegreeDaysOfARecordTest {
         assertThat(DegreeDays.daysUntil(Collections.nCopies(10, 5.0), 50)).hasValue(10);
         assertThat(DegreeDays.daysUntil(Collections.nCopies(10, 5.0), 50.1)).isEmpty();
         assertThat(DegreeDays.daysUntil(Collections.nCopies(10, 5.0), 0)).hasValue(0);
+    }
+
+    @Test
+    void the_last_sowing_by_warmth_is_counted_back_from_the_frost() {
+        List<Double> cooling = List.of(10.0, 8.0, 6.0, 4.0, 2.0);
+
+        assertThat(DegreeDays.daysBeforeEnd(cooling, 12)).hasValue(3);
+        assertThat(DegreeDays.daysBeforeEnd(cooling, 12.1)).hasValue(4);
+        assertThat(DegreeDays.daysBeforeEnd(cooling, 31)).isEmpty();
+    }
+
+    @Test
+    void soil_follows_the_mean_of_a_week_of_air() {
+        assertThat(SoilWarmth.fromAirC(List.of(0.0, 7.0, 7.0, 7.0, 7.0, 7.0, 7.0, 7.0)))
+                .containsExactly(0.0, 3.5, 14 / 3.0, 5.25, 5.6, 35 / 6.0, 6.0, 7.0);
     }
 
     @Test

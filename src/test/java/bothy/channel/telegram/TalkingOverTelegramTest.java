@@ -218,6 +218,7 @@ class TalkingOverTelegramTest {
     void in_a_group_only_what_is_meant_for_the_bot_is_taken_in() {
         rig.api.push(Said.inGroup(1, "\"text\":\"who has the key to the shed?\""));
         rig.api.push(Said.inGroup(2, "\"text\":\"/week@otherbot\""));
+        rig.api.push(Said.inGroup(7, "\"text\":\"ask @bothybotany\""));
         rig.api.push(Said.inGroup(3, "\"new_chat_members\":[{\"id\":5,\"is_bot\":false,\"first_name\":\"Jo\"}]"));
         rig.api.push(Said.inGroup(4, "\"text\":\"/week@BothyBot\""));
         rig.api.push(Said.inGroup(5, "\"text\":\"@bothybot, we sowed 9 chard\""));

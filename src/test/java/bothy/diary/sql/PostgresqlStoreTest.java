@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import bothy.diary.StoreFailure;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
@@ -67,6 +70,38 @@ class PostgresqlStoreTest extends StoreSuite {
                 .hasMessage(
                         "No PostgreSQL answers at postgresql://localhost:1/diary. Look whether the server runs, and whether host "
                                 + "and port in --db are right.");
+    }
+
+    @Test
+    void a_wrong_password_is_named_and_not_shown() throws Exception {
+        execute("create user gardener password 'radish'");
+        Path rules = Path.of(ask("show hba_file"));
+        Files.writeString(rules, "host all gardener all scram-sha-256\n" + Files.readString(rules));
+        execute("select pg_reload_conf()");
+        String place = "postgresql://localhost:" + server.getPort() + "/diary" + databases;
+
+        assertThatThrownBy(() -> Shelf.open("jdbc:" + place + "?user=gardener&password=turnip"))
+                .isInstanceOf(StoreFailure.class)
+                .hasMessage(
+                        "PostgreSQL at " + place + " does not let this user in. Correct user and password in --db.");
+    }
+
+    @Test
+    void a_user_who_may_not_write_is_told_so() {
+        execute("create user visitor");
+
+        assertThatThrownBy(() -> Shelf.open(server.getJdbcUrl("visitor", "diary" + databases)))
+                .isInstanceOf(StoreFailure.class)
+                .hasMessageContaining("does not let this user write");
+    }
+
+    private static String ask(String question) throws SQLException {
+        try (Connection connection = server.getPostgresDatabase().getConnection();
+                Statement sql = connection.createStatement();
+                ResultSet answer = sql.executeQuery(question)) {
+            answer.next();
+            return answer.getString(1);
+        }
     }
 
     @Test

@@ -132,6 +132,28 @@ abstract class StoreSuite {
     }
 
     @Test
+    void letters_that_are_none_harm_nothing() {
+        String strange = "nul \u0000 bell \u0007 half an emoji \ud83c, right to left \u202e, whole \ud83c\udf31";
+        store.receive(List.of(
+                new Incoming("telegram", "m1", SCHOOL, "4711", NOON, "{\"text\":\"" + "\\u0000\\ud83c" + "\"}")));
+        store.write(SCHOOL, page -> {
+            page.append(
+                    "m1", NOON, List.of(Event.of(What.NOTE, null, null, null).withDetail(strange)));
+            page.markHandled("m1", NOON);
+            page.send("telegram", "4711", new Reply(strange, List.of(strange)), NOON);
+            return null;
+        });
+
+        reopen();
+
+        assertThat(((Event) lines(SCHOOL).get(0).entry()).detail())
+                .startsWith("nul \u0000 bell \u0007 half an emoji ")
+                .endsWith(", right to left \u202e, whole \ud83c\udf31");
+        assertThat(store.toSend("telegram", NOON, 1).get(0).reply().text()).endsWith("whole \ud83c\udf31");
+        assertThat(handled(SCHOOL, "m1")).isTrue();
+    }
+
+    @Test
     void growers_see_only_their_own_lines() {
         store.write("telegram:1", page -> page.append("m", NOON, List.of(sown("pea", 1))));
         store.write("telegram:2", page -> page.append("m", NOON, List.of(sown("leek", 2))));

@@ -53,6 +53,7 @@ create table outbox (
     outcome         text,
     channel_message text
 );
-create index outbox_waiting on outbox (channel, chat, number) where outcome is null;
+create index outbox_waiting on outbox (channel, number) where outcome is null;
+create index outbox_waiting_chat on outbox (channel, chat, number) where outcome is null;
 create index outbox_buttons on outbox (channel, chat, number) where buttons > 0;
 create index outbox_grower on outbox (grower);

@@ -1,0 +1,34 @@
+package bothy.reading;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bothy.almanac.RulesFolder;
+import bothy.almanac.Words;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+/** Messages in many voices, labelled by hand. The floors only rise. */
+class GrowersMessagesTest {
+    private static final Reading READING = new Reading(Words.in(RulesFolder.at(Path.of("rules"))));
+
+    @Test
+    void the_messages_that_reading_was_tuned_on_are_read_right() {
+        Score score = new Score(new Corpus("tuned.yaml", READING), READING);
+
+        System.out.println(score.table("Tuned"));
+        if (Boolean.getBoolean("show.wrong")) {
+            score.wrong().forEach(System.out::println);
+        }
+
+        assertThat(score.share("= entries")).isGreaterThanOrEqualTo(0.5);
+    }
+
+    @Test
+    void the_messages_set_aside_are_read_right() {
+        Score score = new Score(new Corpus("set-aside.yaml", READING), READING);
+
+        System.out.println(score.table("Set aside"));
+
+        assertThat(score.share("= entries")).isGreaterThanOrEqualTo(0.5);
+    }
+}
