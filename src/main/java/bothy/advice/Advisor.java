@@ -62,6 +62,11 @@ public final class Advisor {
         this.askable = Set.copyOf(askable);
     }
 
+    /** The tables of troubles that it looks into. */
+    public Troubles troubles() {
+        return troubles;
+    }
+
     /**
      * Runs the rules.
      *

@@ -1,6 +1,7 @@
 package bothy.conversation;
 
 import bothy.advice.clinic.Clinic;
+import bothy.almanac.troubles.Troubles;
 import bothy.garden.Doubt;
 import bothy.garden.Doubt.Choice;
 import bothy.garden.Entry;
@@ -9,6 +10,7 @@ import bothy.garden.Finding;
 import bothy.garden.Garden;
 import bothy.garden.Heard;
 import bothy.garden.Message;
+import bothy.garden.Question;
 import bothy.garden.SignSeen;
 import bothy.garden.Situation;
 import bothy.garden.What;
@@ -28,13 +30,15 @@ final class CaseNotes {
             "don't know", "dont know", "do not know", "i don't know", "i dont know", "not sure", "no idea", "dunno",
             "can't tell", "cant tell", "unsure", "haven't looked", "idk");
     private final Reading reading;
+    private final Troubles troubles;
     private final Garden garden;
     private final Doubt pending;
     private final Message message;
     private final Situation situation;
 
-    CaseNotes(Reading reading, Garden garden, Doubt pending, Message message, Situation situation) {
+    CaseNotes(Reading reading, Troubles troubles, Garden garden, Doubt pending, Message message, Situation situation) {
         this.reading = reading;
+        this.troubles = troubles;
         this.garden = garden;
         this.pending = pending;
         this.message = message;
@@ -66,6 +70,7 @@ final class CaseNotes {
         told(heard).stream()
                 .filter(finding -> answer.isEmpty() || !answer.get().about().equals(finding.about()))
                 .forEach(entries::add);
+        entries.addAll(answer.isPresent() ? List.of() : unnamed(heard));
         return entries;
     }
 
@@ -116,6 +121,10 @@ final class CaseNotes {
             return List.of();
         }
         List<SignSeen> subjects = heard.signs().isEmpty() ? openCase() : distinct(heard.signs());
+        return of(subjects, found);
+    }
+
+    private static List<Finding> of(List<SignSeen> subjects, List<Finding> found) {
         return subjects.stream()
                 .flatMap(sign -> found.stream()
                         .map(one -> new Finding(
@@ -133,6 +142,35 @@ final class CaseNotes {
             }
         }
         return distinct;
+    }
+
+    /**
+     * A trouble described without a sign that has a name: something was found on a plant, and nothing else was told, asked or open.
+     *
+     * @return the sign that opens its case and what was found, empty when it is none
+     */
+    private List<Entry> unnamed(Heard heard) {
+        boolean somethingElse = !heard.signs().isEmpty()
+                || !heard.statements().isEmpty()
+                || !heard.plans().isEmpty()
+                || !heard.settings().isEmpty()
+                || heard.doubt() != null
+                || heard.inquiries().stream()
+                        .anyMatch(inquiry ->
+                                inquiry.question() != Question.WHY && inquiry.question() != Question.OTHER);
+        if (somethingElse || message.pressed() != null || !openCase().isEmpty()) {
+            return List.of();
+        }
+        List<Finding> found = reading.findings(message.text(), situation);
+        List<String> crops = reading.crops(message.text(), situation);
+        if (crops.size() != 1
+                || found.stream().noneMatch(one -> troubles.tells(one.about(), one.found()))) {
+            return List.of();
+        }
+        SignSeen sign = new SignSeen(Troubles.UNNAMED, null, crops.get(0), situation.today(), null, null);
+        List<Entry> entries = new ArrayList<>(List.of(sign));
+        entries.addAll(of(List.of(sign), found));
+        return entries;
     }
 
     private List<SignSeen> openCase() {

@@ -60,7 +60,8 @@ final class Exchange {
 
     Outcome outcome() {
         Heard heard = hear();
-        CaseNotes notes = new CaseNotes(knowledge.reading(), before, memory.pending(), message, situation());
+        CaseNotes notes = new CaseNotes(
+                knowledge.reading(), knowledge.advisor().troubles(), before, memory.pending(), message, situation());
         List<Logged> written = write(heard, notes.findings(heard));
         Garden garden = written.isEmpty() ? before : Replay.garden(page.lines(), today, message.zone());
         Advised advised = advise(heard, written, garden);

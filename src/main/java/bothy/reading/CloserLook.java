@@ -4,6 +4,7 @@ import bothy.almanac.RulesBroken;
 import bothy.almanac.Words;
 import bothy.garden.Finding;
 import bothy.reading.grammar.Passage;
+import bothy.reading.grammar.Quantity;
 import bothy.reading.text.Phrase;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
@@ -23,6 +24,12 @@ final class CloserLook {
     private static final String FILE = "findings";
     /** A "no" so many words before what was found turns it round. */
     private static final int REACH = 4;
+    /** From 29.4 °C on fruit set of tomatoes falls (UF/IFAS). */
+    private static final double HOT_C = 29.4;
+    /** Below 10 °C warm-season crops stand still (R. Kujawski). */
+    private static final double COLD_C = 10;
+    /** Below about 15 °C warm-season seed hardly moves (Harrington). */
+    private static final double COLD_SOIL_C = 14.9;
 
     private final PhraseBook<Answer> book = new PhraseBook<>();
     private final Set<String> negators;
@@ -69,7 +76,29 @@ final class CloserLook {
                         new Finding(null, null, about, answer, false, passage.situation().today()));
             }
         }
+        degrees(passage).forEach((about, answer) -> found.putIfAbsent(
+                about,
+                new Finding(null, null, about, answer, false, passage.situation().today())));
         return List.copyOf(found.values());
+    }
+
+    /** Degrees told are hot or cold weather, or cold soil for seed. The limits are those of the published thresholds. */
+    private static Map<String, String> degrees(Passage passage) {
+        Map<String, String> found = new LinkedHashMap<>();
+        for (Quantity quantity : passage.quantities()) {
+            if (quantity.degrees()) {
+                if (quantity.value() >= HOT_C) {
+                    found.put("hot-spell", "yes");
+                } else if (quantity.value() <= COLD_C) {
+                    found.put("cold-spell", "yes");
+                    found.put("night-cold", "yes");
+                }
+                if (quantity.value() <= COLD_SOIL_C) {
+                    found.put("soil-warmth", "cold");
+                }
+            }
+        }
+        return found;
     }
 
     /** The answer, turned round after a "no"; {@code null} when a "no" leaves open which of several answers it is. */

@@ -66,6 +66,18 @@ record CaseFile(
                 planting, crop, signs, more, asked + (finding.asked() ? 1 : 0), opened, later(on), outcome);
     }
 
+    /** Circumstances beside a sign of its own are findings; alone they stay signs. */
+    CaseFile without(Map<String, Map<String, String>> beside) {
+        List<String> own = signs.stream().filter(sign -> !beside.containsKey(sign)).toList();
+        if (own.isEmpty() || own.size() == signs.size()) {
+            return this;
+        }
+        Map<String, String> more = new LinkedHashMap<>();
+        signs.stream().filter(beside::containsKey).forEach(sign -> more.putAll(beside.get(sign)));
+        more.putAll(findings);
+        return new CaseFile(planting, crop, own, more, asked, opened, latest, outcome);
+    }
+
     private LocalDate later(LocalDate on) {
         return on.isAfter(latest) ? on : latest;
     }

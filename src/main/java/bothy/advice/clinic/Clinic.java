@@ -8,7 +8,6 @@ import bothy.advice.facts.Lately;
 import bothy.advice.facts.Suspect;
 import bothy.advice.facts.Verdict;
 import bothy.almanac.troubles.Troubles;
-import bothy.almanac.troubles.Troubles.Row;
 import bothy.garden.Diagnosis;
 import bothy.garden.Diagnosis.Likely;
 import bothy.garden.Finding;
@@ -40,7 +39,7 @@ public final class Clinic {
         this.troubles = troubles;
         this.askable = askable;
         this.day = day;
-        this.files = Cases.of(day.garden(), day.today());
+        this.files = Cases.of(day.garden(), day.today(), troubles.beside());
     }
 
     /**
@@ -77,13 +76,12 @@ public final class Clinic {
         return facts;
     }
 
+    /** The causes are those that the scales weigh; the rules know only these. */
     private List<Suspect> suspects(CaseFile file) {
-        return file.signs().stream()
-                .flatMap(sign -> troubles.rows(sign, file.crop()).stream())
-                .map(Row::cause)
-                .distinct()
-                .map(cause -> new Suspect(file.id(), file.subject(), file.crop(), cause))
-                .toList();
+        return new Scales(troubles, file, null, List.of())
+                .causes().stream()
+                        .map(cause -> new Suspect(file.id(), file.subject(), file.crop(), cause))
+                        .toList();
     }
 
     private boolean justTold(CaseFile file) {

@@ -29,6 +29,10 @@ final class Scales {
     private static final double OTHER_STAGE = -1.5;
     /** A row of some crops only when no crop was told, log-odds. By judgement. */
     private static final double CROP_NOT_TOLD = -0.7;
+    /** An answer that speaks so much for a cause brings it in, though no sign told it, log-odds score. By judgement. */
+    private static final double BRINGS_IN = 2;
+    /** The same when the trouble was described without a sign that has a name. By judgement. */
+    private static final double BRINGS_IN_UNNAMED = 1;
     /** "Something else" behind a sign, log-odds: less than a cause seen occasionally. By judgement. */
     private static final double SOMETHING_ELSE = 0.0;
 
@@ -90,7 +94,22 @@ final class Scales {
     private Set<String> suspects() {
         Set<String> suspects = new LinkedHashSet<>();
         file.signs().forEach(sign -> troubles.rows(sign, file.crop()).forEach(row -> suspects.add(row.cause())));
+        file.findings().forEach((about, answer) -> suspects.addAll(broughtIn(about, answer)));
         return suspects;
+    }
+
+    private List<String> broughtIn(String about, String answer) {
+        Question question = troubles.questions().get(about);
+        if (question == null || question.circumstance() || !question.countsAt(file.signs())) {
+            return List.of();
+        }
+        return question.pointsTo(answer, unnamed() ? BRINGS_IN_UNNAMED : BRINGS_IN).stream()
+                .filter(cause -> troubles.anyRow(cause, file.crop()).isPresent())
+                .toList();
+    }
+
+    private boolean unnamed() {
+        return file.signs().contains(Troubles.UNNAMED);
     }
 
     private void signs() {
@@ -104,6 +123,18 @@ final class Scales {
             }
             weights[causes.size()] += SOMETHING_ELSE;
         }
+        if (unnamed()) {
+            for (int i = 0; i < causes.size(); i++) {
+                unnamed(i);
+            }
+        }
+    }
+
+    private void unnamed(int cause) {
+        troubles.anyRow(causes.get(cause), file.crop()).ifPresent(row -> {
+            weights[cause] += weight(row);
+            reasons.get(cause).add(new Reason("sign", Troubles.UNNAMED, weight(row), row.source()));
+        });
     }
 
     private void sign(String sign, List<Row> rows, int cause) {
@@ -147,7 +178,7 @@ final class Scales {
         Question question = troubles.questions().get(about);
         answers.put(about, answer);
         int place = question == null ? -1 : question.ids().indexOf(answer);
-        if (place < 0 || Finding.UNKNOWN.equals(answer)) {
+        if (place < 0 || Finding.UNKNOWN.equals(answer) || !question.countsAt(file.signs())) {
             return;
         }
         double[] likelihood = likelihood(question)[place];

@@ -24,6 +24,7 @@ final class TroubleFiles {
     private final Map<String, List<String>> groups = new LinkedHashMap<>();
     private final Map<String, List<Stage>> stages = new LinkedHashMap<>();
     private final Map<String, List<String>> wider = new LinkedHashMap<>();
+    private final Map<String, Map<String, String>> beside = new LinkedHashMap<>();
     private final Map<String, YamlFile> home = new HashMap<>();
     private final List<Problem> problems = new ArrayList<>();
 
@@ -34,7 +35,8 @@ final class TroubleFiles {
             Map<String, Question> questions,
             Map<String, List<String>> groups,
             Map<String, List<Stage>> stages,
-            Map<String, List<String>> wider) {}
+            Map<String, List<String>> wider,
+            Map<String, Map<String, String>> beside) {}
 
     private TroubleFiles() {}
 
@@ -46,7 +48,7 @@ final class TroubleFiles {
         if (!files.problems.isEmpty()) {
             throw new RulesBroken(files.problems);
         }
-        return new Troubles(files.signs, files.causes, files.questions, files.groups, files.stages);
+        return new Troubles(files.signs, files.causes, files.questions, files.groups, files.stages, files.beside);
     }
 
     private void take(YamlFile file) {
@@ -57,6 +59,7 @@ final class TroubleFiles {
         add("groups", sheet.groups(), groups, file);
         add("stages", sheet.stages(), stages, file);
         add("wider", sheet.wider(), wider, file);
+        add("beside", sheet.beside(), beside, file);
     }
 
     private <T> void add(String part, Map<String, T> from, Map<String, T> to, YamlFile file) {

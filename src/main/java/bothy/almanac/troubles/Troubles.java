@@ -3,8 +3,10 @@ package bothy.almanac.troubles;
 import bothy.almanac.RulesFolder;
 import bothy.garden.Stage;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -15,6 +17,7 @@ import java.util.TreeSet;
  * @param causes what is settled about each cause
  * @param questions questions by id
  * @param groups crops by the name of their group ("brassica")
+ * @param beside signs that beside others are only circumstances: the question that each answers, with the answer
  * @param stages the rows' names of stretches of growing ("seedling"), each with the stages that it takes in
  */
 public record Troubles(
@@ -22,7 +25,11 @@ public record Troubles(
         Map<String, Cause> causes,
         Map<String, Question> questions,
         Map<String, List<String>> groups,
-        Map<String, List<Stage>> stages) {
+        Map<String, List<Stage>> stages,
+        Map<String, Map<String, String>> beside) {
+    /** The sign of a trouble that was described without any sign that has a name. */
+    public static final String UNNAMED = "unnamed-trouble";
+
     private static final String ANY = "any";
 
     /** How often a cause is behind a sign, among the plantings that show it. Log-odds, by judgement. */
@@ -73,9 +80,12 @@ public record Troubles(
      * A question and what its answers tell.
      *
      * @param signs the signs at which it may be asked; {@code null}: at all for whose causes it tells something
+     * @param only whether it counts at those signs only, since its words mean something else elsewhere
+     * @param circumstance whether it is about weather, place or care rather than something seen on the plant
      * @param answers for each answer its score by cause, "otherwise" for all causes not named (0 when absent)
      */
-    public record Question(List<String> signs, Map<String, Map<String, Double>> answers) {
+    public record Question(
+            List<String> signs, boolean only, boolean circumstance, Map<String, Map<String, Double>> answers) {
         private static final String OTHERWISE = "otherwise";
 
         /** Scores of the answers, in their order, for a cause; for "something else" when it is {@code null}. */
@@ -102,6 +112,19 @@ public record Troubles(
             return named;
         }
 
+        /** Whether an answer tells something at these signs. */
+        public boolean countsAt(List<String> seen) {
+            return !only || askedAt(seen) || seen.contains(UNNAMED);
+        }
+
+        /** The causes that an answer speaks for by at least so much. */
+        public List<String> pointsTo(String answer, double least) {
+            return answers.getOrDefault(answer, Map.of()).entrySet().stream()
+                    .filter(told -> !told.getKey().equals(OTHERWISE) && told.getValue() >= least)
+                    .map(Map.Entry::getKey)
+                    .toList();
+        }
+
         public boolean askedAt(List<String> seen) {
             return signs == null || signs.stream().anyMatch(seen::contains);
         }
@@ -118,7 +141,7 @@ public record Troubles(
 
     /** No troubles at all. */
     public static Troubles none() {
-        return new Troubles(Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+        return new Troubles(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
     }
 
     /** The rows of a sign that a crop can have; all of them when the crop is not known. */
@@ -126,6 +149,22 @@ public record Troubles(
         return signs.getOrDefault(sign, List.of()).stream()
                 .filter(row -> crop == null || fits(row.crops(), crop))
                 .toList();
+    }
+
+    /** The likeliest row of a cause at any sign that a crop can have; all crops when the crop is not known. */
+    public Optional<Row> anyRow(String cause, String crop) {
+        return signs.keySet().stream()
+                .flatMap(sign -> rows(sign, crop).stream())
+                .filter(row -> row.cause().equals(cause))
+                .min(Comparator.comparing(Row::how));
+    }
+
+    /** Whether something seen on the plant was found, so that causes can be thought of without a named sign. */
+    public boolean tells(String about, String answer) {
+        Question question = questions.get(about);
+        return question != null
+                && !question.circumstance()
+                && !question.pointsTo(answer, 1).isEmpty();
     }
 
     /** Whether a crop is among crops or groups of crops. */
