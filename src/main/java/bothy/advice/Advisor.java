@@ -38,6 +38,8 @@ public final class Advisor {
     /** No garden needs as many; a rule that feeds itself is stopped here. */
     private static final int MOST_FIRINGS = 20_000;
 
+    private static final int FRESH_STAGE_DAYS = 30;
+
     private final RuleBook rules;
     private final DayFacts dayFacts;
     private final Map<String, Sheet> sheets;
@@ -82,7 +84,7 @@ public final class Advisor {
             Clinic clinic = new Clinic(troubles, askable, day);
             clinicFacts(clinic, session).forEach(session::insert);
             fire(session);
-            List<Diagnosis> diagnoses = clinic.diagnoses(found(session, reasons), stages(session));
+            List<Diagnosis> diagnoses = clinic.diagnoses(found(session, reasons), freshStages(session, day));
             Clinic.verdicts(diagnoses).forEach(session::insert);
             fire(session);
             return gather(session, reasons, day, diagnoses);
@@ -131,6 +133,19 @@ public final class Advisor {
         Map<String, Stage> stages = new HashMap<>();
         for (Object fact : session.getObjects()) {
             if (fact instanceof AtStage at) {
+                stages.put(at.planting(), at.stage());
+            }
+        }
+        return stages;
+    }
+
+    /** A stage that a planting came to long ago says little about where it stands now: nobody may have told the next. */
+    private static Map<String, Stage> freshStages(KieSession session, Day day) {
+        Map<String, Stage> stages = new HashMap<>();
+        for (Object fact : session.getObjects()) {
+            if (fact instanceof AtStage at
+                    && at.since() != null
+                    && !at.since().isBefore(day.today().minusDays(FRESH_STAGE_DAYS))) {
                 stages.put(at.planting(), at.stage());
             }
         }

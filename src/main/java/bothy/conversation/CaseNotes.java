@@ -10,6 +10,7 @@ import bothy.garden.Finding;
 import bothy.garden.Garden;
 import bothy.garden.Heard;
 import bothy.garden.Message;
+import bothy.garden.Planting;
 import bothy.garden.Question;
 import bothy.garden.SignSeen;
 import bothy.garden.Situation;
@@ -145,32 +146,55 @@ final class CaseNotes {
     }
 
     /**
-     * A trouble described without a sign that has a name: something was found on a plant, and nothing else was told, asked or open.
+     * A trouble told without a sign that reading knows: signs told loosely, or else something found on a plant, when nothing else was
+     * told, asked or open.
      *
-     * @return the sign that opens its case and what was found, empty when it is none
+     * @return the signs that open its case and what was found, empty when it is none
      */
     private List<Entry> unnamed(Heard heard) {
-        boolean somethingElse = !heard.signs().isEmpty()
-                || !heard.statements().isEmpty()
-                || !heard.plans().isEmpty()
-                || !heard.settings().isEmpty()
-                || heard.doubt() != null
+        if (!heard.signs().isEmpty() || message.pressed() != null || asksElse(heard)) {
+            return List.of();
+        }
+        List<String> crops = new ArrayList<>(reading.crops(message.text(), situation));
+        List<String> growing =
+                garden.growing().stream().map(Planting::crop).distinct().toList();
+        if (crops.isEmpty() && growing.size() == 1) {
+            crops.addAll(growing);
+        }
+        List<Finding> found = reading.findings(message.text(), situation);
+        boolean tells = found.stream().anyMatch(one -> troubles.tells(one.about(), one.found()));
+        List<String> names = new ArrayList<>(reading.looseSigns(message.text(), situation));
+        if (names.isEmpty() && tells) {
+            names.add(Troubles.UNNAMED);
+        }
+        names.removeIf(name -> toldAsDone(name, heard));
+        if (crops.isEmpty() || names.isEmpty() || !openCase().isEmpty()) {
+            return List.of();
+        }
+        List<SignSeen> signs = names.stream()
+                .map(name -> new SignSeen(name, null, crops.get(0), situation.today(), null, null))
+                .toList();
+        List<Entry> entries = new ArrayList<>(signs);
+        entries.addAll(of(List.of(signs.get(0)), found));
+        return entries;
+    }
+
+    /** "In flower" and "up" are events first, and only then signs of bolting or of nothing coming up. */
+    private static boolean toldAsDone(String sign, Heard heard) {
+        What done = sign.equals("bolting")
+                ? What.FLOWERING
+                : sign.equals("no-emergence") ? What.EMERGED : sign.equals("not-ripening") ? What.COLOUR_TURNED : null;
+        boolean unnamed = sign.equals(Troubles.UNNAMED) && !heard.statements().isEmpty();
+        return unnamed
+                || heard.statements().stream()
+                        .anyMatch(statement -> statement.event().what() == done);
+    }
+
+    private static boolean asksElse(Heard heard) {
+        return !heard.settings().isEmpty()
                 || heard.inquiries().stream()
                         .anyMatch(inquiry ->
                                 inquiry.question() != Question.WHY && inquiry.question() != Question.OTHER);
-        if (somethingElse || message.pressed() != null || !openCase().isEmpty()) {
-            return List.of();
-        }
-        List<Finding> found = reading.findings(message.text(), situation);
-        List<String> crops = reading.crops(message.text(), situation);
-        if (crops.size() != 1
-                || found.stream().noneMatch(one -> troubles.tells(one.about(), one.found()))) {
-            return List.of();
-        }
-        SignSeen sign = new SignSeen(Troubles.UNNAMED, null, crops.get(0), situation.today(), null, null);
-        List<Entry> entries = new ArrayList<>(List.of(sign));
-        entries.addAll(of(List.of(sign), found));
-        return entries;
     }
 
     private List<SignSeen> openCase() {

@@ -62,7 +62,12 @@ final class Exchange {
         Heard heard = hear();
         CaseNotes notes = new CaseNotes(
                 knowledge.reading(), knowledge.advisor().troubles(), before, memory.pending(), message, situation());
-        List<Logged> written = write(heard, notes.findings(heard));
+        List<Entry> closerLook = notes.findings(heard);
+        if (heard.signs().isEmpty() && closerLook.stream().anyMatch(SignSeen.class::isInstance)) {
+            // A trouble comes first: its own question is asked, not that about what else was said.
+            heard = heard.withDoubt(null);
+        }
+        List<Logged> written = write(heard, closerLook);
         Garden garden = written.isEmpty() ? before : Replay.garden(page.lines(), today, message.zone());
         Advised advised = advise(heard, written, garden);
         Turn turn = new Turn(

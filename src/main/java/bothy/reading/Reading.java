@@ -25,6 +25,7 @@ public final class Reading {
     private final Corrections corrections;
     private final Answers answers;
     private final CloserLook closerLook;
+    private final LooseSigns looseSigns;
 
     /** @throws bothy.almanac.RulesBroken when a words file is missing or a phrase in one cannot be read */
     public Reading(Words words) {
@@ -36,6 +37,7 @@ public final class Reading {
         signs = new Signs(words, moods);
         answers = new Answers(words);
         closerLook = new CloserLook(words);
+        looseSigns = new LooseSigns(words);
         Set<String> known = new HashSet<>();
         List.of(
                         moods.vocabulary(),
@@ -46,6 +48,7 @@ public final class Reading {
                         signs.vocabulary(),
                         answers.vocabulary(),
                         closerLook.vocabulary(),
+                        looseSigns.vocabulary(),
                         Corrections.vocabulary(words))
                 .forEach(known::addAll);
         grammar = new Grammar(words, known);
@@ -89,6 +92,11 @@ public final class Reading {
      */
     public List<Finding> findings(String text, Situation situation) {
         return closerLook.in(grammar.passage(text, situation));
+    }
+
+    /** Signs told in words that no phrase fits: less sure, for a message in which {@link #read} found none. */
+    public List<String> looseSigns(String text, Situation situation) {
+        return looseSigns.in(grammar.passage(text, situation));
     }
 
     /** The crops that a message names, the likeliest meaning of each. */

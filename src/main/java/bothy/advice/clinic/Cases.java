@@ -38,7 +38,7 @@ final class Cases {
         return cases.files.values().stream()
                 .filter(file -> ChronoUnit.DAYS.between(file.latest(), today) <= OPEN_DAYS)
                 .filter(file -> !file.closed() || file.latest().equals(today))
-                .filter(file -> !cases.cleared(file))
+                .filter(file -> file.latest().equals(today) || !cases.cleared(file))
                 .toList();
     }
 

@@ -34,6 +34,8 @@ public record Troubles(
 
     /** How often a cause is behind a sign, among the plantings that show it. Log-odds, by judgement. */
     public enum How {
+        /** The cause that comes to mind first. */
+        USUAL(2.8),
         COMMON(1.8),
         OCCASIONAL(0.7),
         RARE(-0.7);
