@@ -116,7 +116,7 @@ public record Troubles(
 
         /** Whether an answer tells something at these signs. */
         public boolean countsAt(List<String> seen) {
-            return !only || askedAt(seen) || seen.contains(UNNAMED);
+            return !only || askedAt(seen);
         }
 
         /** The causes that an answer speaks for by at least so much. */
