@@ -59,7 +59,9 @@ final class Expectation {
                 }
             }
         }
-        if (expect.noEntries() && followed.written().stream().anyMatch(line -> !(line.entry() instanceof SignSeen || line.entry() instanceof Finding))) {
+        if (expect.noEntries()
+                && followed.written().stream()
+                        .anyMatch(line -> !(line.entry() instanceof SignSeen || line.entry() instanceof Finding))) {
             differences.add("entries where none was expected");
         }
         words(expect, followed.text(), differences);

@@ -38,12 +38,7 @@ final class Workshop {
         Wording wording = Wording.in(folder);
         Troubles troubles = Troubles.in(folder);
         TroubleWording troubleWording = TroubleWording.in(folder);
-        Advisor advisor = new Advisor(
-                join(rules),
-                sheets,
-                Places.in(folder),
-                troubles,
-                troubleWording.askable());
+        Advisor advisor = new Advisor(join(rules), sheets, Places.in(folder), troubles, troubleWording.askable());
         Replier replier = new Replier(wording, sheets, troubles, troubleWording);
         return new Knowledge(join(reading), advisor, replier, sheets, weather);
     }

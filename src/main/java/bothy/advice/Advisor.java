@@ -55,8 +55,7 @@ public final class Advisor {
      * @param troubles causes of troubles and what tells them apart
      * @param askable ids of the questions about troubles that have words
      */
-    public Advisor(
-            RuleBook rules, Map<String, Sheet> sheets, Places places, Troubles troubles, Set<String> askable) {
+    public Advisor(RuleBook rules, Map<String, Sheet> sheets, Places places, Troubles troubles, Set<String> askable) {
         this.rules = rules;
         this.dayFacts = new DayFacts(sheets, places);
         this.sheets = sheets;
@@ -120,8 +119,8 @@ public final class Advisor {
         for (Object fact : session.getObjects()) {
             Inference inference = fact instanceof Evidence || fact instanceof Answered ? reasons.of(fact) : null;
             if (inference != null) {
-                placed.add(new Placed(
-                        new Found(fact, inference.rule().getName(), inference.source()), inference.order()));
+                placed.add(
+                        new Placed(new Found(fact, inference.rule().getName(), inference.source()), inference.order()));
             }
         }
         placed.sort(Comparator.comparingInt(Placed::order)
@@ -233,7 +232,8 @@ public final class Advisor {
                 ? sign.justTold()
                 : root instanceof Verdict verdict
                         ? verdict.justTold()
-                        : root instanceof Case opened && (opened.justTold() || opened.outcome() != null);
+                        : root instanceof Answered answered && answered.of().equals(Clinic.MESSAGE)
+                                || root instanceof Case opened && (opened.justTold() || opened.outcome() != null);
     }
 
     private static Sureness sureness(String source, boolean toldOnly) {

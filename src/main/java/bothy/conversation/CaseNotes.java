@@ -17,19 +17,36 @@ import bothy.garden.Situation;
 import bothy.garden.What;
 import bothy.reading.Reading;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** What one message adds to the case that it belongs to: an answer to the question that waits, and what it tells unasked. */
 final class CaseNotes {
     private static final String CASE = "case";
-    private static final Set<String> YES = Set.of("yes", "y", "yep", "yeah", "yes it is", "yes they are", "it is", "they are");
+    private static final String PERSON_UNWELL = "person-unwell";
+    private static final Set<String> YES =
+            Set.of("yes", "y", "yep", "yeah", "yes it is", "yes they are", "it is", "they are");
     private static final Set<String> NO = Set.of("no", "n", "nope", "not really", "no it is not", "none");
     private static final Set<String> UNKNOWN = Set.of(
-            "don't know", "dont know", "do not know", "i don't know", "i dont know", "not sure", "no idea", "dunno",
-            "can't tell", "cant tell", "unsure", "haven't looked", "idk");
+            "don't know",
+            "dont know",
+            "do not know",
+            "i don't know",
+            "i dont know",
+            "not sure",
+            "no idea",
+            "dunno",
+            "can't tell",
+            "cant tell",
+            "unsure",
+            "haven't looked",
+            "idk");
+    private static final int SHORT_ANSWER_WORDS = 6;
+
     private final Reading reading;
     private final Troubles troubles;
     private final Garden garden;
@@ -66,6 +83,14 @@ final class CaseNotes {
         if (Commands.isCommand(message.text()) || !heard.amendments().isEmpty()) {
             return entries;
         }
+        Optional<Finding> unwell = reading.findings(message.text(), situation).stream()
+                .filter(finding -> finding.about().equals(PERSON_UNWELL))
+                .findFirst();
+        if (unwell.isPresent()) {
+            // The person first; plants can wait for the next message.
+            entries.add(unwell.get());
+            return entries;
+        }
         Optional<Finding> answer = pending == null || !ofACase(pending) ? Optional.empty() : answered();
         answer.ifPresent(entries::add);
         told(heard).stream()
@@ -78,13 +103,28 @@ final class CaseNotes {
     private Optional<Finding> answered() {
         String said = message.pressed() != null ? message.pressed() : message.text();
         List<Finding> found = reading.findings(said, situation);
-        for (Choice choice : pending.choices()) {
-            String[] meaning = choice.meaning() == null ? new String[0] : choice.meaning().split("=", 2);
-            if (meaning.length == 2 && chosen(choice, meaning, said, found)) {
-                return about(meaning[0], meaning[1]);
-            }
+        return pending.choices().stream()
+                .filter(choice -> chosen(choice, meaning(choice), said, found))
+                .findFirst()
+                .or(() -> nearest(said))
+                .flatMap(choice -> about(meaning(choice)[0], meaning(choice)[1]));
+    }
+
+    private static String[] meaning(Choice choice) {
+        return choice.meaning().split("=", 2);
+    }
+
+    /** A short answer in other words: the one choice that shares a word with it. */
+    private Optional<Choice> nearest(String said) {
+        Set<String> words = new HashSet<>(List.of(bare(said).split(" ")));
+        if (words.size() > SHORT_ANSWER_WORDS) {
+            return Optional.empty();
         }
-        return Optional.empty();
+        List<Choice> sharing = pending.choices().stream()
+                .filter(choice -> Stream.of((bare(choice.label()) + " " + meaning(choice)[1]).split("[ -]"))
+                        .anyMatch(word -> word.length() > 2 && words.contains(word)))
+                .toList();
+        return sharing.size() == 1 ? Optional.of(sharing.get(0)) : Optional.empty();
     }
 
     private static boolean chosen(Choice choice, String[] meaning, String said, List<Finding> found) {
@@ -94,7 +134,8 @@ final class CaseNotes {
                 || (meaning[1].equals("no") && (NO.contains(bare) || bare.startsWith("no ")))
                 || (meaning[1].equals(Finding.UNKNOWN) && UNKNOWN.contains(bare))
                 || found.stream()
-                        .anyMatch(one -> one.about().equals(meaning[0]) && one.found().equals(meaning[1]));
+                        .anyMatch(one ->
+                                one.about().equals(meaning[0]) && one.found().equals(meaning[1]));
     }
 
     private static String bare(String text) {
@@ -117,7 +158,9 @@ final class CaseNotes {
         if (message.pressed() != null || message.text().isBlank()) {
             return List.of();
         }
-        List<Finding> found = reading.findings(message.text(), situation);
+        List<Finding> found = reading.findings(message.text(), situation).stream()
+                .filter(finding -> !finding.about().equals(PERSON_UNWELL))
+                .toList();
         if (found.isEmpty()) {
             return List.of();
         }
@@ -128,8 +171,8 @@ final class CaseNotes {
     private static List<Finding> of(List<SignSeen> subjects, List<Finding> found) {
         return subjects.stream()
                 .flatMap(sign -> found.stream()
-                        .map(one -> new Finding(
-                                sign.planting(), sign.crop(), one.about(), one.found(), false, one.on())))
+                        .map(one ->
+                                new Finding(sign.planting(), sign.crop(), one.about(), one.found(), false, one.on())))
                 .toList();
     }
 
@@ -193,8 +236,8 @@ final class CaseNotes {
     private static boolean asksElse(Heard heard) {
         return !heard.settings().isEmpty()
                 || heard.inquiries().stream()
-                        .anyMatch(inquiry ->
-                                inquiry.question() != Question.WHY && inquiry.question() != Question.OTHER);
+                        .anyMatch(
+                                inquiry -> inquiry.question() != Question.WHY && inquiry.question() != Question.OTHER);
     }
 
     private List<SignSeen> openCase() {

@@ -214,7 +214,8 @@ final class Exchange {
     private boolean waits(Turn turn) {
         return memory.pending() != null
                 && CaseNotes.ofACase(memory.pending())
-                && turn.written().stream().noneMatch(line -> line.entry() instanceof Finding finding && finding.asked());
+                && turn.written().stream()
+                        .noneMatch(line -> line.entry() instanceof Finding finding && finding.asked());
     }
 
     private Set<String> said(Answer answer) {

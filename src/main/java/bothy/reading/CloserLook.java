@@ -43,14 +43,15 @@ final class CloserLook {
         Set<String> questionsWithNo = new HashSet<>();
         for (String about : words.names(FILE, "/found")) {
             String at = "/found/" + about;
-            words.lists(FILE, at).forEach((answer, phrases) -> phrases.forEach(phrase -> {
-                try {
-                    book.add(new Phrase(phrase, groups), new Answer(about, answer));
-                } catch (IllegalArgumentException unreadable) {
-                    throw new RulesBroken(List.of(words.problem(
-                            FILE, at, "\"" + phrase + "\" cannot be read: " + unreadable.getMessage() + ".")));
-                }
-            }));
+            words.lists(FILE, at)
+                    .forEach((answer, phrases) -> phrases.forEach(phrase -> {
+                        try {
+                            book.add(new Phrase(phrase, groups), new Answer(about, answer));
+                        } catch (IllegalArgumentException unreadable) {
+                            throw new RulesBroken(List.of(words.problem(
+                                    FILE, at, "\"" + phrase + "\" cannot be read: " + unreadable.getMessage() + ".")));
+                        }
+                    }));
             if (words.names(FILE, at).contains("yes")) {
                 questionsWithNo.add(about);
             }
@@ -73,12 +74,25 @@ final class CloserLook {
             if (answer != null) {
                 found.putIfAbsent(
                         about,
-                        new Finding(null, null, about, answer, false, passage.situation().today()));
+                        new Finding(
+                                null,
+                                null,
+                                about,
+                                answer,
+                                false,
+                                passage.situation().today()));
             }
         }
-        degrees(passage).forEach((about, answer) -> found.putIfAbsent(
-                about,
-                new Finding(null, null, about, answer, false, passage.situation().today())));
+        degrees(passage)
+                .forEach((about, answer) -> found.putIfAbsent(
+                        about,
+                        new Finding(
+                                null,
+                                null,
+                                about,
+                                answer,
+                                false,
+                                passage.situation().today())));
         return List.copyOf(found.values());
     }
 

@@ -2,6 +2,7 @@ package bothy.replying;
 
 import bothy.almanac.Sheet;
 import bothy.almanac.Wording;
+import bothy.almanac.troubles.Troubles;
 import bothy.garden.Diagnosis;
 import bothy.garden.Doubt;
 import bothy.garden.Doubt.Choice;
@@ -31,6 +32,7 @@ final class Phrasing {
     private static final String CROPS_HERE = "\u0001";
     /** The advice whose words are made of a verdict. */
     private static final String LIKELIEST_CAUSE = "likeliest-cause";
+
     private static final Set<Question> LISTS = Set.of(Question.TO_DO, Question.STATUS, Question.NEXT, Question.WHY);
     private final Wording wording;
     private final Vocabulary vocabulary;
@@ -38,8 +40,7 @@ final class Phrasing {
     private final Verdicts verdicts;
     private final Turn turn;
 
-    Phrasing(
-            Wording wording, Vocabulary vocabulary, Map<String, Sheet> sheets, Verdicts verdicts, Turn turn) {
+    Phrasing(Wording wording, Vocabulary vocabulary, Map<String, Sheet> sheets, Verdicts verdicts, Turn turn) {
         this.verdicts = verdicts;
         this.wording = wording;
         this.vocabulary = vocabulary;
@@ -68,9 +69,8 @@ final class Phrasing {
         Map<String, List<Given>> alike = new LinkedHashMap<>();
         List<String> ids = spoken.stream().map(Given::id).toList();
         for (Given given : spoken) {
-            said(given, true, ids)
-                    .ifPresent(text -> alike.computeIfAbsent(text, key -> new ArrayList<>())
-                            .add(given));
+            said(given, true, ids).ifPresent(text -> alike.computeIfAbsent(text, key -> new ArrayList<>())
+                    .add(given));
         }
         List<String> paragraphs = new ArrayList<>();
         alike.forEach((text, group) -> paragraphs.add(paragraph(text, group, ids)));
@@ -82,7 +82,8 @@ final class Phrasing {
                 .map(given -> given.planting() == null ? "" : vocabulary.names().planting(given.planting()))
                 .distinct()
                 .toList();
-        String text = names.size() > 1 ? ofSeveral : said(group.get(0), false, ids).orElse(ofSeveral);
+        String text =
+                names.size() > 1 ? ofSeveral : said(group.get(0), false, ids).orElse(ofSeveral);
         return upper(text.replace(CROPS_HERE, Names.list(names)));
     }
 
@@ -140,13 +141,21 @@ final class Phrasing {
                 lines.add(talk("no-sheet", Map.of("crops", vocabulary.names().many(event.crop()))));
             }
         }
-        for (SignSeen sign : turn.heard().signs()) {
-            boolean known = spoken.stream().anyMatch(given -> given.occasion() == Given.Occasion.SIGN);
-            if (!known) {
-                lines.add(talk("sign-unknown", Map.of("sign", sign.sign().replace('-', ' '))));
-            }
-        }
+        turn.written().stream()
+                .map(Logged::entry)
+                .filter(SignSeen.class::isInstance)
+                .map(SignSeen.class::cast)
+                .filter(sign -> spoken.stream()
+                        .noneMatch(given -> given.occasion() == Given.Occasion.SIGN
+                                && given.neglect() != Given.Neglect.PERSON_HURT))
+                .forEach(sign -> lines.add(unknown(sign)));
         return List.copyOf(lines);
+    }
+
+    private String unknown(SignSeen sign) {
+        return sign.sign().equals(Troubles.UNNAMED)
+                ? talk("trouble-unknown", Map.of())
+                : talk("sign-unknown", Map.of("sign", sign.sign().replace('-', ' ')));
     }
 
     private static boolean answered(Inquiry inquiry, List<Given> spoken) {
@@ -203,8 +212,9 @@ final class Phrasing {
     /** The question of the first spoken advice that asks one. */
     Optional<Doubt> questionOf(List<Given> spoken) {
         for (Given given : spoken) {
-            Optional<Doubt> ofTrouble =
-                    given.id().equals(LIKELIEST_CAUSE) ? verdicts.of(given).flatMap(verdicts::question) : Optional.empty();
+            Optional<Doubt> ofTrouble = given.id().equals(LIKELIEST_CAUSE)
+                    ? verdicts.of(given).flatMap(verdicts::question)
+                    : Optional.empty();
             if (ofTrouble.isPresent()) {
                 return ofTrouble;
             }
@@ -214,11 +224,8 @@ final class Phrasing {
                 Optional<String> question = fill(own.ask(), given, false)
                         .map(text -> text.replace(CROPS_HERE, vocabulary.names().planting(given.planting())));
                 if (question.isPresent()) {
-                    return Optional.of(new Doubt(
-                            Doubt.About.ADVICE,
-                            arguments(question.get(), given),
-                            choices(own, given),
-                            null));
+                    return Optional.of(
+                            new Doubt(Doubt.About.ADVICE, arguments(question.get(), given), choices(own, given), null));
                 }
             }
         }

@@ -32,8 +32,7 @@ public final class Replier {
         this(wording, sheets, Troubles.none(), TroubleWording.none());
     }
 
-    public Replier(
-            Wording wording, Map<String, Sheet> sheets, Troubles troubles, TroubleWording troubleWording) {
+    public Replier(Wording wording, Map<String, Sheet> sheets, Troubles troubles, TroubleWording troubleWording) {
         this.wording = wording;
         this.sheets = sheets;
         this.troubles = troubles;

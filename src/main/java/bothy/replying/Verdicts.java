@@ -67,7 +67,9 @@ final class Verdicts {
         }
         if (diagnosis.decided() && cause != null) {
             Optional.ofNullable(cause.not()).ifPresent(lines::add);
-            Optional.ofNullable(cause.prevent()).map(text -> say("next-time", text)).ifPresent(lines::add);
+            Optional.ofNullable(cause.prevent())
+                    .map(text -> say("next-time", text))
+                    .ifPresent(lines::add);
             Optional.ofNullable(diagnosis.tellTale()).map(this::turning).ifPresent(lines::add);
         }
         return String.join(" ", lines);
@@ -126,8 +128,8 @@ final class Verdicts {
             choices.add(choice(asked.label(answer), diagnosis.question() + "=" + answer));
         }
         choices.add(choice(words.talk().get("do-not-know"), diagnosis.question() + "=" + Finding.UNKNOWN));
-        return Optional.of(new Doubt(
-                Doubt.About.ADVICE, Map.of("question", asked.ask(), CASE, diagnosis.of()), choices, null));
+        return Optional.of(
+                new Doubt(Doubt.About.ADVICE, Map.of("question", asked.ask(), CASE, diagnosis.of()), choices, null));
     }
 
     private static Choice choice(String label, String meaning) {

@@ -62,13 +62,13 @@ record CaseFile(
         }
         Map<String, String> more = new LinkedHashMap<>(findings);
         more.put(finding.about(), finding.found());
-        return new CaseFile(
-                planting, crop, signs, more, asked + (finding.asked() ? 1 : 0), opened, later(on), outcome);
+        return new CaseFile(planting, crop, signs, more, asked + (finding.asked() ? 1 : 0), opened, later(on), outcome);
     }
 
     /** Circumstances beside a sign of its own are findings; alone they stay signs. */
     CaseFile without(Map<String, Map<String, String>> beside) {
-        List<String> own = signs.stream().filter(sign -> !beside.containsKey(sign)).toList();
+        List<String> own =
+                signs.stream().filter(sign -> !beside.containsKey(sign)).toList();
         if (own.isEmpty() || own.size() == signs.size()) {
             return this;
         }

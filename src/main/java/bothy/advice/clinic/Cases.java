@@ -52,10 +52,12 @@ final class Cases {
         if (entry instanceof SignSeen sign) {
             SignSeen placed = placed(sign);
             LocalDate on = day(sign.on(), line);
-            files.merge(id(placed.planting(), placed.crop()), CaseFile.opened(placed, on), (old, fresh) -> old.closed()
-                            || ChronoUnit.DAYS.between(old.latest(), on) > TOGETHER_DAYS
-                    ? fresh
-                    : old.with(placed, on));
+            files.merge(
+                    id(placed.planting(), placed.crop()),
+                    CaseFile.opened(placed, on),
+                    (old, fresh) -> old.closed() || ChronoUnit.DAYS.between(old.latest(), on) > TOGETHER_DAYS
+                            ? fresh
+                            : old.with(placed, on));
         } else if (entry instanceof Finding finding) {
             LocalDate on = day(finding.on(), line);
             files.computeIfPresent(
@@ -65,9 +67,7 @@ final class Cases {
     }
 
     private static LocalDate day(LocalDate told, Logged line) {
-        return told == null
-                ? line.at().atZone(java.time.ZoneOffset.UTC).toLocalDate()
-                : told;
+        return told == null ? line.at().atZone(java.time.ZoneOffset.UTC).toLocalDate() : told;
     }
 
     static String id(String planting, String crop) {
@@ -87,9 +87,8 @@ final class Cases {
         if (planting != null || crop == null) {
             return planting;
         }
-        List<Planting> ofCrop = garden.growing().stream()
-                .filter(one -> one.crop().equals(crop))
-                .toList();
+        List<Planting> ofCrop =
+                garden.growing().stream().filter(one -> one.crop().equals(crop)).toList();
         return ofCrop.size() == 1 ? ofCrop.get(0).id() : null;
     }
 }

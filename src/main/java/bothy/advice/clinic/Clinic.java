@@ -24,6 +24,10 @@ import java.util.Set;
 
 /** The cases of one day: first as facts for the rules, then weighed with what the rules found. For one run by one thread. */
 public final class Clinic {
+    /** Stands for a case in what a message tells of no plant at all. */
+    public static final String MESSAGE = "message";
+
+    private static final String PERSON_UNWELL = "person-unwell";
     private static final int WEATHER_DAYS = 10;
     private final Troubles troubles;
     private final Set<String> askable;
@@ -60,6 +64,10 @@ public final class Clinic {
     public List<Object> facts() {
         List<Object> facts = new ArrayList<>();
         lately().ifPresent(facts::add);
+        day.findings().stream()
+                .filter(finding -> finding.about().equals(PERSON_UNWELL))
+                .limit(1)
+                .forEach(finding -> facts.add(new Answered(MESSAGE, finding.about(), finding.found())));
         for (CaseFile file : files) {
             facts.add(new Case(
                     file.id(),
@@ -88,11 +96,14 @@ public final class Clinic {
         return day.signs().stream().anyMatch(sign -> of(file, sign.planting(), sign.crop()))
                 || day.findings().stream()
                         .anyMatch(finding -> !finding.about().equals(Finding.OUTCOME)
+                                && !finding.about().equals(PERSON_UNWELL)
                                 && of(file, finding.planting(), finding.crop()));
     }
 
     private static boolean of(CaseFile file, String planting, String crop) {
-        return planting != null ? planting.equals(file.planting()) : crop == null || crop.equals(file.crop());
+        return planting != null
+                ? planting.equals(file.planting())
+                : crop == null ? file.crop() == null : crop.equals(file.crop());
     }
 
     private String outcomeJustTold(CaseFile file) {
@@ -188,7 +199,7 @@ public final class Clinic {
                 .toList();
         return open.stream()
                 .findFirst()
-                .map(file -> new SignSeen(
-                        file.signs().get(0), file.planting(), file.crop(), file.opened(), null, null));
+                .map(file ->
+                        new SignSeen(file.signs().get(0), file.planting(), file.crop(), file.opened(), null, null));
     }
 }

@@ -23,6 +23,7 @@ final class Consultation {
     private static final double WORTH_ASKING = 0.06;
     /** A cause must come to this chance to be named as what it would be instead. */
     private static final double WOULD_TURN = 0.4;
+
     private static final int USUAL_CHECK_DAYS = 7;
     private final Troubles troubles;
     private final Set<String> askable;
@@ -40,9 +41,8 @@ final class Consultation {
 
     Diagnosis diagnosis(LocalDate today, boolean justTold) {
         List<Likely> likely = likely();
-        Map.Entry<String, Question> next = likely.get(0).chance() >= CLEAR || file.asked() >= MOST_QUESTIONS
-                ? null
-                : best();
+        Map.Entry<String, Question> next =
+                likely.get(0).chance() >= CLEAR || file.asked() >= MOST_QUESTIONS ? null : best();
         Troubles.Cause first = troubles.causes().get(likely.get(0).cause());
         int days = first == null || first.check() <= 0 ? USUAL_CHECK_DAYS : first.check();
         return new Diagnosis(

@@ -116,7 +116,8 @@ final class TroubleFiles {
         row.stages().stream()
                 .filter(stage -> !stage.equals("any") && !stages.containsKey(stage))
                 .forEach(stage -> say(
-                        at, "there is no stretch \"" + stage + "\": use any or one of " + new TreeSet<>(stages.keySet())));
+                        at,
+                        "there is no stretch \"" + stage + "\": use any or one of " + new TreeSet<>(stages.keySet())));
     }
 
     private void known(String cause, String at) {
