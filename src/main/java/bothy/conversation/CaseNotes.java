@@ -106,7 +106,7 @@ final class CaseNotes {
         return pending.choices().stream()
                 .filter(choice -> chosen(choice, meaning(choice), said, found))
                 .findFirst()
-                .or(() -> nearest(said))
+                .or(() -> found.isEmpty() ? nearest(said) : Optional.empty())
                 .flatMap(choice -> about(meaning(choice)[0], meaning(choice)[1]));
     }
 
@@ -129,9 +129,13 @@ final class CaseNotes {
 
     private static boolean chosen(Choice choice, String[] meaning, String said, List<Finding> found) {
         String bare = bare(said);
+        // "Yes, stony soil" answers what it names, not what was asked.
+        boolean ofSomethingElse =
+                !found.isEmpty() && found.stream().noneMatch(one -> one.about().equals(meaning[0]));
         return bare.equals(bare(choice.label()))
-                || (meaning[1].equals("yes") && (YES.contains(bare) || bare.startsWith("yes ")))
-                || (meaning[1].equals("no") && (NO.contains(bare) || bare.startsWith("no ")))
+                || (meaning[1].equals("yes")
+                        && (YES.contains(bare) || (bare.startsWith("yes ") && !ofSomethingElse)))
+                || (meaning[1].equals("no") && (NO.contains(bare) || (bare.startsWith("no ") && !ofSomethingElse)))
                 || (meaning[1].equals(Finding.UNKNOWN) && UNKNOWN.contains(bare))
                 || found.stream()
                         .anyMatch(one ->

@@ -19,6 +19,7 @@ import bothy.garden.Message;
 import bothy.garden.Reply;
 import bothy.garden.SignSeen;
 import bothy.garden.Situation;
+import bothy.garden.Statement;
 import bothy.replying.Answer;
 import bothy.replying.Turn;
 import java.time.LocalDate;
@@ -63,8 +64,10 @@ final class Exchange {
         CaseNotes notes = new CaseNotes(
                 knowledge.reading(), knowledge.advisor().troubles(), before, memory.pending(), message, situation());
         List<Entry> closerLook = notes.findings(heard);
-        if (heard.signs().isEmpty() && closerLook.stream().anyMatch(SignSeen.class::isInstance)) {
-            // A trouble comes first: its own question is asked, not that about what else was said.
+        boolean ofTrouble =
+                closerLook.stream().anyMatch(entry -> entry instanceof SignSeen || entry instanceof Finding);
+        if (ofTrouble && heard.statements().stream().noneMatch(Statement::sure)) {
+            // A trouble comes first: its own question is asked, not that about what else may have been said.
             heard = heard.withDoubt(null);
         }
         List<Logged> written = write(heard, closerLook);
@@ -85,8 +88,9 @@ final class Exchange {
                 .answer()
                 .orElseGet(() -> knowledge.replier().answer(turn));
         remember(answer, turn);
+        Reply reply = message.photo() && !message.text().isBlank() ? withPhotoNoted(answer.reply()) : answer.reply();
         return new Outcome(
-                rulesFailed ? withFailure(answer.reply()) : answer.reply(),
+                rulesFailed ? withFailure(reply) : reply,
                 written,
                 answer.spoken(),
                 answer.nextLook(),
@@ -204,6 +208,10 @@ final class Exchange {
                 inquiry.width(),
                 inquiry.amount(),
                 inquiry.unit());
+    }
+
+    private Reply withPhotoNoted(Reply reply) {
+        return new Reply(knowledge.replier().talk("photo-noted") + "\n\n" + reply.text(), reply.buttons());
     }
 
     private Reply withFailure(Reply reply) {

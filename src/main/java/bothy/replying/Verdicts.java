@@ -59,8 +59,11 @@ final class Verdicts {
         TroubleWording.Cause cause = words.causes().get(first.cause());
         Troubles.Cause settled = troubles.causes().get(first.cause());
         boolean saidElsewhere = settled != null && settled.saidBy().stream().anyMatch(alsoSaid::contains);
-        boolean rash = settled != null && settled.remove() && first.chance() < SURE_ENOUGH_TO_REMOVE;
-        if (!diagnosis.decided() || rash || cause == null) {
+        boolean sure = diagnosis.decided() || first.chance() >= MOST_LIKELY;
+        boolean rash = settled != null
+                && settled.remove()
+                && (!diagnosis.decided() || first.chance() < SURE_ENOUGH_TO_REMOVE);
+        if (!sure || rash || cause == null) {
             meanwhile(diagnosis).ifPresent(lines::add);
         } else if (!saidElsewhere) {
             lines.add(cause.first());
