@@ -7,6 +7,7 @@ import bothy.reading.grammar.Passage;
 import bothy.reading.text.Phrase;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
+import bothy.reading.text.PhraseFile;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -122,7 +123,7 @@ final class Settings {
         Matcher degrees = DEGREES.matcher(words);
         if (degrees.find()
                 && (bare || !leads.isEmpty() || words.toLowerCase(Locale.ROOT).contains("lat"))
-                && words.contains(".") | degrees.group(2) != null) {
+                && (words.contains(".") || degrees.group(2) != null)) {
             told.addAll(degrees(degrees));
         }
         for (Found<String> lead : leads) {

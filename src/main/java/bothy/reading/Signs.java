@@ -10,6 +10,8 @@ import bothy.reading.grammar.NumberSaid;
 import bothy.reading.grammar.Passage;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
+import bothy.reading.text.PhraseFile;
+import bothy.reading.told.PlantingsMeant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -66,8 +68,18 @@ final class Signs {
         }
         Set<String> told = new java.util.HashSet<>();
         seen.forEach(found -> told.add(wider.getOrDefault(found.meaning(), "")));
-        seen.removeIf(found -> told.contains(found.meaning()));
+        List<Found<String>> all = List.copyOf(seen);
+        seen.removeIf(found -> told.contains(found.meaning()) || within(found, all));
         return seen;
+    }
+
+    /** A slighter phrase in the stretch of a fuller one tells the same trouble again. */
+    private static boolean within(Found<String> found, List<Found<String>> all) {
+        return all.stream()
+                .anyMatch(other -> other != found
+                        && other.place().length() > found.place().length()
+                        && other.start() < found.end()
+                        && found.start() < other.end());
     }
 
     private boolean unseen(Passage passage, int[] sentence, Found<String> sign) {

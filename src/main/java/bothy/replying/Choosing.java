@@ -10,7 +10,6 @@ import bothy.garden.Given.Occasion;
 import bothy.garden.Inquiry;
 import bothy.garden.Logged;
 import bothy.garden.Question;
-import bothy.garden.SignSeen;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -40,9 +39,9 @@ final class Choosing {
         spoken.addAll(capped(of(Occasion.ASKED), MOST_FOR_AN_ANSWER));
         spoken.addAll(next());
         List<Given> told = capped(of(Occasion.TOLD), MOST_FOR_A_PLANTING);
-        List<Given> answered = new ArrayList<>(told);
-        answered.addAll(of(Occasion.SIGN));
-        List<Given> onTheSide = urgentOnTheSide(answered);
+        Set<Given> answers = new LinkedHashSet<>(spoken);
+        answers.addAll(told);
+        List<Given> onTheSide = urgentOnTheSide(List.copyOf(answers));
         onTheSide.stream().filter(this::mustNotWait).forEach(spoken::add);
         spoken.addAll(told);
         spoken.addAll(onTheSide);
@@ -116,21 +115,21 @@ final class Choosing {
         return side.size() > MOST_NEXT ? side.subList(0, MOST_NEXT) : side;
     }
 
+    /** A sign is answered by its own advice; what else that planting wants can wait. */
     private static String planting(Entry entry) {
         return entry instanceof Event event
                 ? event.planting()
-                : entry instanceof SignSeen sign
-                        ? sign.planting()
-                        : entry instanceof Amendment amendment && amendment.instead() != null
-                                ? planting(amendment.instead())
-                                : null;
+                : entry instanceof Amendment amendment && amendment.instead() != null
+                        ? planting(amendment.instead())
+                        : null;
     }
 
     private boolean mustNotWait(Given given) {
         return !given.due().isAfter(turn.today()) && given.neglect() == Neglect.PLANTS_LOST;
     }
 
-    private List<Given> cautions(Set<Given> spoken) {
+    /** The cautions that belong to what was told or asked, and to advice spoken. */
+    List<Given> cautions(Set<Given> spoken) {
         return turn.given().stream()
                 .filter(Choosing::isCaution)
                 .filter(caution -> caution.occasion() != Occasion.STANDING || accompanies(caution, spoken))

@@ -34,6 +34,10 @@ final class Phrasing {
     private static final String LIKELIEST_CAUSE = "likeliest-cause";
 
     private static final Set<Question> LISTS = Set.of(Question.TO_DO, Question.STATUS, Question.NEXT, Question.WHY);
+    /** "Sowing squash tomorrow, how do I do it?" is answered by what the plan called for. */
+    private static final Set<Given.Occasion> ANSWERS =
+            Set.of(Given.Occasion.ASKED, Given.Occasion.SIGN, Given.Occasion.PLANNED);
+
     private final Wording wording;
     private final Vocabulary vocabulary;
     private final Map<String, Sheet> sheets;
@@ -148,6 +152,7 @@ final class Phrasing {
                 .filter(sign -> spoken.stream()
                         .noneMatch(given -> given.occasion() == Given.Occasion.SIGN
                                 && given.neglect() != Given.Neglect.PERSON_HURT))
+                .filter(sign -> !(sign.sign().endsWith("watering") && feltTheSoil()))
                 .forEach(sign -> lines.add(unknown(sign)));
         return List.copyOf(lines);
     }
@@ -158,9 +163,15 @@ final class Phrasing {
                 : talk("sign-unknown", Map.of("sign", sign.sign().replace('-', ' ')));
     }
 
+    /** Soil told as dry or wet is answered as such; that the plants want less or more water is the same told twice. */
+    private boolean feltTheSoil() {
+        return turn.written().stream()
+                .anyMatch(line -> line.entry() instanceof Event event && event.what() == What.SOIL_CHECKED);
+    }
+
     private static boolean answered(Inquiry inquiry, List<Given> spoken) {
         return spoken.stream()
-                .filter(given -> given.occasion() == Given.Occasion.ASKED || given.occasion() == Given.Occasion.SIGN)
+                .filter(given -> ANSWERS.contains(given.occasion()))
                 .anyMatch(given -> inquiry.crop() == null || inquiry.crop().equals(given.crop()));
     }
 
@@ -176,6 +187,9 @@ final class Phrasing {
         if (topic != null) {
             return topic;
         }
+        if (inquiry.crop() == null && inquiry.question() == Question.OTHER) {
+            return talk("no-answer", Map.of());
+        }
         return inquiry.crop() == null
                 ? talk("which-crop-question", Map.of())
                 : talk("no-rule", Map.of("crops", vocabulary.names().many(inquiry.crop())));
@@ -183,8 +197,8 @@ final class Phrasing {
 
     String nothingUnderstood() {
         Kind kind = turn.heard().kind();
-        if (kind == Kind.CHAT) {
-            return talk("chat", Map.of());
+        if (kind == Kind.CHAT && turn.heard().strange().isEmpty()) {
+            return talk(turn.heard().plans().isEmpty() ? "chat" : "planned", Map.of());
         }
         if (kind == Kind.OFF_TOPIC) {
             return talk("off-topic", Map.of());
@@ -199,10 +213,17 @@ final class Phrasing {
     Optional<LocalDate> nextLook(List<Given> spoken) {
         return spoken.stream()
                 .filter(given -> given.neglect() != Given.Neglect.PERSON_HURT)
-                .map(Given::nextCheck)
+                .map(this::look)
                 .filter(Objects::nonNull)
                 .filter(day -> day.isAfter(turn.today()))
                 .min(Comparator.naturalOrder());
+    }
+
+    /** What stands ahead is first looked at when it is due. */
+    private LocalDate look(Given given) {
+        boolean ahead =
+                given.occasion() == Given.Occasion.STANDING && given.due().isAfter(turn.today());
+        return ahead ? given.due() : given.nextCheck();
     }
 
     String lookAgain(LocalDate day) {
@@ -219,7 +240,7 @@ final class Phrasing {
                 return ofTrouble;
             }
             Wording.Says says = wording.advice().get(given.id());
-            Wording.Says own = says == null ? null : says.in(given.crop());
+            Wording.Says own = says == null || given.due().isAfter(turn.today()) ? null : says.in(given.crop());
             if (own != null && own.ask() != null && own.answers() != null) {
                 Optional<String> question = fill(own.ask(), given, false)
                         .map(text -> text.replace(CROPS_HERE, vocabulary.names().planting(given.planting())));

@@ -14,6 +14,7 @@ import bothy.garden.Finding;
 import bothy.garden.SignSeen;
 import bothy.garden.Stage;
 import bothy.garden.WeatherDay;
+import bothy.garden.What;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -43,7 +44,16 @@ public final class Clinic {
         this.troubles = troubles;
         this.askable = askable;
         this.day = day;
-        this.files = Cases.of(day.garden(), day.today(), troubles.beside());
+        this.files = Cases.of(day.garden(), day.today(), troubles.beside()).stream()
+                .filter(file -> !onlyFeltTheSoil(file))
+                .toList();
+    }
+
+    /** Soil told as dry or wet is an entry with advice of its own; it opens no case. */
+    private boolean onlyFeltTheSoil(CaseFile file) {
+        return troubles.beside().keySet().containsAll(file.signs())
+                && day.garden().events().stream()
+                        .anyMatch(event -> event.what() == What.SOIL_CHECKED && file.opened().equals(event.on()));
     }
 
     /**

@@ -87,10 +87,10 @@ public final class Moods {
         if (has("sarcasm", passage, 0, passage.size()) || told(passage, sentence, action)) {
             return Mood.NOT_OURS;
         }
-        if (has("pastseason", passage, sentence[0], sentence[1]) && !action.state()) {
+        if (has("pastseason", passage, sentence[0], sentence[1])) {
             return Mood.NOT_OURS;
         }
-        if (others(passage, from, action)) {
+        if (forecast(passage, sentence, action) || others(passage, from, action)) {
             return Mood.NOT_OURS;
         }
         return ours(action, passage, from, to);
@@ -106,10 +106,11 @@ public final class Moods {
 
     private Mood ours(ActionSaid action, Passage passage, int from, int to) {
         int verb = action.words().nextSetBit(0);
-        if (has("supposing", passage, from, verb)) {
+        if (has("supposing", passage, from, verb) || (action.state() && awaited(passage, from, verb, passage.size()))) {
             return Mood.NOT_OURS;
         }
-        boolean negated = has("negation", passage, from, verb) || negatedWithin(action, passage);
+        boolean negated =
+                has("negation", passage, afterComma(passage, from, verb), verb) || negatedWithin(action, passage);
         boolean anyway = endsWith("done-anyway", passage, from, verb);
         if (negated) {
             return Mood.NOT_OURS;
@@ -123,6 +124,29 @@ public final class Moods {
         return byForm(action, passage, from, verb, anyway);
     }
 
+    /** "When the squash are up I'll pot them on" tells nothing yet. */
+    private static boolean awaited(Passage passage, int from, int verb, int end) {
+        boolean when = false;
+        for (int at = from; at < verb; at++) {
+            when |= passage.word(at).equals("when");
+        }
+        boolean later = false;
+        for (int at = verb; at < end; at++) {
+            later |= Set.of("will", "shall", "can", "should").contains(passage.word(at));
+        }
+        return when && later;
+    }
+
+    /** A "no" before a comma or a "but" reaches no further. */
+    private static int afterComma(Passage passage, int from, int verb) {
+        for (int at = verb - 1; at >= from; at--) {
+            if (passage.word(at).equals(",") || passage.word(at).equals("but")) {
+                return at + 1;
+            }
+        }
+        return from;
+    }
+
     private static boolean negatedWithin(ActionSaid action, Passage passage) {
         for (int at = action.start(); at < action.end(); at++) {
             if (Set.of("not", "no", "never").contains(passage.word(at))) {
@@ -134,15 +158,22 @@ public final class Moods {
 
     private static Mood byForm(ActionSaid action, Passage passage, int from, int verb, boolean anyway) {
         String before = passage.word(verb - 1);
+        String further = Set.of("i", "we", "they", "it").contains(before) ? passage.word(verb - 2) : before;
         return switch (action.form()) {
             case PAST ->
                 adjective(passage, verb)
-                                || Set.of("after", "once", "since", "when", "to")
-                                        .contains(before)
+                                || Set.of("after", "once", "since").contains(further)
+                                || Set.of("when", "to").contains(before)
                         ? Mood.NOT_OURS
                         : Mood.DONE;
             case ING ->
-                before.isEmpty() || BEFORE_ING.contains(before) || BE.contains(before) ? Mood.DONE : Mood.NOT_OURS;
+                anyway
+                                || happens(action)
+                                || opening(passage, verb)
+                                || BEFORE_ING.contains(before)
+                                || BE.contains(before)
+                        ? Mood.DONE
+                        : Mood.NOT_OURS;
             case PLAIN_S -> Mood.NOT_OURS;
             case PLAIN -> anyway ? Mood.DONE : plain(passage, before, verb);
         };
@@ -161,7 +192,7 @@ public final class Moods {
     }
 
     /** What plants do by themselves may be told as going on: "peppers colouring up". */
-    private static boolean happens(ActionSaid action) {
+    static boolean happens(ActionSaid action) {
         return Set.of("emerged", "flowering", "fruit-set", "colour-turned", "rain", "cured")
                 .contains(action.action());
     }
@@ -180,9 +211,7 @@ public final class Moods {
         if (alsoPast) {
             return Mood.DONE;
         }
-        return before.isEmpty()
-                        || Set.of("i", "we", "and", "then", "just", "also", "today")
-                                .contains(before)
+        return opening(passage, verb) || Set.of("i", "we", "just", "today").contains(before)
                 ? Mood.UNCLEAR
                 : Mood.NOT_OURS;
     }
@@ -206,7 +235,38 @@ public final class Moods {
 
     private boolean others(Passage passage, int from, ActionSaid action) {
         int verb = action.words().nextSetBit(0);
-        return has("others", passage, from, verb) && !has("household", passage, from, passage.size());
+        return (has("others", passage, from, verb) || anothers(passage, from, verb, verb + 1))
+                && !has("household", passage, from, passage.size());
+    }
+
+    /** Weather that is only forecast has not been. */
+    private static boolean forecast(Passage passage, int[] sentence, ActionSaid action) {
+        boolean weather = Set.of("rain", "frost", "temperature").contains(action.action());
+        for (int at = sentence[0]; weather && at < sentence[1]; at++) {
+            if (Set.of(
+                            "forecast",
+                            "predicted",
+                            "forecasting",
+                            "forecasted",
+                            "expected",
+                            "expecting",
+                            "tomorrow",
+                            "due",
+                            "predicting")
+                    .contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "Sarah sowed her tomatoes": what belongs to her she did. */
+    private static boolean anothers(Passage passage, int from, int verb, int end) {
+        boolean own = false;
+        for (int at = from; at < verb; at++) {
+            own |= Set.of("i", "we", "my", "our").contains(passage.word(at));
+        }
+        return !own && verb > from && Set.of("her", "his").contains(passage.word(end));
     }
 
     private boolean has(String sort, Passage passage, int from, int to) {

@@ -117,6 +117,9 @@ public final class Phrase {
         if (choice.contains("{")) {
             return List.of(choice.split(" +"));
         }
+        if (choice.chars().allMatch(c -> c == ' ' || c >= 'a' && c <= 'z')) {
+            return List.of(choice.split(" +"));
+        }
         return Scanner.scan(choice).stream()
                 .flatMap(token -> Contractions.apart(token.word()).stream())
                 .toList();
@@ -185,7 +188,9 @@ public final class Phrase {
                         : -1;
                 end = end < 0 ? match(index + 1, after, tokens, limit, slots, words) : end;
                 if (end >= 0) {
-                    words.set(at, after);
+                    if (!sequence.contains("{crop}")) {
+                        words.set(at, after);
+                    }
                     return end;
                 }
             }
