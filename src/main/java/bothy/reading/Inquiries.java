@@ -30,7 +30,7 @@ final class Inquiries {
         String topic =
                 switch (question) {
                     case HOW_TO, HOW_STORE -> questions.topic(passage, begins, sentence[1]);
-                    case SAFE -> safe(passage, begins, sentence[1]);
+                    case SAFE -> safe(passage, sentence[0], sentence[1]);
                     default -> null;
                 };
         return figures(
