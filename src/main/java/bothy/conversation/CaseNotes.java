@@ -14,6 +14,7 @@ import bothy.garden.Planting;
 import bothy.garden.Question;
 import bothy.garden.SignSeen;
 import bothy.garden.Situation;
+import bothy.garden.Statement;
 import bothy.garden.What;
 import bothy.reading.Reading;
 import java.util.ArrayList;
@@ -133,8 +134,7 @@ final class CaseNotes {
         boolean ofSomethingElse =
                 !found.isEmpty() && found.stream().noneMatch(one -> one.about().equals(meaning[0]));
         return bare.equals(bare(choice.label()))
-                || (meaning[1].equals("yes")
-                        && (YES.contains(bare) || (bare.startsWith("yes ") && !ofSomethingElse)))
+                || (meaning[1].equals("yes") && (YES.contains(bare) || (bare.startsWith("yes ") && !ofSomethingElse)))
                 || (meaning[1].equals("no") && (NO.contains(bare) || (bare.startsWith("no ") && !ofSomethingElse)))
                 || (meaning[1].equals(Finding.UNKNOWN) && UNKNOWN.contains(bare))
                 || found.stream()
@@ -165,7 +165,11 @@ final class CaseNotes {
         List<Finding> found = reading.findings(message.text(), situation).stream()
                 .filter(finding -> !finding.about().equals(PERSON_UNWELL))
                 .toList();
-        if (found.isEmpty()) {
+        boolean inPassing = heard.signs().isEmpty()
+                && (pending == null || !ofACase(pending))
+                && heard.statements().stream().anyMatch(Statement::sure)
+                && found.stream().noneMatch(one -> troubles.tells(one.about(), one.found()));
+        if (found.isEmpty() || inPassing) {
             return List.of();
         }
         List<SignSeen> subjects = heard.signs().isEmpty() ? openCase() : distinct(heard.signs());

@@ -64,8 +64,8 @@ final class Exchange {
         CaseNotes notes = new CaseNotes(
                 knowledge.reading(), knowledge.advisor().troubles(), before, memory.pending(), message, situation());
         List<Entry> closerLook = notes.findings(heard);
-        boolean ofTrouble =
-                closerLook.stream().anyMatch(entry -> entry instanceof SignSeen || entry instanceof Finding);
+        boolean ofTrouble = !heard.signs().isEmpty()
+                || closerLook.stream().anyMatch(entry -> entry instanceof SignSeen || entry instanceof Finding);
         if (ofTrouble && heard.statements().stream().noneMatch(Statement::sure)) {
             // A trouble comes first: its own question is asked, not that about what else may have been said.
             heard = heard.withDoubt(null);

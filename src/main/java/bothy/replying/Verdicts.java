@@ -60,9 +60,8 @@ final class Verdicts {
         Troubles.Cause settled = troubles.causes().get(first.cause());
         boolean saidElsewhere = settled != null && settled.saidBy().stream().anyMatch(alsoSaid::contains);
         boolean sure = diagnosis.decided() || first.chance() >= MOST_LIKELY;
-        boolean rash = settled != null
-                && settled.remove()
-                && (!diagnosis.decided() || first.chance() < SURE_ENOUGH_TO_REMOVE);
+        boolean rash =
+                settled != null && settled.remove() && (!diagnosis.decided() || first.chance() < SURE_ENOUGH_TO_REMOVE);
         if (!sure || rash || cause == null) {
             meanwhile(diagnosis).ifPresent(lines::add);
         } else if (!saidElsewhere) {
@@ -98,12 +97,24 @@ final class Verdicts {
         if (!others.isEmpty()) {
             named.put("others", String.join(" or ", others));
         }
+        signs(diagnosis).ifPresent(signs -> named.put("signs", signs));
         if (diagnosis.crop() != null) {
             named.put(
                     "crops",
                     diagnosis.planting() != null ? names.planting(diagnosis.planting()) : names.many(diagnosis.crop()));
         }
         return Phrasing.upper(fill(id, named));
+    }
+
+    /** The signs as understood, so that a grower sees what the verdict is about. */
+    private Optional<String> signs(Diagnosis diagnosis) {
+        List<String> signs = diagnosis.signs().stream()
+                .map(words.signs()::get)
+                .filter(Objects::nonNull)
+                .map(TroubleWording.Sign::name)
+                .filter(Objects::nonNull)
+                .toList();
+        return signs.isEmpty() ? Optional.empty() : Optional.of(Names.list(signs));
     }
 
     private Optional<String> meanwhile(Diagnosis diagnosis) {

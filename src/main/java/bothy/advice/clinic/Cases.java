@@ -1,11 +1,13 @@
 package bothy.advice.clinic;
 
 import bothy.garden.Entry;
+import bothy.garden.Event;
 import bothy.garden.Finding;
 import bothy.garden.Garden;
 import bothy.garden.Logged;
 import bothy.garden.Planting;
 import bothy.garden.SignSeen;
+import bothy.garden.What;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
@@ -14,8 +16,10 @@ import java.util.Map;
 
 /** Derives the cases out of the diary, so that a case survives whatever happens to a conversation. */
 final class Cases {
-    /** Signs and findings of one planting belong together when they are told within so many days. Common practice. */
-    private static final int TOGETHER_DAYS = 21;
+    /** Another sign told within so many days belongs to the same trouble; later it is a trouble of its own. Common practice. */
+    private static final int TOGETHER_DAYS = 1;
+    /** The same sign told again within so many days is the same trouble. Common practice. */
+    private static final int AGAIN_DAYS = 21;
     /** A case that nobody spoke of for so long is laid aside. */
     private static final int OPEN_DAYS = 42;
 
@@ -49,6 +53,9 @@ final class Cases {
 
     private void take(Logged line) {
         Entry entry = line.entry();
+        if (entry instanceof Event event) {
+            up(event);
+        }
         if (entry instanceof SignSeen sign) {
             SignSeen placed = placed(sign);
             LocalDate on = day(sign.on(), line);
@@ -63,6 +70,16 @@ final class Cases {
             files.computeIfPresent(
                     id(plantingOf(finding.planting(), finding.crop()), finding.crop()),
                     (id, file) -> file.with(finding, on));
+        }
+    }
+
+    /** What has come up no longer fails to come up. */
+    private void up(Event event) {
+        CaseFile file = files.get(id(event.planting(), event.crop()));
+        boolean shown =
+                event.what() == What.EMERGED || event.what() == What.PRICKED_OUT || event.what() == What.PLANTED_OUT;
+        if (file != null && shown && List.of("no-emergence").containsAll(file.signs())) {
+            files.remove(file.id());
         }
     }
 

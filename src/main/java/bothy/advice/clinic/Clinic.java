@@ -53,7 +53,8 @@ public final class Clinic {
     private boolean onlyFeltTheSoil(CaseFile file) {
         return troubles.beside().keySet().containsAll(file.signs())
                 && day.garden().events().stream()
-                        .anyMatch(event -> event.what() == What.SOIL_CHECKED && file.opened().equals(event.on()));
+                        .anyMatch(event -> event.what() == What.SOIL_CHECKED
+                                && file.opened().equals(event.on()));
     }
 
     /**
