@@ -2,6 +2,7 @@ package bothy.conversation;
 
 import bothy.advice.clinic.Clinic;
 import bothy.almanac.troubles.Troubles;
+import bothy.garden.Diagnosis;
 import bothy.garden.Doubt;
 import bothy.garden.Doubt.Choice;
 import bothy.garden.Entry;
@@ -67,6 +68,11 @@ final class CaseNotes {
     /** Whether a question that waits is about a trouble. */
     static boolean ofACase(Doubt doubt) {
         return doubt.about() == Doubt.About.ADVICE && doubt.arguments().containsKey(CASE);
+    }
+
+    /** Whether a question is about the case of a diagnosis. */
+    static boolean isAbout(Doubt doubt, Diagnosis diagnosis) {
+        return diagnosis.of().equals(doubt.arguments().get(CASE));
     }
 
     /** The entries to add to the diary. */

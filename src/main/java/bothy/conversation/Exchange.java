@@ -38,6 +38,9 @@ final class Exchange {
     /** A weekly list may hold more than a phone shows reasons for. */
     private static final int MOST_EXPLAINED = 6;
 
+    /** So long beyond its check day a question about a trouble may still be answered. */
+    private static final int WAITING_DAYS = 3;
+
     private final Knowledge knowledge;
     private final Page page;
     private final Message message;
@@ -218,10 +221,13 @@ final class Exchange {
         return new Reply(reply.text() + "\n\n" + knowledge.replier().talk("rules-failed"), reply.buttons());
     }
 
-    /** A question about a trouble waits through other talk until it is answered: the answer may come days later. */
+    /** A question about a trouble waits through other talk until it is answered or its case is past: the answer may come days later. */
     private boolean waits(Turn turn) {
         return memory.pending() != null
                 && CaseNotes.ofACase(memory.pending())
+                && turn.diagnoses().stream()
+                        .anyMatch(diagnosis -> CaseNotes.isAbout(memory.pending(), diagnosis)
+                                && !today.isAfter(diagnosis.nextCheck().plusDays(WAITING_DAYS)))
                 && turn.written().stream()
                         .noneMatch(line -> line.entry() instanceof Finding finding && finding.asked());
     }

@@ -17,7 +17,7 @@ import java.util.Map;
  * @param findings answers by question, later ones over earlier ones
  * @param asked how many questions were answered on asking
  * @param opened the day of the first sign
- * @param latest the day of the last entry
+ * @param latest the day of the last sign or answer; what was told in passing keeps no case open
  * @param outcome what became of it last, {@code null} when not told
  */
 record CaseFile(

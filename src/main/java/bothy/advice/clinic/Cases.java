@@ -21,7 +21,7 @@ final class Cases {
     /** The same sign told again within so many days is the same trouble. Common practice. */
     private static final int AGAIN_DAYS = 21;
     /** A case that nobody spoke of for so long is laid aside. */
-    private static final int OPEN_DAYS = 42;
+    private static final int OPEN_DAYS = 35;
 
     private final Garden garden;
     private final Map<String, CaseFile> files = new LinkedHashMap<>();
@@ -69,7 +69,8 @@ final class Cases {
             LocalDate on = day(finding.on(), line);
             files.computeIfPresent(
                     id(plantingOf(finding.planting(), finding.crop()), finding.crop()),
-                    (id, file) -> file.with(finding, on));
+                    (id, file) ->
+                            ChronoUnit.DAYS.between(file.latest(), on) > OPEN_DAYS ? file : file.with(finding, on));
         }
     }
 
