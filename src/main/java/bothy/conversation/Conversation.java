@@ -1,6 +1,7 @@
 package bothy.conversation;
 
 import bothy.diary.Store;
+import bothy.garden.Diagnosis;
 import bothy.garden.Given;
 import bothy.garden.Logged;
 import bothy.garden.Message;
@@ -90,6 +91,7 @@ public final class Conversation {
      * @param nextLook when to look again, {@code null} when the reply names no day
      * @param asks whether the reply ends with a question
      * @param fired names of the rules that fired
+     * @param diagnoses the troubles that are being looked into
      */
     public record Outcome(
             Reply reply,
@@ -97,5 +99,6 @@ public final class Conversation {
             List<Given> spoken,
             LocalDate nextLook,
             boolean asks,
-            Set<String> fired) {}
+            Set<String> fired,
+            List<Diagnosis> diagnoses) {}
 }
