@@ -45,7 +45,7 @@ class SheetCheckTest {
                         "curing:",
                         "drying:",
                         "49: \"drying\" is not known here; allowed are botanical, crop, curing, family, feeding, flowering, "
-                                + "germination, growth, harvest, plantingOut, sowing, storing, watering. "
+                                + "germination, growth, harvest, plantingOut, sowing, storing, waterUse, watering. "
                                 + "Correct or remove it."),
                 change(
                         "no source",
