@@ -14,6 +14,7 @@ import bothy.advice.facts.Told;
 import bothy.advice.facts.Warmth;
 import bothy.almanac.PlaceKind;
 import bothy.almanac.Places;
+import bothy.almanac.Range;
 import bothy.almanac.Sheet;
 import bothy.garden.Event;
 import bothy.garden.Inquiry;
@@ -27,17 +28,21 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** Turns a day into the facts that the rules match. */
 final class DayFacts {
     private static final String PACKET = "packet:";
     /** A temperature told is taken as still so for three weeks. */
     private static final int WARMTH_KEEPS_DAYS = 21;
+    /** Nobody tells of every shower: after so many days with no word and no weather source, how long it was dry is not known. */
+    private static final int UNWATCHED_DAYS = 14;
     /** Less rain than this does not wet the soil below the mulch. Common practice. */
     private static final double WETTING_RAIN_MM = 2;
 
@@ -210,7 +215,7 @@ final class DayFacts {
             events.forEach(event -> facts.add(happened(event)));
             Map<What, Latest> latest = latest();
             facts.addAll(latest.values());
-            Stands stands = stands(latest);
+            Stands stands = stands(latest, seasons);
             facts.add(stands);
             Warmth warmth = warmth(stands);
             if (warmth != null) {
@@ -241,18 +246,31 @@ final class DayFacts {
             return latest;
         }
 
-        private Stands stands(Map<What, Latest> latest) {
+        private Stands stands(Map<What, Latest> latest, SeasonDates seasons) {
             boolean inContainer = planting.container() != null;
             Optional<PlaceKind> told = places.kind(planting.place());
             if (told.isPresent()) {
                 return new Stands(planting.id(), told.get(), inContainer);
             }
-            boolean out = latest.containsKey(What.PLANTED_OUT) || !inContainer && sownOutdoorsAsARule();
+            boolean out = latest.containsKey(What.PLANTED_OUT) || !inContainer && sownOutdoors(seasons);
             return new Stands(planting.id(), out ? PlaceKind.OUTDOORS : PlaceKind.INDOORS, inContainer);
         }
 
-        private boolean sownOutdoorsAsARule() {
-            return sheet != null && sheet.sowing() != null && sheet.sowing().where() == Sheet.Where.OUTDOORS;
+        /** With neither place nor pot told: sets and what is always sown in place are outdoors, the rest from its time outdoors on. */
+        private boolean sownOutdoors(SeasonDates seasons) {
+            if (sheet == null || sheet.sowing() == null || planting.begun() == null) {
+                return false;
+            }
+            Range weeks = sheet.sowing().weeksFromLastFrostOutdoors();
+            boolean inPlace = sheet.sowing().where() == Sheet.Where.OUTDOORS
+                    || EnumSet.of(Planting.Start.SET, Planting.Start.CLOVE, Planting.Start.TUBER)
+                            .contains(planting.start());
+            return inPlace
+                    || weeks != null
+                            && !planting.begun()
+                                    .isBefore(seasons.around(planting.begun())
+                                            .lastSpring()
+                                            .plusDays(Math.round(weeks.low() * 7)));
         }
 
         private Warmth warmth(Stands stands) {
@@ -288,33 +306,38 @@ final class DayFacts {
                             .orElseThrow());
         }
 
+        /** The dry days up to today, or up to the rain just told, which ends them: how long it was dry is what matters then. */
         private Optional<DrySpell> drySpell(Map<What, Latest> latest) {
-            LocalDate wet =
-                    latest.containsKey(What.WATERED) ? latest.get(What.WATERED).on() : planting.begun();
-            for (Event event : day.garden().events()) {
-                if (event.what() == What.RAIN
-                        && before(event.on())
-                        && (wet == null || event.on().isAfter(wet))) {
-                    wet = event.on();
-                }
-            }
-            for (WeatherDay one : day.weather()) {
-                boolean rained = one.rain() != null && one.rain() >= WETTING_RAIN_MM;
-                if (rained && before(one.date()) && (wet == null || one.date().isAfter(wet))) {
-                    wet = one.date();
-                }
-            }
-            if (wet == null || !before(wet)) {
+            LocalDate end = day.told().stream()
+                    .filter(event -> event.what() == What.RAIN && event.on() != null)
+                    .map(Event::on)
+                    .min(Comparator.naturalOrder())
+                    .orElse(day.today());
+            LocalDate wet = lastWet(latest, end);
+            if (wet == null || !wet.isBefore(end)) {
                 return Optional.empty();
             }
-            int days = (int) ChronoUnit.DAYS.between(wet, day.today()) - 1;
-            return days <= 0
+            int days = (int) ChronoUnit.DAYS.between(wet, end) - 1;
+            boolean watched = day.weather().stream()
+                    .anyMatch(one -> one.rain() != null && one.date().isBefore(end));
+            return days <= 0 || days > UNWATCHED_DAYS && !watched
                     ? Optional.empty()
-                    : Optional.of(new DrySpell(planting.id(), days, day.today().minusDays(1)));
+                    : Optional.of(new DrySpell(planting.id(), days, end.minusDays(1)));
         }
 
-        private boolean before(LocalDate date) {
-            return date != null && date.isBefore(day.today());
+        private LocalDate lastWet(Map<What, Latest> latest, LocalDate end) {
+            LocalDate given =
+                    latest.containsKey(What.WATERED) ? latest.get(What.WATERED).on() : planting.begun();
+            Stream<LocalDate> rained = Stream.concat(
+                    day.garden().events().stream()
+                            .filter(event -> event.what() == What.RAIN && event.on() != null)
+                            .map(Event::on),
+                    day.weather().stream()
+                            .filter(one -> one.rain() != null && one.rain() >= WETTING_RAIN_MM)
+                            .map(WeatherDay::date));
+            return Stream.concat(Stream.ofNullable(given), rained.filter(date -> date.isBefore(end)))
+                    .max(Comparator.naturalOrder())
+                    .orElse(null);
         }
 
         private List<Lesson> lessons() {

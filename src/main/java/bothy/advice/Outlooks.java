@@ -10,6 +10,7 @@ import bothy.almanac.Sheet;
 import bothy.garden.Planting;
 import bothy.garden.What;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -141,8 +142,31 @@ final class Outlooks {
             from = grown;
             how = "age";
         }
+        Latest hardening = latest.get(What.HARDENING_STARTED);
+        if (hardening != null && out.hardeningDays() != null) {
+            hardened(hardening.first(), out.hardeningDays(), from, season.told());
+            return;
+        }
         found.add(
                 new Outlook(planting.id(), What.PLANTED_OUT, how, from, to.isBefore(from) ? from : to, season.told()));
+        if (out.hardeningDays() != null && planting.start() == Planting.Start.SEED) {
+            beginHardening(from.minusDays(Math.round(out.hardeningDays().low())), from, season.told());
+        }
+    }
+
+    /** Plants go out when the days of hardening off are over and the season has come, whichever is later. */
+    private void hardened(LocalDate begun, Range days, LocalDate outFrom, boolean told) {
+        LocalDate done = begun.plusDays(Math.round(days.low()));
+        LocalDate from = done.isBefore(outFrom) ? outFrom : done;
+        LocalDate to = begun.plusDays(Math.round(days.high()));
+        found.add(new Outlook(planting.id(), What.PLANTED_OUT, "hardened", from, to.isBefore(from) ? from : to, told));
+    }
+
+    /** Hardening off begins so many days before the plants may go out; where that day is past, today. */
+    private void beginHardening(LocalDate best, LocalDate outFrom, boolean told) {
+        LocalDate from = best.isBefore(today) ? today : best;
+        LocalDate to = outFrom.isBefore(from) ? from : outFrom;
+        found.add(new Outlook(planting.id(), What.HARDENING_STARTED, "usual", from, to, told));
     }
 
     private LocalDate oldEnough() {
@@ -190,8 +214,11 @@ final class Outlooks {
                         outlook.what() == What.HARVESTED && !outlook.how().equals("again"))
                 .findFirst()
                 .ifPresent(harvest -> {
-                    LocalDate stop = harvest.from().minusDays(Math.round(before));
-                    found.add(new Outlook(planting.id(), What.WATERED, "stop", stop, harvest.from(), harvest.told()));
+                    // From the middle: dried off for the earliest day, most would stand dry for weeks.
+                    long span = ChronoUnit.DAYS.between(harvest.from(), harvest.to());
+                    LocalDate middle = harvest.from().plusDays(span / 2);
+                    LocalDate stop = middle.minusDays(Math.round(before));
+                    found.add(new Outlook(planting.id(), What.WATERED, "stop", stop, middle, harvest.told()));
                 });
     }
 

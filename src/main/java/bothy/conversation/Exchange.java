@@ -33,6 +33,9 @@ import org.slf4j.LoggerFactory;
 /** One message and its reply, inside one transaction. */
 final class Exchange {
     private static final Logger LOG = LoggerFactory.getLogger(Exchange.class);
+    /** A weekly list may hold more than a phone shows reasons for. */
+    private static final int MOST_EXPLAINED = 6;
+
     private final Knowledge knowledge;
     private final Page page;
     private final Message message;
@@ -200,6 +203,7 @@ final class Exchange {
 
     private void remember(Answer answer, Turn turn) {
         List<String> why = answer.spoken().stream()
+                .limit(MOST_EXPLAINED)
                 .map(given -> knowledge.replier().why(given, turn))
                 .toList();
         Set<String> mentioned = new LinkedHashSet<>();

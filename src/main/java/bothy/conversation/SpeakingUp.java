@@ -39,6 +39,9 @@ final class SpeakingUp {
     private static final LocalTime TO = LocalTime.of(20, 0);
     private static final int MOST = 3;
     private static final int LEAST_REST_DAYS = 3;
+    /** A weekly list may hold more than a phone shows reasons for. */
+    private static final int MOST_EXPLAINED = 6;
+
     private final Knowledge knowledge;
     private final Page page;
     private final Garden garden;
@@ -95,7 +98,7 @@ final class SpeakingUp {
                 null,
                 Set.of());
         Answer answer = knowledge.replier().unasked(turn, due, week);
-        remember(answer, turn);
+        remember(answer, due, turn);
         return Optional.of(new Outcome(
                 answer.reply(),
                 List.of(),
@@ -120,15 +123,16 @@ final class SpeakingUp {
                         one -> one.occasion() == Occasion.STANDING && one.due().isBefore(today.plusDays(7)));
     }
 
-    private void remember(Answer answer, Turn turn) {
+    private void remember(Answer answer, List<Given> due, Turn turn) {
         Map<String, LocalDate> raised = new HashMap<>(memory.raised());
         raised.values().removeIf(until -> until.isBefore(today));
-        for (Given given : answer.spoken()) {
+        for (Given given : due) {
             LocalDate rest = today.plusDays(LEAST_REST_DAYS);
             LocalDate next = given.nextCheck();
             raised.put(Turn.key(given), next != null && next.isAfter(rest) ? next : rest);
         }
         List<String> why = answer.spoken().stream()
+                .limit(MOST_EXPLAINED)
                 .map(given -> knowledge.replier().why(given, turn))
                 .toList();
         page.keepState(MemoryJson.write(new Memory(

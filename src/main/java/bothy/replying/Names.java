@@ -4,6 +4,7 @@ import bothy.almanac.Wording;
 import bothy.garden.Garden;
 import bothy.garden.Planting;
 import bothy.garden.Units;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -30,6 +31,12 @@ final class Names {
         return garden.grower().units() == Units.US && name.us() != null ? name.us() : name.many();
     }
 
+    /** Whether a crop is spoken of as a mass: "garlic is", not "garlic are". */
+    boolean mass(String crop) {
+        Wording.Name name = wording.crops().get(crop);
+        return name != null && name.one().equals(name.many()) && !many(crop).endsWith("s");
+    }
+
     /** "tomatoes", or with what tells it from the grower's other tomatoes. */
     String planting(String id) {
         return garden.planting(id).map(this::planting).orElseGet(() -> many(id.substring(id.indexOf(':') + 1)));
@@ -46,7 +53,7 @@ final class Names {
         }
         if (planting.variety() != null
                 && same.stream().noneMatch(other -> planting.variety().equals(other.variety()))) {
-            return planting.variety() + " " + name;
+            return capitals(planting.variety()) + " " + name;
         }
         if (planting.place() != null
                 && same.stream().noneMatch(other -> planting.place().equals(other.place()))) {
@@ -58,6 +65,11 @@ final class Names {
                         + planting.begun()
                                 .getMonth()
                                 .getDisplayName(java.time.format.TextStyle.SHORT, java.util.Locale.UK);
+    }
+
+    /** Varieties are names, whichever way a grower types them: "Crown Prince". */
+    private static String capitals(String variety) {
+        return Arrays.stream(variety.split(" ")).map(Phrasing::upper).collect(Collectors.joining(" "));
     }
 
     /** "tomatoes, beans and peas". */

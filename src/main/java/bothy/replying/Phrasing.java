@@ -59,31 +59,55 @@ final class Phrasing {
 
     /** A paragraph for each advice; the same advice for several plantings is one paragraph. */
     List<String> advice(List<Given> spoken) {
-        Map<String, List<String>> plantings = new LinkedHashMap<>();
+        Map<String, List<Given>> alike = new LinkedHashMap<>();
         for (Given given : spoken) {
-            said(given).ifPresent(text -> plantings
-                    .computeIfAbsent(text, key -> new ArrayList<>())
-                    .add(given.planting() == null ? "" : vocabulary.names().planting(given.planting())));
+            said(given, true).ifPresent(text -> alike.computeIfAbsent(text, key -> new ArrayList<>())
+                    .add(given));
         }
         List<String> paragraphs = new ArrayList<>();
-        plantings.forEach((text, names) -> paragraphs.add(upper(text.replace(CROPS_HERE, Names.list(names)))));
+        alike.forEach((text, group) -> paragraphs.add(paragraph(text, group)));
         return paragraphs;
     }
 
-    private Optional<String> said(Given given) {
+    private String paragraph(String ofSeveral, List<Given> group) {
+        List<String> names = group.stream()
+                .map(given -> given.planting() == null ? "" : vocabulary.names().planting(given.planting()))
+                .distinct()
+                .toList();
+        String text = names.size() > 1 ? ofSeveral : said(group.get(0), false).orElse(ofSeveral);
+        return upper(text.replace(CROPS_HERE, Names.list(names)));
+    }
+
+    /** What stands ahead is said with its day, unless the sentence names it. */
+    private String dated(String text, Given given) {
+        if (given.occasion() != Given.Occasion.STANDING || !given.due().isAfter(turn.today())) {
+            return text;
+        }
+        String day = vocabulary.quantities().day(given.due());
+        boolean named = text.contains(day);
+        return named ? text : vocabulary.quantities().nearDay(given.due()) + ": " + lower(text);
+    }
+
+    private static String lower(String text) {
+        return text.isEmpty() ? text : Character.toLowerCase(text.charAt(0)) + text.substring(1);
+    }
+
+    private Optional<String> said(Given given, boolean several) {
         Wording.Says says = wording.advice().get(given.id());
         if (says == null || says.in(given.crop()).say() == null) {
             return Optional.empty();
         }
         Wording.Says own = says.in(given.crop());
-        Optional<String> say = fill(own.say(), given);
-        Optional<String> because = own.because() == null ? Optional.empty() : fill(own.because(), given);
+        Optional<String> say = fill(own.say(), given, several).map(text -> dated(text, given));
+        Optional<String> because = own.because() == null ? Optional.empty() : fill(own.because(), given, several);
         return say.map(text -> because.map(reason -> text + " " + upper(reason)).orElse(text));
     }
 
-    private Optional<String> fill(String sentence, Given given) {
+    private Optional<String> fill(String sentence, Given given, boolean several) {
         return new Sentence(sentence)
-                .fill(name -> name.equals("crops") ? Optional.of(CROPS_HERE) : vocabulary.word(given, name));
+                .fill(name -> name.equals("crops")
+                        ? Optional.of(CROPS_HERE)
+                        : vocabulary.agreeing(given, name, several).or(() -> vocabulary.word(given, name)));
     }
 
     /** Honest words for each question that no rule answered, and for crops without a sheet. */
@@ -165,7 +189,7 @@ final class Phrasing {
             Wording.Says says = wording.advice().get(given.id());
             Wording.Says own = says == null ? null : says.in(given.crop());
             if (own != null && own.ask() != null && own.answers() != null) {
-                Optional<String> question = fill(own.ask(), given)
+                Optional<String> question = fill(own.ask(), given, false)
                         .map(text -> text.replace(CROPS_HERE, vocabulary.names().planting(given.planting())));
                 if (question.isPresent()) {
                     return Optional.of(new Doubt(

@@ -6,13 +6,20 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
+import java.util.Set;
 
 /** Writes numbers, quantities and days as the grower reads them. The end of a figure's name tells its unit. */
 final class Quantities {
     private static final DateTimeFormatter DAY_FIRST = DateTimeFormatter.ofPattern("EEE d MMMM", Locale.UK);
     private static final DateTimeFormatter MONTH_FIRST = DateTimeFormatter.ofPattern("EEE, MMMM d", Locale.US);
+    /** Frost dates are averages: no weekday, no year. */
+    private static final Set<String> FROSTS = Set.of("lastSpring", "firstAutumn");
+
+    private static final DateTimeFormatter FROST = DateTimeFormatter.ofPattern("d MMMM", Locale.UK);
+    private static final DateTimeFormatter US_FROST = DateTimeFormatter.ofPattern("MMMM d", Locale.US);
     private static final double LITRES_PER_GALLON = 3.785411784;
     private static final double CM_PER_INCH = 2.54;
+    private static final double DAYS_PER_MONTH = 30.4;
     private static final double G_PER_POUND = 453.59237;
     private final Units units;
     private final LocalDate today;
@@ -36,7 +43,7 @@ final class Quantities {
 
     String write(String name, Object value) {
         if (value instanceof LocalDate date) {
-            return day(date);
+            return FROSTS.contains(name) ? date.format(units == Units.US ? US_FROST : FROST) : day(date);
         }
         if (value instanceof Range range) {
             return span(name, range.low(), range.high());
@@ -74,7 +81,18 @@ final class Quantities {
         if (name.endsWith("Percent")) {
             return span(low, high, 0, "%");
         }
+        if (name.endsWith("lifeDays")) {
+            return lifetime(low, high);
+        }
         return span(low, high, whole(low, high, 1), "");
+    }
+
+    /** How long something keeps, in the largest unit that fits: "2–6 months", "1–2 weeks", "4–10 days". */
+    private static String lifetime(double lowDays, double highDays) {
+        if (lowDays >= 28) {
+            return span(lowDays / DAYS_PER_MONTH, highDays / DAYS_PER_MONTH, 0, " months");
+        }
+        return lowDays >= 7 ? span(lowDays / 7, highDays / 7, 0, " weeks") : span(lowDays, highDays, 0, " days");
     }
 
     private static double fahrenheit(double celsius) {
@@ -84,7 +102,7 @@ final class Quantities {
     private static String centimetres(double low, double high) {
         return low >= 100
                 ? span(low / 100, high / 100, whole(low / 100, high / 100, 1), " m")
-                : span(low, high, 0, " cm");
+                : span(low, high, whole(low, high, 1), " cm");
     }
 
     private static String inches(double lowCm, double highCm) {

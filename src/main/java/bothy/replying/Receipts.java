@@ -88,9 +88,9 @@ final class Receipts {
 
     private String words(Event event, String crops) {
         Map<String, String> words = new LinkedHashMap<>();
-        put(words, "crops", crops.isEmpty() ? null : crops);
+        put(words, "crops", crops.isEmpty() ? null : one(event, crops));
         put(words, "count", event.count());
-        put(words, "place", event.place());
+        put(words, "place", crops.contains("(" + event.place() + ")") ? null : event.place());
         put(words, "container", event.container());
         put(words, "detail", event.detail());
         if (event.amount() != null && event.unit() != null) {
@@ -100,6 +100,16 @@ final class Receipts {
             put(words, "on", vocabulary.quantities().nearDay(event.on()));
         }
         return fill(event.what().word(), words).orElse(event.what().word().replace('-', ' '));
+    }
+
+    /** "1 cucumber", not "1 cucumbers". */
+    private String one(Event event, String crops) {
+        boolean single = event.count() != null && event.count() == 1 && event.crop() != null;
+        return single
+                ? crops.replace(
+                        vocabulary.names().many(event.crop()),
+                        vocabulary.names().one(event.crop()))
+                : crops;
     }
 
     private static String unitName(String unit) {

@@ -11,10 +11,12 @@ import bothy.garden.Question;
 import bothy.garden.Reply;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /** Words one reply. Safe for use by many threads. */
 public final class Replier {
@@ -42,7 +44,18 @@ public final class Replier {
         Doubt doubt = turn.doubt() != null
                 ? turn.doubt()
                 : phrasing.questionOf(spoken).orElse(null);
-        return finished(phrasing, paragraphs, spoken, look, doubt);
+        return finished(phrasing, paragraphs, withListed(spoken, turn, phrasing), look, doubt);
+    }
+
+    /** What stands in a list asked for was said as well. */
+    private static List<Given> withListed(List<Given> spoken, Turn turn, Phrasing phrasing) {
+        Set<Given> all = new LinkedHashSet<>(spoken);
+        for (Inquiry inquiry : turn.heard().inquiries()) {
+            if (inquiry.question() == Question.TO_DO) {
+                all.addAll(phrasing.week().listed(turn.given(), inquiry));
+            }
+        }
+        return List.copyOf(all);
     }
 
     private static Answer finished(
@@ -82,14 +95,21 @@ public final class Replier {
     public Answer unasked(Turn turn, List<Given> due, boolean wholeWeek) {
         Phrasing phrasing = phrasing(turn);
         List<String> paragraphs = new ArrayList<>();
+        Set<Given> said = new LinkedHashSet<>(due);
         if (wholeWeek) {
-            paragraphs.add(phrasing.week().list(turn.given(), Inquiry.of(Question.TO_DO, null, List.of())));
+            Inquiry week = Inquiry.of(Question.TO_DO, null, List.of());
+            paragraphs.add(phrasing.week().list(turn.given(), week));
+            said.addAll(phrasing.week().listed(turn.given(), week));
         } else {
             paragraphs.addAll(phrasing.advice(due));
         }
         LocalDate look = phrasing.nextLook(due).orElse(null);
         return finished(
-                phrasing, paragraphs, due, look, phrasing.questionOf(due).orElse(null));
+                phrasing,
+                paragraphs,
+                List.copyOf(said),
+                look,
+                phrasing.questionOf(due).orElse(null));
     }
 
     /** A fixed sentence of the wording. */

@@ -13,6 +13,10 @@ import java.util.Optional;
 
 /** Finds the words for a name in a sentence: the advice's own figures first, then the planting, then the sheet. */
 final class Vocabulary {
+    private static final Map<String, String> OF_MANY =
+            Map.of("s", "", "are", "are", "have", "have", "do", "do", "they", "they", "them", "them", "their", "their");
+    private static final Map<String, String> OF_A_MASS =
+            Map.of("s", "s", "are", "is", "have", "has", "do", "does", "they", "it", "them", "it", "their", "its");
     private final Wording wording;
     private final Map<String, Sheet> sheets;
     private final Garden garden;
@@ -35,7 +39,17 @@ final class Vocabulary {
         return quantities;
     }
 
+    /** The word that agrees with the crop: "garlic wants it", "onions want them"; {@code several} crops together are many. */
+    Optional<String> agreeing(Given given, String name, boolean several) {
+        boolean mass = !several && given.crop() != null && names.mass(given.crop());
+        return Optional.ofNullable((mass ? OF_A_MASS : OF_MANY).get(name));
+    }
+
     Optional<String> word(Given given, String name) {
+        return agreeing(given, name, false).or(() -> figureOrName(given, name));
+    }
+
+    private Optional<String> figureOrName(Given given, String name) {
         Object figure = name.startsWith("crop") ? null : given.figures().get(name);
         if (figure != null) {
             return Optional.of(write(name, figure));

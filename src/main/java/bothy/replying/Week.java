@@ -26,16 +26,23 @@ final class Week {
         this.turn = turn;
     }
 
-    String list(List<Given> given, Inquiry inquiry) {
+    /** The advice that stands in the list. */
+    List<Given> listed(List<Given> given, Inquiry inquiry) {
         LocalDate end = turn.today().plusDays(DAYS - 1);
+        return given.stream()
+                .filter(one -> one.occasion() == Occasion.STANDING && !one.due().isAfter(end))
+                .filter(one ->
+                        inquiry.plantings().isEmpty() || inquiry.plantings().contains(one.planting()))
+                .filter(one -> todo(one).isPresent())
+                .toList();
+    }
+
+    String list(List<Given> given, Inquiry inquiry) {
         Map<LocalDate, Map<String, List<String>>> days = new TreeMap<>();
-        for (Given one : given) {
-            boolean asked = inquiry.plantings().isEmpty() || inquiry.plantings().contains(one.planting());
-            if (one.occasion() == Occasion.STANDING && asked && !one.due().isAfter(end)) {
-                todo(one).ifPresent(text -> days.computeIfAbsent(day(one), key -> new LinkedHashMap<>())
-                        .computeIfAbsent(text, key -> new ArrayList<>())
-                        .add(one.planting() == null ? "" : vocabulary.names().planting(one.planting())));
-            }
+        for (Given one : listed(given, inquiry)) {
+            todo(one).ifPresent(text -> days.computeIfAbsent(day(one), key -> new LinkedHashMap<>())
+                    .computeIfAbsent(text, key -> new ArrayList<>())
+                    .add(one.planting() == null ? "" : vocabulary.names().planting(one.planting())));
         }
         if (days.isEmpty()) {
             return wording.talk().get(turn.garden().growing().isEmpty() ? "week-no-plantings" : "week-empty");
