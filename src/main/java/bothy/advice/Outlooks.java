@@ -5,6 +5,7 @@ import bothy.advice.facts.Latest;
 import bothy.advice.facts.Outlook;
 import bothy.advice.facts.Warmth;
 import bothy.agronomy.Emergence;
+import bothy.agronomy.Season;
 import bothy.almanac.Range;
 import bothy.almanac.Sheet;
 import bothy.garden.Planting;
@@ -56,8 +57,13 @@ final class Outlooks {
         }
         // A hardy crop goes on ripening for some weeks after the first frost. Common practice: four.
         LocalDate end = hardy ? frosts.firstAutumn().plusWeeks(4) : frosts.firstAutumn();
-        LocalDate last = end.minusDays(Math.round(harvest.daysFromSowing().middle()));
+        LocalDate last = new Season(frosts.lastSpring(), end)
+                .lastSowing(days(harvest.daysFromSowing().middle()), 0, Season.AUTUMN_SLACK_DAYS);
         found.add(new Outlook(planting.id(), What.SOWN, "latest", last.minusDays(14), last, frosts.told()));
+    }
+
+    private static int days(double days) {
+        return (int) Math.max(10, Math.min(400, Math.round(days)));
     }
 
     /** The next feed, an interval after the last. */

@@ -178,17 +178,7 @@ final class Exchange {
     private static Inquiry aboutGrowing(Inquiry inquiry, Set<String> growing) {
         List<String> known =
                 inquiry.plantings().stream().filter(growing::contains).toList();
-        return new Inquiry(
-                inquiry.question(),
-                inquiry.crop(),
-                known,
-                inquiry.topic(),
-                inquiry.on(),
-                inquiry.count(),
-                inquiry.length(),
-                inquiry.width(),
-                inquiry.amount(),
-                inquiry.unit());
+        return inquiry.about(known);
     }
 
     private Reply withFailure(Reply reply) {

@@ -62,6 +62,9 @@ final class Quantities {
         if (name.endsWith("C")) {
             return us ? span(fahrenheit(low), fahrenheit(high), 0, " °F") : span(low, high, whole(low, high, 1), " °C");
         }
+        if (name.equals("rainMm") || name.equals("waterMm")) {
+            return us ? inches(low / 10, high / 10) : span(low, high, 0, " mm");
+        }
         if (name.endsWith("Mm") || name.endsWith("MmPerWeek")) {
             return us
                     ? inches(low / 10, high / 10)
