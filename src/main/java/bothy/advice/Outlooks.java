@@ -19,6 +19,9 @@ import java.util.Optional;
 
 /** Works out when something may be expected of one planting, or is best done, from its sheet, its diary and the frost dates. */
 final class Outlooks {
+    /** A last day of sowing further ahead than this is next season's: this season's is past. */
+    private static final int SEASON_AHEAD_DAYS = 200;
+
     private final Planting planting;
     private final Sheet sheet;
     private final Map<What, Latest> latest;
@@ -59,6 +62,9 @@ final class Outlooks {
         LocalDate end = hardy ? frosts.firstAutumn().plusWeeks(4) : frosts.firstAutumn();
         LocalDate last = new Season(frosts.lastSpring(), end)
                 .lastSowing(days(harvest.daysFromSowing().middle()), 0, Season.AUTUMN_SLACK_DAYS);
+        if (last.isAfter(today.plusDays(SEASON_AHEAD_DAYS))) {
+            last = last.minusYears(1);
+        }
         found.add(new Outlook(planting.id(), What.SOWN, "latest", last.minusDays(14), last, frosts.told()));
     }
 
@@ -108,7 +114,8 @@ final class Outlooks {
 
     private void emergence(Warmth warmth) {
         Sheet.Germination germination = sheet.germination();
-        LocalDate sown = planting.begun();
+        // Seed that was too cold starts anew where it was moved to.
+        LocalDate sown = latest.containsKey(What.MOVED) ? latest.get(What.MOVED).on() : planting.begun();
         if (germination == null || sown == null || planting.start() == Planting.Start.PLANT) {
             return;
         }

@@ -1,5 +1,6 @@
 package bothy.advice;
 
+import bothy.advice.facts.Assumable;
 import bothy.advice.facts.AtStage;
 import bothy.advice.facts.Reached;
 import bothy.almanac.Sheet;
@@ -27,8 +28,18 @@ import org.kie.api.runtime.rule.Match;
 
 /** Remembers, while the rules run, which rule inferred what from which facts. */
 final class Reasons extends DefaultAgendaEventListener implements RuleRuntimeEventListener {
+    /** Parts of each kind of fact, looked up once: the lookup is slow and asked for thousands of times. */
+    private static final ClassValue<List<RecordComponent>> COMPONENTS = new ClassValue<>() {
+        @Override
+        protected List<RecordComponent> computeValue(Class<?> kind) {
+            return List.of(kind.getRecordComponents());
+        }
+    };
+
     static final String COMMON_PRACTICE = "common practice";
     private final Map<Object, Inference> inferences = new IdentityHashMap<>();
+    private final Map<Object, Because> reasons = new IdentityHashMap<>();
+    private final Map<Object, Boolean> told = new IdentityHashMap<>();
     private final Set<String> fired = new HashSet<>();
     private Match current;
 
@@ -103,7 +114,15 @@ final class Reasons extends DefaultAgendaEventListener implements RuleRuntimeEve
 
     /** Why a fact is there: the rule that inferred it, what it matched, and so on down. */
     Because because(Object fact) {
-        Inference inference = inferences.get(fact);
+        Because known = reasons.get(fact);
+        if (known == null) {
+            known = reasoned(inferences.get(fact));
+            reasons.put(fact, known);
+        }
+        return known;
+    }
+
+    private Because reasoned(Inference inference) {
         List<Known> known = new ArrayList<>();
         List<Because> from = new ArrayList<>();
         for (Object matched : inference.matched()) {
@@ -112,7 +131,7 @@ final class Reasons extends DefaultAgendaEventListener implements RuleRuntimeEve
                 known.add(known(matched));
             } else if (inferences.containsKey(matched)) {
                 from.add(because(matched));
-            } else if (matched.getClass().isRecord()) {
+            } else if (matched instanceof Record) {
                 known.add(known(matched));
             }
         }
@@ -123,12 +142,14 @@ final class Reasons extends DefaultAgendaEventListener implements RuleRuntimeEve
     boolean restsOnToldFacts(Object fact) {
         Inference inference = inferences.get(fact);
         if (inference == null) {
-            return !Boolean.FALSE.equals(known(fact).values().get("told"));
+            return !(fact instanceof Assumable assumable) || assumable.told();
         }
-        return inference.matched().stream()
-                .filter(matched ->
-                        inferences.containsKey(matched) || matched.getClass().isRecord())
-                .allMatch(this::restsOnToldFacts);
+        Boolean known = told.get(fact);
+        if (known == null) {
+            known = inference.matched().stream().allMatch(this::restsOnToldFacts);
+            told.put(fact, known);
+        }
+        return known;
     }
 
     /** All facts that a fact rests on, down to the given ones. */
@@ -143,14 +164,11 @@ final class Reasons extends DefaultAgendaEventListener implements RuleRuntimeEve
     }
 
     private static Known known(Object fact) {
-        if (!fact.getClass().isRecord()) {
-            return new Known(fact.getClass().getSimpleName(), Map.of());
-        }
         if (fact instanceof Sheet sheet) {
             return new Known("Sheet", Map.of("crop", sheet.crop()));
         }
         Map<String, Object> values = new LinkedHashMap<>();
-        for (RecordComponent component : fact.getClass().getRecordComponents()) {
+        for (RecordComponent component : COMPONENTS.get(fact.getClass())) {
             try {
                 Object value = component.getAccessor().invoke(fact);
                 if (value != null) {

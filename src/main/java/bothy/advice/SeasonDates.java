@@ -25,7 +25,7 @@ final class SeasonDates {
         this.grower = grower;
     }
 
-    /** The frosts of the season to which a day belongs: the last spring frost not long before or after it, and the autumn after. */
+    /** The frosts around a day: the last spring frost not long before it or the one to come, and the first autumn frost to come. */
     Frosts around(LocalDate day) {
         MonthDay spring = grower.lastSpringFrost();
         MonthDay autumn = grower.firstAutumnFrost();
@@ -33,7 +33,8 @@ final class SeasonDates {
         MonthDay usedSpring = told ? spring : estimated(FrostDates::lastSpring);
         MonthDay usedAutumn = autumn != null ? autumn : estimated(FrostDates::firstAutumn);
         LocalDate last = next(usedSpring, day.minusDays(STILL_THIS_SPRING));
-        return new Frosts(last, next(usedAutumn, last.plusDays(1)), told);
+        // Late in the season the spring at hand is the next one, but the frost to come is still this autumn's.
+        return new Frosts(last, next(usedAutumn, day.isBefore(last) ? day : last.plusDays(1)), told);
     }
 
     private MonthDay estimated(Function<FrostDates, MonthDay> which) {

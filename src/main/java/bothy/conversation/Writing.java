@@ -87,7 +87,7 @@ final class Writing {
                     .map(begun -> event.withPlanting(begun.getValue(), begun.getKey()))
                     .toList();
         }
-        if (event.crop() == null || event.what().ofThePlot()) {
+        if (event.crop() == null || event.what().ofThePlot() || event.what() == What.NOTE) {
             return List.of(event);
         }
         String begun = event.what() == What.SOWN ? null : begunNow.get(event.crop());

@@ -13,7 +13,8 @@ public interface Store extends Post, AutoCloseable {
 
     /**
      * Does some work on one grower's page in one transaction. When the work throws, nothing of it is kept and the exception comes
-     * out as it was. The work must not call the store again.
+     * out as it was. The work must not call the store again, and it may be done on another thread, so it must not wait for a lock that
+     * the caller holds.
      *
      * @param grower the channel's key of the grower
      * @return what the work returned, after it became durable

@@ -11,7 +11,8 @@ import java.util.List;
  * @param plantings ids of the plantings it is about; empty when the crop is not growing yet or for the whole plot
  * @param topic for {@link Question#HOW_TO}: the step ("sowing", "pricking-out", "potting-on", "hardening-off", "planting-out",
  *     "thinning", "supporting", "pollinating", "watering", "feeding", "protecting", "harvesting", "curing", "storing",
- *     "filling-cells", "saving-seed"); for {@link Question#SAFE}: what ("eating", "spraying", "frost"); else {@code null}
+ *     "filling-cells", "saving-seed"); for {@link Question#HOW_MANY_FIT}: what is counted ("seeds", "cells", "yield", "compost",
+ *     {@code null} for plants); for {@link Question#SAFE}: what ("eating", "spraying", "frost"); else {@code null}
  * @param on the day asked about, {@code null} when none
  * @param count a number told in the question (seeds, plants), {@code null} when none
  * @param length length of the bed told, m, {@code null} when none
@@ -56,6 +57,11 @@ public record Inquiry(
     }
 
     public Inquiry withTopic(String topic) {
+        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label);
+    }
+
+    /** Another question with the same figures. */
+    public Inquiry asking(Question question) {
         return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label);
     }
 

@@ -224,7 +224,7 @@ final class Answers {
         for (CropSaid crop : passage.crops()) {
             narrowed = PlantingsMeant.keep(
                     narrowed,
-                    planting -> crop.crops().contains(planting.crop())
+                    planting -> crop.canMean(planting.crop())
                             && (crop.variety() == null || says(crop.variety(), planting.variety())));
         }
         for (var place : passage.places()) {

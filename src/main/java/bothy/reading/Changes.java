@@ -136,8 +136,7 @@ record Changes(
         List<Logged> events = lately.stream()
                 .filter(line -> line.entry() instanceof Event || line.entry() instanceof SignSeen)
                 .toList();
-        List<Logged> named =
-                keep(events, line -> wrongCrop != null && wrongCrop.crops().contains(crop(line)));
+        List<Logged> named = keep(events, line -> wrongCrop != null && wrongCrop.canMean(crop(line)));
         named = keep(named, line -> wrongCount != null && wrongCount.equals(count(line)));
         named = keep(named, line -> what != null && line.entry() instanceof Event event && event.what() == what);
         named = keep(
@@ -145,7 +144,7 @@ record Changes(
                 line -> crop != null
                         && wrongCrop == null
                         && (count != null || on != null || amount != null)
-                        && crop.crops().contains(crop(line)));
+                        && crop.canMean(crop(line)));
         if (count != null && wrongCount == null) {
             named = keep(named, line -> count(line) != null);
         }
@@ -183,8 +182,13 @@ record Changes(
         changed = count == null || amount != null ? changed : changed.withCount(count);
         changed = amount == null ? changed : changed.withAmount(amount.value(), amount.unit());
         changed = what == null || what == What.NOTE ? changed : withWhat(changed, what);
-        if (planting.size() == 1) {
-            Planting meant = planting.get(0);
+        List<Planting> ofCrop = planting.size() > 1
+                ? planting.stream()
+                        .filter(one -> one.crop().equals(event.crop()))
+                        .toList()
+                : planting;
+        if (ofCrop.size() == 1) {
+            Planting meant = ofCrop.get(0);
             boolean begins = changed.what() == What.SOWN;
             changed = changed.withPlanting(begins ? event.planting() : meant.id(), meant.crop());
             return begins ? changed.withVariety(crop == null ? changed.variety() : crop.variety()) : changed;

@@ -56,6 +56,12 @@ final class Corrections {
         if (opens(undo, passage)) {
             return Optional.of(takenBack(passage));
         }
+        List<Logged> denied = denied(passage);
+        if (!denied.isEmpty() && told.isEmpty()) {
+            return Optional.of(unclear(denied.stream()
+                    .map(line -> new Amendment(line.number(), null))
+                    .toList()));
+        }
         if (opens(same, passage)) {
             return sameFor(passage);
         }
@@ -117,9 +123,25 @@ final class Corrections {
                 back.stream().map(line -> new Amendment(line.number(), null)).toList());
     }
 
+    /** "No, I haven't watered the pumpkins": the lines that the message says never happened. */
+    private static List<Logged> denied(Passage passage) {
+        boolean opens =
+                Set.of("no", "nope", "sorry", "actually", "wait", "oops").contains(passage.word(0));
+        boolean not = passage.tokens().stream().anyMatch(token -> token.is("not") || token.is("never"));
+        if (!opens || !not) {
+            return List.of();
+        }
+        return passage.situation().lately().stream()
+                .filter(line -> line.entry() instanceof Event event
+                        && passage.actions().stream().anyMatch(action -> action.action()
+                                .equals(event.what().word()))
+                        && (passage.crops().isEmpty() || names(passage, line)))
+                .toList();
+    }
+
     private static boolean names(Passage passage, Logged line) {
         return line.entry() instanceof Event event
-                && passage.crops().stream().anyMatch(crop -> crop.crops().contains(event.crop()));
+                && passage.crops().stream().anyMatch(crop -> crop.canMean(event.crop()));
     }
 
     private static Heard amended(List<Logged> lines, Changes changes) {

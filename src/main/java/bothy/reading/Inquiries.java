@@ -26,10 +26,13 @@ final class Inquiries {
         CropSaid said = crop(passage, sentence, begins);
         List<Planting> plantings = plantings(passage, sentence, said, question);
         String crop = name(said, plantings);
-        String topic = question == Question.HOW_TO
-                ? questions.topic(passage, begins, sentence[1])
-                : question == Question.SAFE ? safe(passage, begins, sentence[1]) : null;
-        return figures(
+        String topic =
+                switch (question) {
+                    case HOW_TO, HOW_STORE -> questions.topic(passage, begins, sentence[1]);
+                    case SAFE -> safe(passage, begins, sentence[1]);
+                    default -> null;
+                };
+        Inquiry inquiry = figures(
                 new Inquiry(
                         question,
                         crop,
@@ -44,6 +47,7 @@ final class Inquiries {
                 passage,
                 begins,
                 sentence[1]);
+        return questions.numbers().in(inquiry, passage, begins, sentence[1]);
     }
 
     private static CropSaid crop(Passage passage, int[] sentence, int begins) {

@@ -64,9 +64,14 @@ final class KindOf {
                             ? Kind.MEASUREMENT
                             : !settings.isEmpty() ? Kind.SETTING : !signs.isEmpty() ? Kind.TROUBLE : Kind.QUESTION;
         }
-        boolean friendly =
-                !chat.all(passage.tokens(), 0, passage.size(), passage).isEmpty();
-        return !plans.isEmpty() || friendly || onTopic(passage) || passage.size() == 0 ? Kind.CHAT : Kind.OFF_TOPIC;
+        return !plans.isEmpty() || friendly(passage) || onTopic(passage) || passage.size() == 0
+                ? Kind.CHAT
+                : Kind.OFF_TOPIC;
+    }
+
+    /** Whether it is a greeting, thanks or the like. */
+    boolean friendly(Passage passage) {
+        return !chat.all(passage.tokens(), 0, passage.size(), passage).isEmpty();
     }
 
     /** Whether anything of the garden is named. */

@@ -20,10 +20,12 @@ final class Particulars {
             "the", "is", "are", "were", "was", "after", "before", "then", "or", "/");
     private final Set<String> notCounts;
     private final Set<String> counted;
+    private final Set<String> mass;
 
     Particulars(bothy.almanac.Words words) {
         notCounts = new HashSet<>(words.list("units", "/not-counts"));
         counted = new HashSet<>(words.list("units", "/counted"));
+        mass = new HashSet<>(words.list("crops", "/mass"));
     }
 
     Set<String> vocabulary() {
@@ -35,7 +37,7 @@ final class Particulars {
     /** The count told for a crop, {@code null} when none is. */
     Integer count(Passage passage, Clause clause, CropSaid crop) {
         List<NumberSaid> numbers = passage.counts(clause.from(), clause.to());
-        Integer before = before(passage, numbers, crop);
+        Integer before = before(passage, numbers, crop, clause.action().action().equals("harvested"));
         if (before != null) {
             return before;
         }
@@ -44,7 +46,7 @@ final class Particulars {
     }
 
     /** "6 little tomato plants", "4 of the toms", "2 trays of 12 lettuces". */
-    private Integer before(Passage passage, List<NumberSaid> numbers, CropSaid crop) {
+    private Integer before(Passage passage, List<NumberSaid> numbers, CropSaid crop, boolean picked) {
         for (int at = crop.start() - 1, words = 0; at >= 0 && words < 6; at--, words++) {
             int here = at;
             NumberSaid number = numbers.stream()
@@ -53,6 +55,9 @@ final class Particulars {
                     .orElse(null);
             if (number != null) {
                 return named(passage, numbers, number);
+            }
+            if (one(passage, at, crop, picked)) {
+                return 1;
             }
             boolean of = passage.word(at).equals("of")
                     || (passage.word(at).equals("the") && Set.of("of", "all").contains(passage.word(at - 1)))
@@ -64,6 +69,22 @@ final class Particulars {
             }
         }
         return null;
+    }
+
+    /** "A cucumber", "our first ripe tomato". */
+    private boolean one(Passage passage, int at, CropSaid crop, boolean picked) {
+        boolean first = Set.of("first", "1st").contains(passage.word(at));
+        boolean article =
+                first ? picked : Set.of("a", "an", "another", "single").contains(passage.word(at));
+        boolean several = counted.contains(passage.word(crop.end()))
+                && passage.word(crop.end()).endsWith("s");
+        return article
+                && !several
+                && !crop.plural()
+                && !mass.contains(passage.word(crop.end() - 1))
+                && crop.start() - at <= 3
+                && !notCounts.contains(passage.word(at + 1))
+                && !passage.word(at + 1).equals("sowing");
     }
 
     private Integer named(Passage passage, List<NumberSaid> numbers, NumberSaid number) {
@@ -92,7 +113,7 @@ final class Particulars {
     /** "tomatoes x 6", "toms (6)", "beans - 12", "lettuce, 6 of them", "lettuce 12". */
     private Integer after(Passage passage, List<NumberSaid> numbers, CropSaid crop) {
         int at = crop.end();
-        while (Set.of("x", "(", "-", ":", ",", "=", "plants", "seeds", "seedlings", "cloves", "sets", "about")
+        while (Set.of("x", "(", ")", "-", ":", ",", "=", "plants", "seeds", "seedlings", "cloves", "sets", "about")
                 .contains(passage.word(at))) {
             at++;
         }
@@ -144,7 +165,9 @@ final class Particulars {
                     && Set.of("the", "this", "that", "which", "other", "no", "each", "every", "any", "last")
                             .contains(last);
             boolean unit = notCounts.contains(next)
-                    || Set.of("per", "each", "every", "about").contains(next)
+                    || Set.of("per", "each", "every", "by", "to").contains(next)
+                    || Set.of("each", "per", "a").contains(passage.word(number.end() + 1)) && counted.contains(next)
+                    || last.equals("by")
                     || last.equals("at")
                     || last.equals("week");
             if (!pronoun && !unit && standsAlone(passage, clause, number)) {
@@ -159,7 +182,9 @@ final class Particulars {
         boolean atVerb = clause.action().words().get(number.end())
                 || number.start() > 0 && clause.action().words().get(number.start() - 1)
                 || clause.action().covers(number.start());
+        boolean bracketed = passage.word(number.start() - 1).equals("(") && next.equals(")");
         return atVerb
+                || bracketed
                 || counted.contains(next)
                 || Set.of("of", "out", "more", "so", "are", "have", "up", "in", "into", "on")
                         .contains(next)
@@ -177,7 +202,7 @@ final class Particulars {
             return event;
         }
         if (event.what() == What.RAIN && amount.unit().equals("m")) {
-            return event.withAmount(Math.round(amount.value() * 10000) / 10.0, "mm");
+            return event.withAmount(Math.round(amount.value() * 100_000) / 100.0, "mm");
         }
         return event.withAmount(amount.value(), amount.unit());
     }

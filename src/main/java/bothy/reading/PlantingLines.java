@@ -78,10 +78,10 @@ public final class PlantingLines {
         if (says(passage, "set", "sets")) {
             return Start.SET;
         }
-        if (says(passage, "clove", "cloves") || crop.crops().contains("garlic")) {
+        if (says(passage, "clove", "cloves") || crop.canMean("garlic")) {
             return Start.CLOVE;
         }
-        if (says(passage, "tuber", "tubers", "chitted") || crop.crops().contains("potato")) {
+        if (says(passage, "tuber", "tubers", "chitted") || crop.canMean("potato")) {
             return Start.TUBER;
         }
         boolean bought = says(passage, "bought", "plug", "plugs", "plants", "transplants");

@@ -42,9 +42,12 @@ final class PlantingsMeant {
     /** Plantings of a crop as far as the words tell them apart. */
     static List<Planting> of(CropSaid crop, Passage passage, int from, int to, boolean placeTells) {
         List<Planting> ofCrop = growing(passage.situation()).stream()
-                .filter(planting -> crop.crops().contains(planting.crop()))
+                .filter(planting -> crop.canMean(planting.crop()))
                 .toList();
-        List<Planting> fitting = ofCrop;
+        boolean firstGrown = crop.certain()
+                && ofCrop.stream().anyMatch(planting -> planting.crop().equals(crop.crop()));
+        List<Planting> fitting =
+                firstGrown ? keep(ofCrop, planting -> planting.crop().equals(crop.crop())) : ofCrop;
         if (crop.variety() != null) {
             List<Planting> called = fitting.stream()
                     .filter(planting -> called(planting, crop.variety()))

@@ -20,12 +20,27 @@ final class Questions {
     private static final Set<String> LEADING = Set.of(
             "so", "and", "but", "also", "ok", "okay", "hi", "hello", "please", "hey", ",", "well", "now", "right",
             "then", "just", "morning", "oh");
+    private static final Set<String> EXCLAIMED = Set.of(
+            "lovely",
+            "nice",
+            "great",
+            "exciting",
+            "wonderful",
+            "annoying",
+            "sad",
+            "cute",
+            "funny",
+            "beautiful",
+            "brilliant",
+            "amazing",
+            "cool");
     private final PhraseBook<String> cues = new PhraseBook<>();
     private final PhraseBook<String> marked = new PhraseBook<>();
     private final PhraseBook<Question> asked = new PhraseBook<>();
     private final PhraseBook<Question> always = new PhraseBook<>();
     private final PhraseBook<String> topics = new PhraseBook<>();
     private final Set<String> little;
+    private final NumbersAsked numbers;
 
     Questions(Words words) {
         Map<String, List<String>> groups = new HashMap<>();
@@ -44,6 +59,7 @@ final class Questions {
         words.lists(FILE, "/always")
                 .forEach((name, texts) -> texts.forEach(
                         text -> add(words, "/always/" + name, text, groups, always, question(words, name))));
+        numbers = new NumbersAsked(words);
         little = new HashSet<>(words.list(FILE, "/little"));
     }
 
@@ -71,7 +87,12 @@ final class Questions {
         all.addAll(asked.vocabulary());
         all.addAll(always.vocabulary());
         all.addAll(topics.vocabulary());
+        all.addAll(numbers.vocabulary());
         return all;
+    }
+
+    NumbersAsked numbers() {
+        return numbers;
     }
 
     /** The token at which a sentence starts to ask, or −1 when it does not ask. */
@@ -91,14 +112,28 @@ final class Questions {
 
     /** At the head of a sentence "when" and "how" may also tell; an inverted verb asks. */
     private static boolean asksThere(Passage passage, Found<String> cue) {
-        return !Set.of("when", "what", "which", "where", "who", "how", "enough", "worth")
-                        .contains(passage.word(cue.start()))
-                && !passage.word(cue.start()).equals("too");
+        String next = passage.word(cue.start() + 1);
+        return switch (passage.word(cue.start())) {
+            case "when", "enough", "worth", "too" -> false;
+            case "what" -> !Set.of("a", "an").contains(next);
+            case "how" -> !EXCLAIMED.contains(next);
+            default -> true;
+        };
     }
 
     private static boolean opens(Passage passage, int start, int at) {
         for (int before = start; before < at; before++) {
             if (!LEADING.contains(passage.word(before))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean closes(Passage passage, int from, int to) {
+        for (int at = from; at < to; at++) {
+            if (!Set.of("please", "then", "now", "thanks", "mate", "ta", ",", "bot", "today")
+                    .contains(passage.word(at))) {
                 return false;
             }
         }
@@ -130,7 +165,7 @@ final class Questions {
 
     private Question commanded(Passage passage, int[] sentence) {
         for (Found<Question> found : always.all(passage.tokens(), sentence[0], sentence[1], passage)) {
-            if (opens(passage, sentence[0], found.start()) && found.end() == sentence[1]) {
+            if (opens(passage, sentence[0], found.start()) && closes(passage, found.end(), sentence[1])) {
                 return found.meaning();
             }
         }
@@ -143,8 +178,10 @@ final class Questions {
         if (command != null) {
             return command;
         }
+        boolean told =
+                passage.actions().stream().anyMatch(action -> action.start() >= sentence[0] && action.end() <= begins);
         Found<Question> best = null;
-        for (Found<Question> found : asked.all(passage.tokens(), begins, sentence[1], passage)) {
+        for (Found<Question> found : asked.all(passage.tokens(), told ? begins : sentence[0], sentence[1], passage)) {
             if (best == null
                     || weight(passage, found) > weight(passage, best)
                     || weight(passage, found) == weight(passage, best)

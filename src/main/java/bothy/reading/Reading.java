@@ -83,6 +83,10 @@ public final class Reading {
         Passage passage = grammar.passage(text, situation);
         Sentences.Gathered gathered = sentences.gathered(passage);
         if (situation.pending() != null) {
+            Heard first = AnswerThenMore.of(text, situation, this);
+            if (first != null) {
+                return first;
+            }
             boolean own = !gathered.told().isEmpty()
                     || !gathered.asked().isEmpty()
                     || !gathered.seen().isEmpty();
@@ -94,6 +98,16 @@ public final class Reading {
         return corrections
                 .read(passage, gathered.told(), !gathered.asked().isEmpty())
                 .orElseGet(() -> sentences.heard(passage, gathered));
+    }
+
+    /** A message read only as the answer to the waiting question, {@code null} when it is none or tells something of its own. */
+    Heard answer(String text, Situation situation) {
+        Passage passage = grammar.passage(text, situation);
+        Sentences.Gathered gathered = sentences.gathered(passage);
+        boolean own = !gathered.told().isEmpty()
+                || !gathered.asked().isEmpty()
+                || !gathered.seen().isEmpty();
+        return own ? null : answers.read(passage, false).orElse(null);
     }
 
     /** The wider sign of which a sign is a case ("wilting" of "wilting-all-day"), {@code null} when it is none. */

@@ -1,6 +1,7 @@
 package bothy.reading;
 
 import bothy.garden.Event;
+import bothy.garden.What;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -19,7 +20,28 @@ final class Repeats {
                 kept.set(earlier, next);
             }
         }
+        kept.removeIf(one -> one.event().what() == What.MOVED
+                && kept.stream()
+                        .anyMatch(other -> other.event().what() == What.STORED
+                                && Objects.equals(
+                                        other.event().crop(), one.event().crop())));
+        List<Told> named = List.copyOf(kept);
+        kept.removeIf(one -> unnamed(one)
+                && named.stream()
+                        .anyMatch(other -> other != one
+                                && other.event().crop() != null
+                                && other.event().what() == one.event().what()
+                                && Objects.equals(
+                                        other.event().on(), one.event().on())));
         return kept;
+    }
+
+    private static boolean unnamed(Told told) {
+        return told.event().crop() == null
+                && told.plantings().isEmpty()
+                && told.open() != null
+                && told.crops().isEmpty()
+                && told.event().count() == null;
     }
 
     private static int same(List<Told> kept, Told next) {

@@ -62,13 +62,17 @@ final class Sentences {
             passage = without(passage, sentence, troubles, !told.isEmpty());
             int begins = questions.begins(passage, sentence);
             if (begins >= 0 && told.isEmpty()) {
-                asked.add(inquiries.of(passage, sentence, begins));
+                Inquiry inquiry = inquiries.of(passage, sentence, begins);
+                asked.add(inquiry);
+                troubles = InQuestion.seen(passage, troubles, inquiry, begins);
             }
             for (Found<String> trouble : troubles) {
                 seen.add(signs.seen(passage, sentence, trouble));
             }
             set.addAll(told);
-            said.addAll(clauses.in(passage, sentence[0], begins < 0 ? sentence[1] : begins));
+            List<Clause> own = clauses.in(apart(passage, troubles), sentence[0], begins < 0 ? sentence[1] : begins);
+            boolean bare = own.isEmpty() && begins < 0 && troubles.isEmpty() && told.isEmpty();
+            said.addAll(bare ? clauses.goingOn(passage, sentence, said) : own);
         }
         return new Gathered(
                 statements.told(passage, said),
@@ -87,14 +91,27 @@ final class Sentences {
         return passage.with(kept);
     }
 
+    /** A crop named only with a trouble is not the object of a doing: "the peas are up but no sign of the carrots". */
+    private static Passage apart(Passage passage, List<Found<String>> troubles) {
+        return passage.withThings(crop -> troubles.stream()
+                .anyMatch(trouble -> trouble.start() <= crop.start()
+                        && crop.end() <= trouble.end()
+                        && passage.actions().stream()
+                                .noneMatch(
+                                        action -> action.start() < trouble.end() && trouble.start() < action.end())));
+    }
+
     private static boolean settled(ActionSaid action) {
         return Set.of("frost", "soil-checked", "temperature", "moved").contains(action.action());
     }
 
     private static boolean troubled(ActionSaid action, List<Found<String>> troubles) {
-        return !action.action().equals("died")
-                && troubles.stream().anyMatch(trouble -> action.words().stream()
-                        .allMatch(trouble.place().words()::get));
+        boolean frost = action.action().equals("frost")
+                && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("frost-damage"));
+        return frost
+                || !action.action().equals("died")
+                        && troubles.stream().anyMatch(trouble -> action.words().stream()
+                                .allMatch(trouble.place().words()::get));
     }
 
     Heard heard(Passage passage, Gathered gathered) {
@@ -112,7 +129,9 @@ final class Sentences {
                 List.of(),
                 gathered.plans(),
                 asking.about(gathered.told()),
-                nothing && passage.size() > 0 ? List.of(brief(passage.message())) : List.of(),
+                nothing && !kinds.friendly(passage) && !passage.message().isBlank()
+                        ? List.of(brief(passage.message()))
+                        : List.of(),
                 kinds.of(passage, lines, gathered.asked(), gathered.seen(), gathered.set(), gathered.plans()),
                 false);
     }

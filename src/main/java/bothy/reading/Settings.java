@@ -122,7 +122,7 @@ final class Settings {
         Matcher degrees = DEGREES.matcher(words);
         if (degrees.find()
                 && (bare || !leads.isEmpty() || words.toLowerCase(Locale.ROOT).contains("lat"))
-                && words.contains(".") | degrees.group(2) != null) {
+                && (words.contains(".") || degrees.group(2) != null)) {
             told.addAll(degrees(degrees));
         }
         for (Found<String> lead : leads) {

@@ -63,8 +63,18 @@ final class Signs {
         }
         Set<String> told = new java.util.HashSet<>();
         seen.forEach(found -> told.add(wider.getOrDefault(found.meaning(), "")));
-        seen.removeIf(found -> told.contains(found.meaning()));
+        List<Found<String>> all = List.copyOf(seen);
+        seen.removeIf(found -> told.contains(found.meaning()) || within(found, all));
         return seen;
+    }
+
+    /** A slighter phrase in the stretch of a fuller one tells the same trouble again. */
+    private static boolean within(Found<String> found, List<Found<String>> all) {
+        return all.stream()
+                .anyMatch(other -> other != found
+                        && other.place().length() > found.place().length()
+                        && other.start() < found.end()
+                        && found.start() < other.end());
     }
 
     private boolean unseen(Passage passage, int[] sentence, Found<String> sign) {

@@ -39,6 +39,10 @@ final class Statements {
                 if (!toCome(passage, clause)) {
                     told.addAll(ofClause(passage, clause, told));
                 }
+                if (whatMeant.of(passage, clause, null) == What.NOTE) {
+                    // What follows is the note's own text.
+                    break;
+                }
             }
         }
         return Repeats.without(told);
@@ -61,10 +65,15 @@ final class Statements {
         DaySaid day = WhenTold.said(passage, clause);
         boolean ing = clause.action().form() == bothy.reading.text.Conjugation.Form.ING
                 || clause.action().form() == bothy.reading.text.Conjugation.Form.PLAIN;
-        return day != null
-                && day.known()
-                && ing
-                && day.past().isAfter(passage.situation().today());
+        if (day == null || !day.known() || !ing) {
+            return false;
+        }
+        LocalDate today = passage.situation().today();
+        int verb = clause.action().words().nextSetBit(0);
+        boolean began = Set.of("was", "were", "been", "started", "finished", "spent", "began")
+                .contains(passage.word(verb - 1));
+        boolean either = day.past().isBefore(today) && day.future().isAfter(today) && !began;
+        return day.past().isAfter(today) || either;
     }
 
     private List<Plan> plansOf(Passage passage, Clause clause) {
@@ -101,6 +110,11 @@ final class Statements {
                 .withCount(what == What.RAIN ? null : particulars.count(passage, clause, crop))
                 .withDetail(clause.action().detail());
         event = particulars.withAmount(event, passage, clause, crop);
+        if (what == What.NOTE) {
+            event = PlotEvents.told(event, passage, clause);
+        } else if (what == What.HARVESTED && lastOne(passage, clause)) {
+            event = event.withDetail("last");
+        }
         Told told = Told.of(event, from(passage, clause), to(passage, clause));
         if (what == What.SOWN) {
             return begun(told, passage, clause, crop);
@@ -111,6 +125,18 @@ final class Statements {
                 ? told.with(Particulars.withPlace(told.event(), passage, clause, crop))
                 : told;
         return withPlantings(placed, PlantingsMeant.of(crop, passage, clause, !toPlace), crop, passage);
+    }
+
+    /** "Picked the last of the peas" ends them. */
+    private static boolean lastOne(Passage passage, Clause clause) {
+        for (int at = clause.from(); at < clause.to(); at++) {
+            if (Set.of("last", "final").contains(passage.word(at))
+                    && Set.of("of", "ones", "few", "picking", "harvest", "crop", "haul")
+                            .contains(passage.word(at + 1))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A sowing begins a planting of its own. */
@@ -163,6 +189,19 @@ final class Statements {
         if (Set.of(What.PLANTED_OUT, What.POTTED_ON, What.MOVED, What.STORED, What.CURED, What.SOWN)
                 .contains(what)) {
             event = Particulars.withPlace(event, passage, clause, null);
+        }
+        boolean onlyThings = Passage.within(passage.crops(), clause.from(), clause.to()).stream()
+                .anyMatch(CropSaid::thing);
+        if (onlyThings
+                && Set.of(What.HARVESTED, What.SOWN, What.EMERGED, What.PLANTED_OUT)
+                        .contains(what)) {
+            return List.of();
+        }
+        boolean gap = clause.action().action().equals("planted")
+                && clause.action().end() - clause.action().start()
+                        > clause.action().words().cardinality();
+        if (gap && !names(passage, clause, Set.of("them", "it", "they", "these", "those", "ones", "lot", "all"))) {
+            return List.of();
         }
         Told strange = unknownCrops.in(passage, clause, Told.of(event, from, to));
         return strange != null

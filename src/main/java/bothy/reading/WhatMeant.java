@@ -35,13 +35,31 @@ final class WhatMeant {
     What of(Passage passage, Clause clause, CropSaid crop) {
         String action = clause.action().action();
         if (!action.equals("planted")) {
-            return What.of(action).orElse(What.NOTE);
+            What what = What.of(action).orElse(What.NOTE);
+            boolean put = what == What.MOVED
+                    && passage.word(clause.action().words().nextSetBit(0)).equals("put");
+            if (put && says(passage, clause, Set.of("slips", "plants", "seedlings", "plugs", "transplants"))) {
+                return What.PLANTED_OUT;
+            }
+            boolean seed = says(passage, clause, SEED) && !says(passage, clause, PLANTS);
+            return what == What.PLANTED_OUT ? seed ? What.SOWN : transplanted(passage, clause) : what;
         }
         return planted(passage, clause, crop);
     }
 
+    /** "Transplanted into pots" is potting on, not planting out. */
+    private static What transplanted(Passage passage, Clause clause) {
+        boolean verb = passage.word(clause.action().words().nextSetBit(0)).startsWith("transplant");
+        List<PlaceSaid> places = Passage.within(passage.places(), clause.from(), clause.to());
+        boolean ground = places.stream()
+                .anyMatch(place -> !place.container() && !place.name().endsWith("greenhouse"));
+        boolean pots = places.stream()
+                .anyMatch(place -> place.container() && place.name().endsWith("pots"));
+        return verb && pots && !ground ? What.POTTED_ON : What.PLANTED_OUT;
+    }
+
     private What planted(Passage passage, Clause clause, CropSaid crop) {
-        if (says(passage, clause, SEED) || crop != null && crop.crops().contains("garlic")) {
+        if (says(passage, clause, SEED) || crop != null && crop.canMean("garlic")) {
             return What.SOWN;
         }
         boolean young = says(passage, clause, PLANTS);

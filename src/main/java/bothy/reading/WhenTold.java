@@ -40,6 +40,12 @@ final class WhenTold {
                 && last.end() >= clause.sentence()[1] - 1) {
             return last;
         }
+        if (clause.action().start() < clause.from()) {
+            DaySaid earlier = Passage.within(passage.days(), 0, clause.from()).stream()
+                    .reduce((one, two) -> two)
+                    .orElse(null);
+            return earlier;
+        }
         DaySaid first = passage.days().isEmpty() ? null : passage.days().get(0);
         return first != null && first.start() <= 1 && clause.sentence()[0] > 0 && heading(passage, first)
                 ? first
@@ -94,6 +100,9 @@ final class WhenTold {
             return told.with(told.event().withOn(today)).assuming("date");
         }
         String words = words(passage, day);
+        if (day.known() && day.past().isAfter(today) && words.startsWith("in ")) {
+            return told.with(told.event().withOn(today)).assuming("date");
+        }
         if (!day.known()) {
             return told.with(told.event().withOn(today)).doubting(Doubt.About.WHICH_DATE, words);
         }

@@ -157,8 +157,8 @@ final class Phrasing {
 
     String nothingUnderstood() {
         Kind kind = turn.heard().kind();
-        if (kind == Kind.CHAT) {
-            return talk("chat", Map.of());
+        if (kind == Kind.CHAT && turn.heard().strange().isEmpty()) {
+            return talk(turn.heard().plans().isEmpty() ? "chat" : "planned", Map.of());
         }
         if (kind == Kind.OFF_TOPIC) {
             return talk("off-topic", Map.of());

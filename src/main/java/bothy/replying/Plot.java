@@ -44,8 +44,9 @@ final class Plot {
     private String line(Planting planting, List<Given> given) {
         Map<String, String> words = new HashMap<>();
         words.put("crops", vocabulary.names().planting(planting.id()));
-        if (planting.count() != null) {
-            words.put("count", planting.count().toString());
+        Integer count = planting.count() == null ? planting.sown() : planting.count();
+        if (count != null) {
+            words.put("count", count.toString());
         }
         Stage stage = turn.stages().get(planting.id());
         if (stage != null) {

@@ -20,15 +20,26 @@ class GrowersMessagesTest {
             score.wrong().forEach(System.out::println);
         }
 
-        assertThat(score.share("= entries")).isGreaterThanOrEqualTo(0.5);
+        assertThat(score.share("= entries")).isGreaterThanOrEqualTo(0.98);
+        assertThat(score.share("= questions")).isGreaterThanOrEqualTo(0.98);
+        assertThat(score.share("= signs")).isGreaterThanOrEqualTo(0.98);
+        assertThat(score.dates()).isGreaterThanOrEqualTo(0.98);
+        assertThat(score.wrongSure()).isLessThanOrEqualTo(0.005);
+        assertThat(score.falseEntries()).isZero();
     }
 
+    /** Only the figures are shown: who looks at the messages can no longer set them aside. */
     @Test
     void the_messages_set_aside_are_read_right() {
         Score score = new Score(new Corpus("set-aside.yaml", READING), READING);
 
         System.out.println(score.table("Set aside"));
 
-        assertThat(score.share("= entries")).isGreaterThanOrEqualTo(0.5);
+        assertThat(score.share("= entries")).isGreaterThanOrEqualTo(0.92);
+        assertThat(score.share("= questions")).isGreaterThanOrEqualTo(0.85);
+        assertThat(score.share("= signs")).isGreaterThanOrEqualTo(0.95);
+        assertThat(score.dates()).isGreaterThanOrEqualTo(0.97);
+        assertThat(score.wrongSure()).isLessThanOrEqualTo(0.038);
+        assertThat(score.falseEntries()).isZero();
     }
 }

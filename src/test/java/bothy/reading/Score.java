@@ -153,7 +153,8 @@ final class Score {
     /** What, crop, count, day and amount, each "-" when not told. */
     private static String word(Statement statement) {
         Event event = statement.event();
-        String amount = event.amount() == null ? "-" : figures(event.amount()) + event.unit();
+        String amount =
+                event.amount() == null ? "-" : figures(Math.round(event.amount() * 1000) / 1000.0) + event.unit();
         return event.what().word() + " " + or(event.crop()) + " " + or(event.count()) + " " + event.on() + " " + amount;
     }
 

@@ -12,4 +12,5 @@ import java.time.LocalDate;
  * @param to the latest day; what has not come by then is late
  * @param told whether it rests on told facts only (false: something was assumed, as frost dates by latitude)
  */
-public record Outlook(String planting, What what, String how, LocalDate from, LocalDate to, boolean told) {}
+public record Outlook(String planting, What what, String how, LocalDate from, LocalDate to, boolean told)
+        implements Assumable {}

@@ -6,4 +6,4 @@ package bothy.advice.facts;
  * @param tempC °C
  * @param told whether the grower told it (false: assumed from the place or taken from the weather)
  */
-public record Warmth(String planting, double tempC, boolean told) {}
+public record Warmth(String planting, double tempC, boolean told) implements Assumable {}

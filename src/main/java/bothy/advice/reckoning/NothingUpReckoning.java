@@ -41,7 +41,7 @@ final class NothingUpReckoning {
         if (subject.signs().stream().noneMatch(sign -> SIGNS.contains(sign.sign())) || !seedWithATable(subject)) {
             return Optional.empty();
         }
-        long days = ChronoUnit.DAYS.between(subject.planting().begun(), subject.today());
+        long days = ChronoUnit.DAYS.between(start(subject), subject.today());
         return days < 1 || days > MOST_DAYS ? Optional.empty() : Optional.of(chance(subject, (int) days));
     }
 
@@ -55,6 +55,13 @@ final class NothingUpReckoning {
                 && subject.planting().start() == Planting.Start.SEED;
     }
 
+    /** Seed that was too cold starts anew where it was moved to. */
+    private static LocalDate start(Subject subject) {
+        return subject.last(What.MOVED)
+                .map(latest -> latest.on())
+                .orElse(subject.planting().begun());
+    }
+
     private static NothingUpChance chance(Subject subject, int days) {
         Emergence emergence = Emergence.table(subject.sheet().germination().emergenceDays());
         List<Double> temps = soilTemps(subject, days);
@@ -63,7 +70,7 @@ final class NothingUpReckoning {
         int up = Math.min(sown, seedlings(subject));
         Chances chances = new NothingUp(emergence).chances(sown, up, temps, viable(subject), moisture(subject));
         LocalDate nineInTen = emergence
-                .dates(subject.planting().begun(), temps, subject.warmth().tempC())
+                .dates(start(subject), temps, subject.warmth().tempC())
                 .map(Emergence.Dates::nineInTenBy)
                 .orElse(null);
         return new NothingUpChance(

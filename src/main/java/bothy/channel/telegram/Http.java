@@ -2,6 +2,7 @@ package bothy.channel.telegram;
 
 import java.io.IOException;
 import java.time.Duration;
+import okhttp3.Dispatcher;
 import okhttp3.Interceptor;
 import okhttp3.OkHttpClient;
 import okhttp3.Protocol;
@@ -17,7 +18,12 @@ final class Http {
     private Http() {}
 
     static OkHttpClient forRequests(TelegramSettings settings) {
-        return basic(settings.patience()).addInterceptor(Http::whole).build();
+        Dispatcher dispatcher = new Dispatcher();
+        dispatcher.setMaxRequestsPerHost(dispatcher.getMaxRequests()); // all go to one host, and five is the default
+        return basic(settings.patience())
+                .dispatcher(dispatcher)
+                .addInterceptor(Http::whole)
+                .build();
     }
 
     static OkHttpClient forUpdates(TelegramSettings settings) {

@@ -100,4 +100,9 @@ final class Receiver implements LongPollingUpdateConsumer {
             throw failure;
         }
     }
+
+    @Override
+    public void close() {
+        // The store is closed by who opened it.
+    }
 }

@@ -9,7 +9,6 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
 import javax.sql.DataSource;
 import org.jdbi.v3.core.Handle;
@@ -29,7 +28,7 @@ final class Sqlite implements Engine {
 
     private static final int BUSY_MILLIS = 5_000;
 
-    private final ReentrantLock oneAtATime = new ReentrantLock(true);
+    private final SharedCommit commits = new SharedCommit();
     private final String place;
     private final DataSource dataSource;
     private final Connection connection;
@@ -114,48 +113,22 @@ final class Sqlite implements Engine {
 
     @Override
     public <T> T ask(Asked<T> asked) {
-        oneAtATime.lock();
+        commits.lock().lock();
         try {
             return asked.of(connection);
         } catch (SQLException e) {
             throw failure(e);
         } finally {
-            oneAtATime.unlock();
+            commits.lock().unlock();
         }
     }
 
-    /**
-     * {@inheritDoc}
-     *
-     * <p>The transaction is begun and ended in plain SQL: the driver's own commit begins the next transaction at once, and when that
-     * finds the file locked, a commit that did happen looks like one that failed.
-     */
     @Override
     public <T> T inTransaction(Function<Handle, T> work) {
-        oneAtATime.lock();
-        try (Handle handle = jdbi.join().open()) {
-            handle.execute("begin immediate");
-            try {
-                T done = work.apply(handle);
-                handle.execute("commit");
-                return done;
-            } catch (RuntimeException | Error e) {
-                rollBack(handle, e);
-                throw e;
-            }
+        try {
+            return commits.take(jdbi.join(), work);
         } catch (JdbiException e) {
             throw failure(e);
-        } finally {
-            oneAtATime.unlock();
-        }
-    }
-
-    private static void rollBack(Handle handle, Throwable because) {
-        try {
-            handle.execute("rollback");
-        } catch (JdbiException e) {
-            // SQLite has rolled back by itself already after some errors, a full disk among them.
-            because.addSuppressed(e);
         }
     }
 
@@ -218,11 +191,11 @@ final class Sqlite implements Engine {
 
     @Override
     public void close() {
-        oneAtATime.lock();
+        commits.lock().lock();
         try {
             closeQuietly(connection);
         } finally {
-            oneAtATime.unlock();
+            commits.lock().unlock();
         }
     }
 

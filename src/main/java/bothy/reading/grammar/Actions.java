@@ -69,7 +69,10 @@ public final class Actions {
         List<ActionSaid> said = new ArrayList<>();
         for (PhraseBook.Found<Told> found : book.find(tokens, 0, tokens.size(), slots)) {
             Told told = found.meaning();
-            if (told.form() == Form.PLAIN && noun(tokens, found, slots)) {
+            if (told.form() == Form.PLAIN && noun(tokens, found)) {
+                continue;
+            }
+            if (told.form() == null && alreadyDone(said, tokens, slots, found.start())) {
                 continue;
             }
             said.add(new ActionSaid(
@@ -84,23 +87,28 @@ public final class Actions {
         return said;
     }
 
+    /** "Carrots in the bed" tells where they went, unless a verb before it did: "sowed carrots in the bed". */
+    private static boolean alreadyDone(List<ActionSaid> said, List<Token> tokens, Phrase.Slots slots, int start) {
+        if (said.isEmpty() || slots.end("crop", start) < 0) {
+            return false;
+        }
+        ActionSaid before = said.get(said.size() - 1);
+        return before.form() != null
+                && tokens.subList(before.end(), start).stream().noneMatch(Token::mark);
+    }
+
     /** "The harvest", "6 plant", "tomato feed" name things; only "I water" does. */
-    private static boolean noun(List<Token> tokens, PhraseBook.Found<Told> found, Phrase.Slots slots) {
+    private static boolean noun(List<Token> tokens, PhraseBook.Found<Told> found) {
         int at = found.start();
         if (found.place().length() > 1 || at == 0) {
             return false;
         }
-        for (int start = Math.max(0, at - 3); start < at; start++) {
-            if (slots.end("crop", start) == at || slots.end("n", start) == at) {
-                return true;
-            }
-        }
-        return BEFORE_NOUN.contains(tokens.get(at - 1).word());
+        Token before = tokens.get(at - 1);
+        return !before.mark() && !BEFORE_VERB.contains(before.word());
     }
 
-    private static final Set<String> BEFORE_NOUN = Set.of(
-            "a", "an", "the", "my", "our", "some", "of", "liquid", "weekly", "good", "first", "light", "hard", "heavy",
-            "more", "your", "his", "her", "this", "that", "any", "much", "little", "big", "for", "with", "in", "on",
-            "tomato", "plant", "from", "every", "each", "another", "last", "next", "enough", "rain", "ground", "after",
-            "bad", "late", "early", "these", "those", "great", "nice", "second", "new");
+    private static final Set<String> BEFORE_VERB = Set.of(
+            "i", "we", "to", "will", "not", "can", "should", "must", "and", "then", "just", "also", "would", "could",
+            "did", "please", "never", "always", "do", "they", "you", "may", "might", "shall", "us", "help", "or", "but",
+            "me", "so", "today", "usually", "only", "now", "still", "finally", "let", "n't", "better", "today's");
 }

@@ -57,6 +57,7 @@ public final class Clauses {
             relative = -1;
             start = end;
         }
+        shareForward(clauses);
         for (ActionSaid action : all) {
             if (measured(action)) {
                 clauses.add(new Clause(
@@ -64,6 +65,38 @@ public final class Clauses {
             }
         }
         return clauses;
+    }
+
+    /** "Bagged up and froze 2 lb of beans": the first doing has the second one's crops. */
+    private static void shareForward(List<Clause> clauses) {
+        for (int i = clauses.size() - 2; i >= 0; i--) {
+            Clause one = clauses.get(i);
+            Clause next = clauses.get(i + 1);
+            boolean bare = one.crops().isEmpty()
+                    && one.action().form() == Form.PAST
+                    && one.to() - one.action().end() <= 1;
+            boolean follows = !next.crops().isEmpty()
+                    && next.action().form() == Form.PAST
+                    && next.crops().get(0).start() > next.action().start();
+            if (bare && follows) {
+                clauses.set(
+                        i,
+                        new Clause(one.action(), one.from(), next.to(), one.sentence(), next.crops(), one.mood(), -1));
+            }
+        }
+    }
+
+    /** "Sown: parsnips, 1 row. Carrots, 2 rows." The second sentence goes on with the first one's doing. */
+    public List<Clause> goingOn(Passage passage, int[] sentence, List<Clause> before) {
+        List<CropSaid> crops = Passage.within(passage.crops(), sentence[0], sentence[1]).stream()
+                .filter(crop -> !crop.thing())
+                .toList();
+        Clause last = before.isEmpty() ? null : before.get(before.size() - 1);
+        boolean opens = !crops.isEmpty() && crops.get(0).start() - sentence[0] <= 4;
+        if (last == null || !opens || last.mood() != Mood.DONE || last.action().state() || measured(last.action())) {
+            return List.of();
+        }
+        return List.of(new Clause(last.action(), sentence[0], sentence[1], sentence, crops, Mood.DONE, -1));
     }
 
     /** A temperature stands anywhere in a sentence and parts nothing. */
@@ -90,7 +123,11 @@ public final class Clauses {
         boolean named = passage.crops().stream().anyMatch(crop -> crop.start() >= start && crop.end() <= one.start());
         boolean led = Set.of("i", "we", "that", "which").contains(passage.word(one.start() - 1))
                 || passage.crops().stream().anyMatch(crop -> crop.end() == one.start());
-        return joined && named && led && one.form() == Form.PAST && (next.state() || next.form() != Form.ING);
+        return joined
+                && named
+                && led
+                && one.form() == Form.PAST
+                && (next.state() || next.form() == null || next.form() == Form.PAST || Moods.happens(next));
     }
 
     private void add(

@@ -116,6 +116,11 @@ public final class CropNames {
             return several || named || (strange && ledByNumber(tokens, name.start()));
         }
         String crop = name.meaning().crops().get(0);
+        boolean grown = plantings.stream().anyMatch(planting -> planting.crop().equals(crop));
+        boolean named = found.stream().anyMatch(other -> !other.meaning().careful());
+        if (named && !grown) {
+            return false;
+        }
         return plantings.stream().anyMatch(planting -> planting.crop().equals(crop))
                 || ledByNumber(tokens, name.start());
     }

@@ -22,6 +22,11 @@ public record CropSaid(
         return crops.get(0);
     }
 
+    /** Whether the name can mean a crop; {@code null} is none. */
+    public boolean canMean(String crop) {
+        return crop != null && crops.contains(crop);
+    }
+
     public boolean single() {
         return crops.size() == 1;
     }

@@ -79,9 +79,38 @@ public final class Grammar {
                 .filter(day -> measured.stream().noneMatch(quantity -> quantity.overlaps(day)))
                 .toList();
         List<CropSaid> crops = cropNames.in(tokens, message, situation.plantings());
+        List<NumberSaid> parts = partsOfWhole(tokens, crops);
+        free = free.stream()
+                .filter(day -> parts.stream().noneMatch(day::overlaps))
+                .toList();
+        found.addAll(parts);
+        found.sort(java.util.Comparator.comparingInt(NumberSaid::start));
         Passage passage = new Passage(
                 message, situation, tokens, found, measured, free, crops, places.in(tokens, found), List.of());
-        return passage.with(free(actions.in(tokens, passage), crops));
+        List<ActionSaid> doings = free(actions.in(tokens, passage), crops);
+        doings.removeIf(action -> action.action().equals("frost")
+                && passage.days().stream().anyMatch(action::overlaps)
+                && passage.days().stream()
+                        .anyMatch(day -> action.words().stream().allMatch(day::covers)));
+        return passage.with(doings);
+    }
+
+    /** "2/6 melons" are two of six. */
+    private static List<NumberSaid> partsOfWhole(List<Token> tokens, List<CropSaid> crops) {
+        List<NumberSaid> parts = new ArrayList<>();
+        for (int at = 0; at + 1 < tokens.size(); at++) {
+            int next = at + 1;
+            boolean counts = crops.stream().anyMatch(crop -> crop.start() == next)
+                    || Set.of("are", "up", "germinated", "have", "seeds", "sprouted")
+                            .contains(tokens.get(next).word());
+            if (tokens.get(at).sort() == Token.Sort.FIGURES
+                    && tokens.get(at).word().matches("\\d{1,3}/\\d{1,3}")
+                    && counts) {
+                parts.add(new NumberSaid(
+                        at, next, Double.parseDouble(tokens.get(at).word().split("/")[0]), false));
+            }
+        }
+        return parts;
     }
 
     /** A verb that is part of a crop's name is none. */

@@ -106,10 +106,11 @@ public final class Moods {
 
     private Mood ours(ActionSaid action, Passage passage, int from, int to) {
         int verb = action.words().nextSetBit(0);
-        if (has("supposing", passage, from, verb)) {
+        if (has("supposing", passage, from, verb) || (action.state() && awaited(passage, from, verb, passage.size()))) {
             return Mood.NOT_OURS;
         }
-        boolean negated = has("negation", passage, from, verb) || negatedWithin(action, passage);
+        boolean negated =
+                has("negation", passage, afterComma(passage, from, verb), verb) || negatedWithin(action, passage);
         boolean anyway = endsWith("done-anyway", passage, from, verb);
         if (negated) {
             return Mood.NOT_OURS;
@@ -123,6 +124,29 @@ public final class Moods {
         return byForm(action, passage, from, verb, anyway);
     }
 
+    /** "When the squash are up I'll pot them on" tells nothing yet. */
+    private static boolean awaited(Passage passage, int from, int verb, int end) {
+        boolean when = false;
+        for (int at = from; at < verb; at++) {
+            when |= passage.word(at).equals("when");
+        }
+        boolean later = false;
+        for (int at = verb; at < end; at++) {
+            later |= Set.of("will", "shall", "can", "should").contains(passage.word(at));
+        }
+        return when && later;
+    }
+
+    /** A "no" before a comma or a "but" reaches no further. */
+    private static int afterComma(Passage passage, int from, int verb) {
+        for (int at = verb - 1; at >= from; at--) {
+            if (passage.word(at).equals(",") || passage.word(at).equals("but")) {
+                return at + 1;
+            }
+        }
+        return from;
+    }
+
     private static boolean negatedWithin(ActionSaid action, Passage passage) {
         for (int at = action.start(); at < action.end(); at++) {
             if (Set.of("not", "no", "never").contains(passage.word(at))) {
@@ -134,15 +158,18 @@ public final class Moods {
 
     private static Mood byForm(ActionSaid action, Passage passage, int from, int verb, boolean anyway) {
         String before = passage.word(verb - 1);
+        String further = Set.of("i", "we", "they", "it").contains(before) ? passage.word(verb - 2) : before;
         return switch (action.form()) {
             case PAST ->
                 adjective(passage, verb)
-                                || Set.of("after", "once", "since", "when", "to")
-                                        .contains(before)
+                                || Set.of("after", "once", "since").contains(further)
+                                || Set.of("when", "to").contains(before)
                         ? Mood.NOT_OURS
                         : Mood.DONE;
             case ING ->
-                before.isEmpty() || BEFORE_ING.contains(before) || BE.contains(before) ? Mood.DONE : Mood.NOT_OURS;
+                happens(action) || opening(passage, verb) || BEFORE_ING.contains(before) || BE.contains(before)
+                        ? Mood.DONE
+                        : Mood.NOT_OURS;
             case PLAIN_S -> Mood.NOT_OURS;
             case PLAIN -> anyway ? Mood.DONE : plain(passage, before, verb);
         };
@@ -161,7 +188,7 @@ public final class Moods {
     }
 
     /** What plants do by themselves may be told as going on: "peppers colouring up". */
-    private static boolean happens(ActionSaid action) {
+    static boolean happens(ActionSaid action) {
         return Set.of("emerged", "flowering", "fruit-set", "colour-turned", "rain", "cured")
                 .contains(action.action());
     }
@@ -180,9 +207,7 @@ public final class Moods {
         if (alsoPast) {
             return Mood.DONE;
         }
-        return before.isEmpty()
-                        || Set.of("i", "we", "and", "then", "just", "also", "today")
-                                .contains(before)
+        return opening(passage, verb) || Set.of("i", "we", "just", "today").contains(before)
                 ? Mood.UNCLEAR
                 : Mood.NOT_OURS;
     }

@@ -54,6 +54,10 @@ public final class Numbers {
         if (token.sort() == Sort.ORDINAL) {
             return new NumberSaid(at, at + 1, token.number(), true);
         }
+        if (token.is("minus") && at + 1 < tokens.size()) {
+            NumberSaid after = single(tokens, at + 1, told);
+            return after == null || after.ordinal() ? null : new NumberSaid(at, after.end(), -after.value(), false);
+        }
         NumberSaid inWords = inWords(tokens, at);
         PhraseBook.Found<Double> phrase = told.get(at);
         if (phrase != null && (inWords == null || phrase.end() > inWords.end())) {

@@ -31,6 +31,12 @@ public record Passage(
         return switch (slot) {
             case "crop" -> ending(crops, at);
             case "n" -> ending(numbers, at);
+            case "minus" ->
+                numbers.stream()
+                        .filter(number -> number.start() == at && number.value() < 0)
+                        .mapToInt(NumberSaid::end)
+                        .findFirst()
+                        .orElse(-1);
             case "date" -> ending(days, at);
             case "place" -> ending(places, at);
             case "temp" ->
@@ -62,6 +68,14 @@ public record Passage(
     /** The same with other doings. */
     public Passage with(List<ActionSaid> found) {
         return new Passage(message, situation, tokens, numbers, quantities, days, crops, places, found);
+    }
+
+    /** The same with some crops taken as mere things. */
+    public Passage withThings(Predicate<CropSaid> things) {
+        List<CropSaid> changed = crops.stream()
+                .map(crop -> things.test(crop) ? crop.asThing() : crop)
+                .toList();
+        return new Passage(message, situation, tokens, numbers, quantities, days, changed, places, actions);
     }
 
     public int size() {

@@ -12,8 +12,7 @@ import java.util.Set;
 
 /** Finds places and containers, with their number or size: "bed 2", "the back windowsill", "9cm pots". */
 public final class Places {
-    private static final Set<String> SIZES =
-            Set.of("cm", "inch", "litre", "l", "in", "gallon", "\"", "quart", "liter", "mm");
+    private static final Set<String> SIZES = Set.of("cm", "inch", "litre", "l", "gallon", "\"", "quart", "liter", "mm");
     private final PhraseBook<PlaceSaid> book = new PhraseBook<>();
     private final Set<String> describing;
 

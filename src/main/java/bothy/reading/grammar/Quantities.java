@@ -116,6 +116,6 @@ public final class Quantities {
     }
 
     private static double rounded(double value) {
-        return Math.abs(value) > 1e12 ? value : Math.round(value * 1000) / 1000.0;
+        return Math.abs(value) > 1e12 ? value : Math.round(value * 1e5) / 1e5;
     }
 }

@@ -39,7 +39,7 @@ final class Contractions {
             case "s" ->
                 BEFORE_IS.contains(start)
                         ? List.of(start, "is")
-                        : start.equals("let") ? List.of("let", "us") : List.of(word);
+                        : start.equals("let") ? List.of("let", "us") : List.of(start, "'s");
             default -> List.of(word);
         };
     }

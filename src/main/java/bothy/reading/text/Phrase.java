@@ -185,7 +185,9 @@ public final class Phrase {
                         : -1;
                 end = end < 0 ? match(index + 1, after, tokens, limit, slots, words) : end;
                 if (end >= 0) {
-                    words.set(at, after);
+                    if (!sequence.contains("{crop}")) {
+                        words.set(at, after);
+                    }
                     return end;
                 }
             }

@@ -20,6 +20,9 @@ final class Scanner {
             "(\\d{1,2}/\\d{1,2}(/\\d{2,4})?|\\d{1,2}\\.\\d{1,2}\\.\\d{2,4}|\\d{1,2}-\\d{1,2}-\\d{4})(?![\\d/])");
     private static final Pattern TIME =
             Pattern.compile("(\\d{1,2}[:.]\\d{2} ?([ap]\\.?m)\\b|\\d{1,2}:\\d{2}(?![\\d:])|\\d{1,2} ?[ap]m\\b)");
+    /** "10-10-10" on a bag of fertiliser is neither a day nor a count. */
+    private static final Pattern FERTILISER = Pattern.compile("\\d{1,2}-\\d{1,2}-\\d{1,2}(?![\\d-])");
+
     private static final Pattern NUMBER = Pattern.compile("(\\d{1,3}(,\\d{3})+|\\d{1,15})(\\.\\d{1,9})?|\\.\\d{1,9}");
     private static final Pattern COMMA_DECIMAL = Pattern.compile("\\d{1,6},\\d{1,2}(?![\\d,])");
     private static final Pattern ORDINAL_ENDING = Pattern.compile("(st|nd|rd|th)\\b");
@@ -58,7 +61,10 @@ final class Scanner {
     }
 
     private void number() {
-        if (take(ISO, Sort.FIGURES) || take(TIME, Sort.TIME) || take(FIGURES, Sort.FIGURES)) {
+        if (take(ISO, Sort.FIGURES)
+                || take(FERTILISER, Sort.TIME)
+                || take(TIME, Sort.TIME)
+                || take(FIGURES, Sort.FIGURES)) {
             return;
         }
         int start = at;
@@ -91,7 +97,11 @@ final class Scanner {
         int start = at++;
         number();
         Token last = tokens.remove(tokens.size() - 1);
-        tokens.add(new Token(low.substring(start, at), last.sort(), -last.number(), start, at, false, false));
+        boolean number = last.sort() == Sort.NUMBER;
+        tokens.add(
+                !number
+                        ? last
+                        : new Token(low.substring(start, at), last.sort(), -last.number(), start, at, false, false));
     }
 
     private boolean take(Pattern pattern, Sort sort) {

@@ -13,6 +13,43 @@ import java.util.function.UnaryOperator;
  * English one, and one word of the trade is nearer than all others. A tie is left as it stands and told apart.
  */
 public final class Spelling {
+    private static final Set<String> BEFORE_STATE = Set.of(
+            "quite",
+            "very",
+            "really",
+            "so",
+            "too",
+            "all",
+            "now",
+            "still",
+            "bone",
+            "dry",
+            "wet",
+            "moist",
+            "damp",
+            "up",
+            "out",
+            "in",
+            "not",
+            "a",
+            "got",
+            "been",
+            "going",
+            "turning",
+            "looking",
+            "starting",
+            "flowering",
+            "ready",
+            "ripe",
+            "full",
+            "gone",
+            "just",
+            "finally",
+            "already",
+            "covered",
+            "soaking",
+            "growing",
+            "coming");
     private static final int SHORTEST = 4;
     private static final int LONG = 8;
     private final Map<String, List<String>> rewritten = new HashMap<>();
@@ -51,7 +88,18 @@ public final class Spelling {
                 tokens.add(token);
             }
         }
+        isForS(tokens);
         return tokens;
+    }
+
+    /** "Soil's quite wet": before such a word the 's is short for "is". */
+    private static void isForS(List<Token> tokens) {
+        for (int at = 0; at + 1 < tokens.size(); at++) {
+            if (tokens.get(at).is("'s")
+                    && BEFORE_STATE.contains(tokens.get(at + 1).word())) {
+                tokens.set(at, tokens.get(at).spelled("is"));
+            }
+        }
     }
 
     /** Words of the trade that are equally near to a word that was not set right; empty when none is near. */

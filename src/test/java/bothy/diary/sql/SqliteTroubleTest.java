@@ -235,6 +235,7 @@ class SqliteTroubleTest {
     }
 
     @Test
+    @SuppressWarnings("try") // the disk is only there to be filled
     void a_full_disk_keeps_what_was_told_before_and_goes_on_when_there_is_room() throws IOException {
         Path mounted = Files.createDirectory(folder.resolve("card"));
         try (SmallDisk disk = SmallDisk.at(mounted)) {
@@ -265,6 +266,7 @@ class SqliteTroubleTest {
     }
 
     @Test
+    @SuppressWarnings("try") // the disk is only there to be filled
     void a_full_disk_at_the_first_start_is_named() throws IOException {
         Path mounted = Files.createDirectory(folder.resolve("card"));
         try (SmallDisk disk = SmallDisk.at(mounted)) {

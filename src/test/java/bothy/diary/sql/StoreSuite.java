@@ -343,6 +343,45 @@ abstract class StoreSuite {
     }
 
     @Test
+    void of_many_writing_at_the_same_time_those_that_throw_take_nothing_of_the_others_along() throws Exception {
+        ExecutorService threads = Executors.newFixedThreadPool(8);
+        List<Callable<Boolean>> work = new ArrayList<>();
+        for (int number = 0; number < 400; number++) {
+            int count = number;
+            work.add(() -> {
+                try {
+                    store.write("grower-" + count % 5, page -> {
+                        page.append("m" + count, NOON, List.of(sown("bean", count)));
+                        if (count % 3 == 0) {
+                            throw new IllegalStateException("a rule broke");
+                        }
+                        return null;
+                    });
+                    return true;
+                } catch (IllegalStateException e) {
+                    return false;
+                }
+            });
+        }
+
+        List<Future<Boolean>> done = threads.invokeAll(work);
+        threads.shutdown();
+
+        List<String> kept = new ArrayList<>();
+        for (String grower : store.growers()) {
+            List<Logged> lines = lines(grower);
+            assertThat(lines)
+                    .extracting(Logged::number)
+                    .isEqualTo(LongStream.rangeClosed(1, lines.size()).boxed().toList());
+            lines.forEach(line -> kept.add(line.message()));
+        }
+        for (int number = 0; number < 400; number++) {
+            assertThat(done.get(number).get()).isEqualTo(number % 3 != 0);
+            assertThat(kept.contains("m" + number)).isEqualTo(number % 3 != 0);
+        }
+    }
+
+    @Test
     void two_threads_handling_the_same_message_write_it_once() throws Exception {
         ExecutorService threads = Executors.newFixedThreadPool(4);
         Callable<Boolean> handling = () -> store.write(SCHOOL, page -> {

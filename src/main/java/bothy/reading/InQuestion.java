@@ -1,0 +1,49 @@
+package bothy.reading;
+
+import bothy.garden.Inquiry;
+import bothy.garden.Question;
+import bothy.reading.grammar.Passage;
+import bothy.reading.text.PhraseBook.Found;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/** Tells signs that were seen from signs that are only asked about: "can I eat green potatoes?" */
+final class InQuestion {
+    private static final Set<Question> OF_WATER = EnumSet.of(
+            Question.WHEN_WATER,
+            Question.HOW_MUCH_WATER,
+            Question.WHEN_STOP_WATERING,
+            Question.READY,
+            Question.HOW_STORE,
+            Question.WHEN_PLANT_OUT,
+            Question.WHEN_SOW);
+    private static final Set<String> OWN =
+            Set.of("my", "our", "the", "these", "those", "this", "mine", "they", "have", "got", "them", "it");
+    private static final Set<String> OF_SOIL = Set.of("overwatering", "underwatering", "wilting");
+
+    private InQuestion() {}
+
+    static List<Found<String>> seen(Passage passage, List<Found<String>> troubles, Inquiry inquiry, int begins) {
+        return troubles.stream()
+                .filter(trouble -> trouble.start() < begins || !asked(passage, trouble, inquiry, begins))
+                .toList();
+    }
+
+    private static boolean asked(Passage passage, Found<String> trouble, Inquiry inquiry, int begins) {
+        if (OF_SOIL.contains(trouble.meaning()) && OF_WATER.contains(inquiry.question())) {
+            return true;
+        }
+        boolean general = inquiry.question() == Question.SAFE || inquiry.question() == Question.HOW_TO;
+        return general && !says(passage, begins, trouble.end());
+    }
+
+    private static boolean says(Passage passage, int from, int to) {
+        for (int at = from; at < to; at++) {
+            if (OWN.contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
