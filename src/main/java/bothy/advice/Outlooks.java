@@ -21,6 +21,8 @@ import java.util.Optional;
 final class Outlooks {
     /** A last day of sowing further ahead than this is next season's: this season's is past. */
     private static final int SEASON_AHEAD_DAYS = 200;
+    /** What takes longer than this from sowing to harvest is not hurried by the frost. Common practice. */
+    private static final int OVER_WINTER_DAYS = 180;
 
     private final Planting planting;
     private final Sheet sheet;
@@ -60,12 +62,18 @@ final class Outlooks {
         }
         // A hardy crop goes on ripening for some weeks after the first frost. Common practice: four.
         LocalDate end = hardy ? frosts.firstAutumn().plusWeeks(4) : frosts.firstAutumn();
-        LocalDate last = new Season(frosts.lastSpring(), end)
-                .lastSowing(days(harvest.daysFromSowing().middle()), 0, Season.AUTUMN_SLACK_DAYS);
+        // Just before the end, so that the order of the frosts, which a grower may tell oddly, does not matter here.
+        LocalDate last = new Season(end.minusDays(1), end)
+                .lastSowing(days(harvest.daysFromSowing().middle()), 0, slack(harvest));
         if (last.isAfter(today.plusDays(SEASON_AHEAD_DAYS))) {
             last = last.minusYears(1);
         }
         found.add(new Outlook(planting.id(), What.SOWN, "latest", last.minusDays(14), last, frosts.told()));
+    }
+
+    /** Days shorten for what would ripen in autumn; a crop that stands over winter has its own time. */
+    private static int slack(Sheet.Harvest harvest) {
+        return harvest.daysFromSowing().middle() > OVER_WINTER_DAYS ? 0 : Season.AUTUMN_SLACK_DAYS;
     }
 
     private static int days(double days) {

@@ -50,8 +50,9 @@ public final class HowManyReckoning {
         if (out == null || out.spacingCm() == null || out.rowSpacingCm() == null || inquiry.length() == null && !area) {
             return Stream.empty();
         }
-        double along = out.spacingCm().middle() / CM_PER_M;
-        double across = out.rowSpacingCm().middle() / CM_PER_M;
+        // The closest that the sheet allows: how many fit, not how many would like to stand there.
+        double along = out.spacingCm().low() / CM_PER_M;
+        double across = out.rowSpacingCm().low() / CM_PER_M;
         Bed bed = area && inquiry.length() == null
                 ? new Bed.Rectangle(Math.sqrt(inquiry.amount()), Math.sqrt(inquiry.amount()))
                 : new Bed.Rectangle(inquiry.length(), inquiry.width() == null ? across : inquiry.width());
@@ -60,8 +61,8 @@ public final class HowManyReckoning {
                 Spacing.rows(along, across).plantsIn(bed),
                 Spacing.offset(along).plantsIn(bed),
                 bed.areaM2(),
-                out.spacingCm().middle(),
-                out.rowSpacingCm().middle()));
+                out.spacingCm().low(),
+                out.rowSpacingCm().low()));
     }
 
     private static Stream<?> seeds(Subject subject, Inquiry inquiry) {

@@ -23,7 +23,10 @@ import java.util.regex.Pattern;
 record Standing(Ground ground, int plants, boolean told) {
     private static final double CM_PER_M = 100;
     private static final double LITRES_PER_GALLON = 3.785411784;
-    /** The ground that one plant is watered on. Own choice: no wider than a square metre, though a squash may be spaced wider. */
+    /**
+     * The ground that one plant is watered on. Own choice: the closest spacing of its sheet, which is what its roots fill, and no wider
+     * than a square metre.
+     */
     private static final double MOST_AREA_M2 = 1;
     /** Ground that the leaves of a plant in a pot shade at most. Own choice. */
     private static final double MOST_LEAVES_M2 = 0.5;
@@ -50,7 +53,7 @@ record Standing(Ground ground, int plants, boolean told) {
         }
         double area = Math.min(
                 MOST_AREA_M2,
-                out.spacingCm().middle() / CM_PER_M * out.rowSpacingCm().middle() / CM_PER_M);
+                out.spacingCm().low() / CM_PER_M * out.rowSpacingCm().low() / CM_PER_M);
         Integer count = subject.planting().count() == null || subject.planting().count() < 1
                 ? subject.planting().sown()
                 : subject.planting().count();

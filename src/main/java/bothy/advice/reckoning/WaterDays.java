@@ -19,6 +19,7 @@ final class WaterDays {
     /** Rain told without an amount. Common practice: a good shower. */
     private static final double SHOWER_MM = 5;
 
+    private static final int UNWATCHED_DAYS = 14;
     private static final double MOST_RAIN_MM = 500;
     private static final double MOST_LITRES = 1000;
     private final Subject subject;
@@ -80,6 +81,20 @@ final class WaterDays {
 
     boolean watered(LocalDate day) {
         return litres.getOrDefault(day, 0.0) > 0;
+    }
+
+    /**
+     * Whether something is known of the last fortnight's water: weather, rain, a watering, a finger test, or that it was only just set
+     * out. Nobody tells of every shower, so without any word the balance would only drift.
+     */
+    boolean watched(LocalDate today) {
+        LocalDate since = today.minusDays(UNWATCHED_DAYS);
+        boolean fresh = !start(subject).isBefore(since);
+        return fresh
+                || Stream.of(rain.keySet(), litres.keySet(), felt.keySet())
+                        .flatMap(java.util.Collection::stream)
+                        .anyMatch(day -> !day.isBefore(since) && !day.isAfter(today))
+                || since.datesUntil(today.plusDays(1)).anyMatch(this::weatherKnown);
     }
 
     double rainMm(LocalDate day) {

@@ -13,6 +13,7 @@ import bothy.agronomy.water.Stages;
 import bothy.agronomy.water.TypicalEvapotranspiration.Climate;
 import bothy.agronomy.water.Watering;
 import bothy.almanac.PlaceKind;
+import bothy.almanac.Range;
 import bothy.almanac.Sheet;
 import bothy.garden.Inquiry;
 import bothy.garden.What;
@@ -71,6 +72,9 @@ final class WaterReckoning {
         LocalDate today = subject.today();
         boolean settledToday = days.watered(today) || days.felt(today) != null;
         LocalDate lastPast = settledToday ? today : today.minusDays(1);
+        if (!days.watched(today)) {
+            return Stream.empty();
+        }
         List<Ledger.Told> past = days.from(start, lastPast);
         List<Ledger.Told> ahead = days.from(lastPast.plusDays(1), today.plusDays(DAYS_AHEAD));
         List<Ledger.Line> lines = ledger.lines(past);
@@ -120,9 +124,10 @@ final class WaterReckoning {
         double free = lines.isEmpty() ? 0 : lines.get(lines.size() - 1).day().freeMm();
         LocalDate today = subject.today();
         boolean dry = days.felt(today) == SoilWater.Finger.DRY && !days.watered(today);
-        double litres = dry
+        double missing = dry
                 ? standing.ground().litresMissing(now)
                 : next.map(Ledger.Next::litres).orElse(0.0);
+        double litres = Math.min(missing, dose());
         double can = canLitres();
         String basis = basis(lines);
         return new WaterBalance(
@@ -136,6 +141,14 @@ final class WaterReckoning {
                 can,
                 basis,
                 basis.equals("weather-known") && standing.told());
+    }
+
+    /** The most that is carried to a plant at a time, by its sheet, for all plants; what is still missing makes the next time come sooner. */
+    private double dose() {
+        Range each = subject.sheet().watering() == null
+                ? null
+                : subject.sheet().watering().litresPerPlant();
+        return each == null ? Double.MAX_VALUE : each.high() * standing.plants();
     }
 
     private double canLitres() {
