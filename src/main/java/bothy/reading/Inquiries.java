@@ -8,6 +8,7 @@ import bothy.reading.grammar.DaySaid;
 import bothy.reading.grammar.NumberSaid;
 import bothy.reading.grammar.Passage;
 import bothy.reading.grammar.Quantity;
+import bothy.reading.told.PlantingsMeant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;

@@ -11,6 +11,7 @@ import bothy.garden.Statement;
 import bothy.garden.What;
 import bothy.reading.grammar.Passage;
 import bothy.reading.text.PhraseBook;
+import bothy.reading.text.PhraseFile;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;

@@ -150,6 +150,9 @@ final class Phrasing {
         if (topic != null) {
             return topic;
         }
+        if (inquiry.crop() == null && inquiry.question() == Question.OTHER) {
+            return talk("no-answer", Map.of());
+        }
         return inquiry.crop() == null
                 ? talk("which-crop-question", Map.of())
                 : talk("no-rule", Map.of("crops", vocabulary.names().many(inquiry.crop())));

@@ -1,4 +1,4 @@
-package bothy.reading;
+package bothy.reading.told;
 
 import bothy.garden.Doubt;
 import bothy.garden.Event;
@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.Set;
 
 /** Makes statements and plans of clauses: for each crop of a clause one, with its count, amount, place, day and plantings. */
-final class Statements {
+public final class Statements {
     private static final Set<String> ALL = Set.of("everything", "everyone", "lot", "whole", "everybody", "entire");
     private static final int MOST_PLANTS = 20_000;
     private final Particulars particulars;
@@ -25,14 +25,14 @@ final class Statements {
 
     private final UnknownCrops unknownCrops;
 
-    Statements(Particulars particulars, Grammar grammar) {
+    public Statements(Particulars particulars, Grammar grammar) {
         this.particulars = particulars;
         this.whatMeant = new WhatMeant(grammar.cropNames());
         this.unknownCrops = new UnknownCrops(grammar);
     }
 
     /** What one message tells as done, in order. */
-    List<Told> told(Passage passage, List<Clause> clauses) {
+    public List<Told> told(Passage passage, List<Clause> clauses) {
         List<Told> told = new ArrayList<>();
         for (Clause clause : clauses) {
             if (clause.mood() == Mood.DONE || clause.mood() == Mood.UNCLEAR) {
@@ -49,7 +49,7 @@ final class Statements {
     }
 
     /** What one message tells as meant. */
-    List<Plan> plans(Passage passage, List<Clause> clauses) {
+    public List<Plan> plans(Passage passage, List<Clause> clauses) {
         List<Plan> plans = new ArrayList<>();
         for (Clause clause : clauses) {
             boolean toCome = clause.mood() == Mood.DONE && toCome(passage, clause);
@@ -197,13 +197,34 @@ final class Statements {
                         .contains(what)) {
             return List.of();
         }
+        boolean dug = what == What.HARVESTED
+                && event.count() == null
+                && before.isEmpty()
+                && !names(
+                        passage,
+                        clause,
+                        Set.of(
+                                "them",
+                                "it",
+                                "they",
+                                "these",
+                                "those",
+                                "ones",
+                                "lot",
+                                "all",
+                                "first",
+                                "everything",
+                                "some"));
+        if (dug) {
+            return List.of();
+        }
         boolean gap = clause.action().action().equals("planted")
                 && clause.action().end() - clause.action().start()
                         > clause.action().words().cardinality();
         if (gap && !names(passage, clause, Set.of("them", "it", "they", "these", "those", "ones", "lot", "all"))) {
             return List.of();
         }
-        Told strange = unknownCrops.in(passage, clause, Told.of(event, from, to));
+        Told strange = before.isEmpty() ? unknownCrops.in(passage, clause, Told.of(event, from, to)) : null;
         return strange != null
                 ? List.of(strange)
                 : new Unnamed(passage, clause, before).meant(Told.of(event, from, to), names(passage, clause, ALL));
