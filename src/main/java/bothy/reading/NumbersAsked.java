@@ -6,6 +6,7 @@ import bothy.garden.Inquiry;
 import bothy.garden.Question;
 import bothy.reading.grammar.Passage;
 import bothy.reading.text.PhraseBook;
+import bothy.reading.text.PhraseFile;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
