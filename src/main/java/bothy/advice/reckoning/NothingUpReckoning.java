@@ -130,18 +130,25 @@ final class NothingUpReckoning {
                 USUAL_AGE_YEARS, seed.seedLifeYears(), Math.max(20, Math.min(98, seed.minGerminationPercent())));
     }
 
+    /** What the finger found last, else moist where a watering was told. */
     private static Moisture moisture(Subject subject) {
+        LocalDate since = subject.today().minusDays(SOIL_FELT_DAYS);
         return subject.events().stream()
-                .filter(event -> event.what() == What.SOIL_CHECKED && event.detail() != null)
-                .filter(event -> !event.on().isBefore(subject.today().minusDays(SOIL_FELT_DAYS)))
+                .filter(event -> !event.on().isBefore(since))
+                .filter(event ->
+                        event.what() == What.WATERED || event.what() == What.SOIL_CHECKED && event.detail() != null)
                 .reduce((earlier, later) -> later)
-                .map(event -> switch (event.detail()) {
-                    case "dry" -> Moisture.DRY;
-                    case "moist" -> Moisture.MOIST;
-                    case "wet" -> Moisture.WET;
-                    default -> Moisture.UNKNOWN;
-                })
+                .map(event -> event.what() == What.WATERED ? Moisture.MOIST : felt(event.detail()))
                 .orElse(Moisture.UNKNOWN);
+    }
+
+    private static Moisture felt(String detail) {
+        return switch (detail) {
+            case "dry" -> Moisture.DRY;
+            case "moist" -> Moisture.MOIST;
+            case "wet" -> Moisture.WET;
+            default -> Moisture.UNKNOWN;
+        };
     }
 
     /** Soil temperature of each day since the sowing: as told or usual there, outdoors from the air where the weather is known. */
