@@ -15,6 +15,7 @@ import bothy.garden.Given.Occasion;
 import bothy.garden.Given.Sureness;
 import bothy.garden.Stage;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -99,18 +100,29 @@ public final class Advisor {
 
     private static Given given(Advice advice, Reasons reasons, Day day) {
         Inference inference = reasons.of(advice);
+        Occasion occasion = occasion(reasons.roots(advice));
         LocalDate due = advice.due() == null ? day.today() : advice.due();
         return new Given(
                 advice.id(),
                 advice.planting(),
                 crop(advice.planting(), day),
                 due,
-                advice.nextCheck(),
-                occasion(reasons.roots(advice)),
+                occasion == Occasion.STANDING ? nextCheck(advice, day) : advice.nextCheck(),
+                occasion,
                 sureness(inference.source(), reasons.restsOnToldFacts(advice)),
                 neglect(inference),
                 inference.figures(),
                 reasons.because(advice));
+    }
+
+    /** What was left undone past its next check is looked at again after as long a time, not every day. */
+    private static LocalDate nextCheck(Advice advice, Day day) {
+        LocalDate next = advice.nextCheck();
+        if (next == null || advice.due() == null || next.isAfter(day.today())) {
+            return next;
+        }
+        long rest = Math.max(1, ChronoUnit.DAYS.between(advice.due(), next));
+        return day.today().plusDays(rest);
     }
 
     private static String crop(String planting, Day day) {

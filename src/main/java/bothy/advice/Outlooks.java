@@ -260,7 +260,7 @@ final class Outlooks {
         storeCheck();
     }
 
-    /** The next look at the store: intervals from the day it was put away, the one at hand included until a look is told. */
+    /** The next look at the store: intervals from the day it was put away or last looked at; the one at hand and the one after. */
     private void storeCheck() {
         Latest stored = latest.get(What.STORED);
         Double every = sheet.storing() == null ? null : sheet.storing().checkEveryDays();
@@ -273,7 +273,12 @@ final class Outlooks {
             looked = note.on();
         }
         LocalDate next = looked.plusDays(Math.round(every));
-        found.add(new Outlook(planting.id(), What.STORED, "check", next, next.plusDays(7), true));
+        LocalDate after = next.plusDays(Math.round(every));
+        while (!after.isAfter(today)) {
+            next = after;
+            after = after.plusDays(Math.round(every));
+        }
+        found.add(new Outlook(planting.id(), What.STORED, "check", next, after, true));
     }
 
     private Latest first(What... kinds) {

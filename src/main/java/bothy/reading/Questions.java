@@ -178,6 +178,9 @@ final class Questions {
         if (command != null) {
             return command;
         }
+        if (passage.word(begins).equals("why")) {
+            return Question.WHY;
+        }
         boolean told =
                 passage.actions().stream().anyMatch(action -> action.start() >= sentence[0] && action.end() <= begins);
         Found<Question> best = null;

@@ -23,6 +23,10 @@ import java.util.Set;
 
 /** Gathers what the sentences of a message tell, ask and show. */
 final class Sentences {
+    /** Doings that a sign may use the words of: "covered in greenfly", "flowers dropping". */
+    private static final Set<String> SEEN =
+            Set.of("flowering", "fruit-set", "emerged", "colour-turned", "protected", "soil-checked");
+
     private final Clauses clauses;
     private final Statements statements;
     private final Asking asking;
@@ -109,13 +113,17 @@ final class Sentences {
         return Set.of("frost", "soil-checked", "temperature", "moved").contains(action.action());
     }
 
+    /** What a sign's words tell is no doing; of plants that died both are true unless the sign has all the words. */
     private static boolean troubled(ActionSaid action, List<Found<String>> troubles) {
         boolean frost = action.action().equals("frost")
                 && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("frost-damage"));
+        boolean seen = SEEN.contains(action.action());
         return frost
-                || !action.action().equals("died")
-                        && troubles.stream().anyMatch(trouble -> action.words().stream()
-                                .allMatch(trouble.place().words()::get));
+                || troubles.stream()
+                        .anyMatch(trouble -> seen
+                                ? action.words().intersects(trouble.place().words())
+                                : action.words().stream()
+                                        .allMatch(trouble.place().words()::get));
     }
 
     Heard heard(Passage passage, Gathered gathered) {

@@ -10,7 +10,6 @@ import bothy.garden.Given.Occasion;
 import bothy.garden.Inquiry;
 import bothy.garden.Logged;
 import bothy.garden.Question;
-import bothy.garden.SignSeen;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -115,14 +114,13 @@ final class Choosing {
         return side.size() > MOST_NEXT ? side.subList(0, MOST_NEXT) : side;
     }
 
+    /** A sign is answered by its own advice; what else that planting wants can wait. */
     private static String planting(Entry entry) {
         return entry instanceof Event event
                 ? event.planting()
-                : entry instanceof SignSeen sign
-                        ? sign.planting()
-                        : entry instanceof Amendment amendment && amendment.instead() != null
-                                ? planting(amendment.instead())
-                                : null;
+                : entry instanceof Amendment amendment && amendment.instead() != null
+                        ? planting(amendment.instead())
+                        : null;
     }
 
     private boolean mustNotWait(Given given) {

@@ -29,6 +29,10 @@ import java.util.TreeSet;
 final class Phrasing {
     private static final String CROPS_HERE = "\u0001";
     private static final Set<Question> LISTS = Set.of(Question.TO_DO, Question.STATUS, Question.NEXT, Question.WHY);
+    /** "Sowing squash tomorrow, how do I do it?" is answered by what the plan called for. */
+    private static final Set<Given.Occasion> ANSWERS =
+            Set.of(Given.Occasion.ASKED, Given.Occasion.SIGN, Given.Occasion.PLANNED);
+
     private final Wording wording;
     private final Vocabulary vocabulary;
     private final Map<String, Sheet> sheets;
@@ -124,7 +128,8 @@ final class Phrasing {
             }
         }
         for (SignSeen sign : turn.heard().signs()) {
-            boolean known = spoken.stream().anyMatch(given -> given.occasion() == Given.Occasion.SIGN);
+            boolean known = spoken.stream().anyMatch(given -> given.occasion() == Given.Occasion.SIGN)
+                    || sign.sign().endsWith("watering") && feltTheSoil();
             if (!known) {
                 lines.add(talk("sign-unknown", Map.of("sign", sign.sign().replace('-', ' '))));
             }
@@ -132,9 +137,15 @@ final class Phrasing {
         return List.copyOf(lines);
     }
 
+    /** Soil told as dry or wet is answered as such; that the plants want less or more water is the same told twice. */
+    private boolean feltTheSoil() {
+        return turn.written().stream()
+                .anyMatch(line -> line.entry() instanceof Event event && event.what() == What.SOIL_CHECKED);
+    }
+
     private static boolean answered(Inquiry inquiry, List<Given> spoken) {
         return spoken.stream()
-                .filter(given -> given.occasion() == Given.Occasion.ASKED || given.occasion() == Given.Occasion.SIGN)
+                .filter(given -> ANSWERS.contains(given.occasion()))
                 .anyMatch(given -> inquiry.crop() == null || inquiry.crop().equals(given.crop()));
     }
 
@@ -176,10 +187,17 @@ final class Phrasing {
     Optional<LocalDate> nextLook(List<Given> spoken) {
         return spoken.stream()
                 .filter(given -> given.neglect() != Given.Neglect.PERSON_HURT)
-                .map(Given::nextCheck)
+                .map(this::look)
                 .filter(Objects::nonNull)
                 .filter(day -> day.isAfter(turn.today()))
                 .min(Comparator.naturalOrder());
+    }
+
+    /** What stands ahead is first looked at when it is due. */
+    private LocalDate look(Given given) {
+        boolean ahead =
+                given.occasion() == Given.Occasion.STANDING && given.due().isAfter(turn.today());
+        return ahead ? given.due() : given.nextCheck();
     }
 
     String lookAgain(LocalDate day) {
@@ -190,7 +208,7 @@ final class Phrasing {
     Optional<Doubt> questionOf(List<Given> spoken) {
         for (Given given : spoken) {
             Wording.Says says = wording.advice().get(given.id());
-            Wording.Says own = says == null ? null : says.in(given.crop());
+            Wording.Says own = says == null || given.due().isAfter(turn.today()) ? null : says.in(given.crop());
             if (own != null && own.ask() != null && own.answers() != null) {
                 Optional<String> question = fill(own.ask(), given, false)
                         .map(text -> text.replace(CROPS_HERE, vocabulary.names().planting(given.planting())));

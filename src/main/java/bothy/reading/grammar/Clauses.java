@@ -67,6 +67,18 @@ public final class Clauses {
         return clauses;
     }
 
+    /** "Got the spuds in. 30 of them." */
+    private static boolean counting(Passage passage, int[] sentence) {
+        List<NumberSaid> numbers = passage.counts(sentence[0], sentence[1]);
+        if (numbers.isEmpty() || numbers.get(0).start() - sentence[0] > 1) {
+            return false;
+        }
+        int end = numbers.get(0).end();
+        return end == sentence[1]
+                || Set.of("of", "out", "in", "so", "altogether", "seeds", "plants", "total", "up", "cells")
+                        .contains(passage.word(end));
+    }
+
     /** "Bagged up and froze 2 lb of beans": the first doing has the second one's crops. */
     private static void shareForward(List<Clause> clauses) {
         for (int i = clauses.size() - 2; i >= 0; i--) {
@@ -92,11 +104,40 @@ public final class Clauses {
                 .filter(crop -> !crop.thing())
                 .toList();
         Clause last = before.isEmpty() ? null : before.get(before.size() - 1);
+        if (last != null && crops.isEmpty() && last.mood() == Mood.DONE && counting(passage, sentence)) {
+            before.remove(before.size() - 1);
+            return List.of(new Clause(
+                    last.action(),
+                    last.from(),
+                    sentence[1],
+                    last.sentence(),
+                    last.crops(),
+                    last.mood(),
+                    last.relative()));
+        }
         boolean opens = !crops.isEmpty() && crops.get(0).start() - sentence[0] <= 4;
         if (last == null || !opens || last.mood() != Mood.DONE || last.action().state() || measured(last.action())) {
             return List.of();
         }
         return List.of(new Clause(last.action(), sentence[0], sentence[1], sentence, crops, Mood.DONE, -1));
+    }
+
+    /** "Put some peas to soak and sowed them today": "them" are the peas. */
+    private static boolean pointsBack(Passage passage, int start, int end) {
+        for (int at = start; at < end; at++) {
+            if (Set.of("them", "it", "they", "these").contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static List<CropSaid> earlier(Passage passage, int start) {
+        return passage.crops().stream()
+                .filter(crop -> crop.end() <= start && !crop.thing())
+                .reduce((first, second) -> second)
+                .map(List::of)
+                .orElse(List.of());
     }
 
     /** A temperature stands anywhere in a sentence and parts nothing. */
@@ -152,6 +193,9 @@ public final class Clauses {
             List<CropSaid> more = new ArrayList<>(last.crops());
             more.addAll(before);
             clauses.add(last.with(more));
+        }
+        if (inside.isEmpty() && clauses.isEmpty() && pointsBack(passage, start, end)) {
+            inside = earlier(passage, start);
         }
         Mood mood = moods.of(action, passage, start, end, sentence);
         clauses.add(new Clause(

@@ -90,7 +90,7 @@ public final class Moods {
         if (has("pastseason", passage, sentence[0], sentence[1])) {
             return Mood.NOT_OURS;
         }
-        if (others(passage, from, action)) {
+        if (forecast(passage, sentence, action) || others(passage, from, action)) {
             return Mood.NOT_OURS;
         }
         return ours(action, passage, from, to);
@@ -237,6 +237,27 @@ public final class Moods {
         int verb = action.words().nextSetBit(0);
         return (has("others", passage, from, verb) || anothers(passage, from, verb, verb + 1))
                 && !has("household", passage, from, passage.size());
+    }
+
+    /** Weather that is only forecast has not been. */
+    private static boolean forecast(Passage passage, int[] sentence, ActionSaid action) {
+        boolean weather = Set.of("rain", "frost", "temperature").contains(action.action());
+        for (int at = sentence[0]; weather && at < sentence[1]; at++) {
+            if (Set.of(
+                            "forecast",
+                            "predicted",
+                            "forecasting",
+                            "forecasted",
+                            "expected",
+                            "expecting",
+                            "tomorrow",
+                            "due",
+                            "predicting")
+                    .contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** "Sarah sowed her tomatoes": what belongs to her she did. */

@@ -224,7 +224,9 @@ public final class Statements {
         if (gap && !names(passage, clause, Set.of("them", "it", "they", "these", "those", "ones", "lot", "all"))) {
             return List.of();
         }
-        Told strange = before.isEmpty() ? unknownCrops.in(passage, clause, Told.of(event, from, to)) : null;
+        Told strange = before.isEmpty() && !names(passage, clause, ALL)
+                ? unknownCrops.in(passage, clause, Told.of(event, from, to))
+                : null;
         return strange != null
                 ? List.of(strange)
                 : new Unnamed(passage, clause, before).meant(Told.of(event, from, to), names(passage, clause, ALL));
