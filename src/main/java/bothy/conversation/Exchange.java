@@ -76,8 +76,15 @@ final class Exchange {
                 .answer()
                 .orElseGet(() -> knowledge.replier().answer(turn));
         remember(answer, turn);
+        Reply reply = WeatherNotes.under(
+                answer.reply(),
+                answer.spoken(),
+                heard.inquiries(),
+                garden.grower(),
+                knowledge.weather(),
+                knowledge.replier());
         return new Outcome(
-                rulesFailed ? withFailure(answer.reply()) : answer.reply(),
+                rulesFailed ? withFailure(reply) : reply,
                 written,
                 answer.spoken(),
                 answer.nextLook(),
@@ -157,7 +164,7 @@ final class Exchange {
                 asked(heard, garden),
                 signs,
                 heard.plans(),
-                knowledge.weather().around(garden.grower(), today));
+                Skies.over(page, knowledge.weather(), garden.grower(), today));
         try {
             return knowledge.advisor().advise(day);
         } catch (AdviceFailed failure) {

@@ -47,21 +47,19 @@ final class ForecastDays {
         boolean most = covered >= MOST_OF_THE_DAY;
         Double low = covers(date, zone, 3, 7, within) ? extreme(within, start, -1) : null;
         Double high = covers(date, zone, 12, 17, within) ? extreme(within, start, 1) : null;
-        Double humid = most ? humidHours(within, start, end) : null;
-        Double wind = within.stream()
-                .map(ForecastStep::windMs)
-                .filter(Objects::nonNull)
-                .max(Double::compare)
-                .orElse(null);
         return new ForecastDay(
-                new WeatherDay(date, low, high, most ? rain(within, start, end) : null, false, humid, wind),
-                humid,
+                new WeatherDay(date, low, high, most ? rain(within, start, end) : null, false),
+                most ? humidHours(within, start, end) : null,
                 within.stream()
                         .map(ForecastStep::humidityPercent)
                         .filter(Objects::nonNull)
                         .min(Double::compare)
                         .orElse(null),
-                wind,
+                within.stream()
+                        .map(ForecastStep::windMs)
+                        .filter(Objects::nonNull)
+                        .max(Double::compare)
+                        .orElse(null),
                 covered);
     }
 
