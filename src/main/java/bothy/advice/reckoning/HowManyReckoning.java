@@ -1,6 +1,7 @@
 package bothy.advice.reckoning;
 
 import bothy.advice.reckoned.CompostNeeded;
+import bothy.advice.reckoned.NotReckoned;
 import bothy.advice.reckoned.PlantsThatFit;
 import bothy.advice.reckoned.SeedsNeeded;
 import bothy.advice.reckoned.YieldExpected;
@@ -28,7 +29,11 @@ public final class HowManyReckoning {
     private HowManyReckoning() {}
 
     static Stream<?> of(Subject subject) {
-        return subject.inquiries().stream().flatMap(inquiry -> answer(subject, inquiry));
+        try {
+            return subject.inquiries().stream().flatMap(inquiry -> answer(subject, inquiry)).toList().stream();
+        } catch (IllegalArgumentException outOfRange) {
+            return Stream.of(new NotReckoned(subject.id()));
+        }
     }
 
     private static Stream<?> answer(Subject subject, Inquiry inquiry) {
