@@ -39,12 +39,12 @@ final class Outlooks {
         this.today = today;
     }
 
-    List<Outlook> all(SeasonDates seasons, Warmth warmth) {
+    List<Outlook> all(SeasonDates seasons, Warmth warmth, List<Double> soilC) {
         if (!planting.begunAtAll()) {
             sowing(seasons);
         }
         latestSowing();
-        emergence(warmth);
+        emergence(warmth, soilC);
         plantingOut(seasons);
         flowering();
         feeding();
@@ -120,7 +120,7 @@ final class Outlooks {
         }
     }
 
-    private void emergence(Warmth warmth) {
+    private void emergence(Warmth warmth, List<Double> soilC) {
         Sheet.Germination germination = sheet.germination();
         // Seed that was too cold starts anew where it was moved to.
         LocalDate sown = latest.containsKey(What.MOVED) ? latest.get(What.MOVED).on() : planting.begun();
@@ -128,8 +128,9 @@ final class Outlooks {
             return;
         }
         // The table is for seed: sets, cloves and tubers keep their own time.
-        Optional<Emergence.Dates> dates =
-                planting.start() == Planting.Start.SEED ? byTemperature(germination, sown, warmth) : Optional.empty();
+        Optional<Emergence.Dates> dates = planting.start() == Planting.Start.SEED
+                ? byTemperature(germination, sown, warmth, soilC)
+                : Optional.empty();
         if (dates.isPresent()) {
             LocalDate first = dates.get().oneInTenBy();
             LocalDate late = dates.get().nineInTenBy();
@@ -140,11 +141,11 @@ final class Outlooks {
     }
 
     private static Optional<Emergence.Dates> byTemperature(
-            Sheet.Germination germination, LocalDate sown, Warmth warmth) {
+            Sheet.Germination germination, LocalDate sown, Warmth warmth, List<Double> soilC) {
         if (germination.emergenceDays() == null || germination.emergenceDays().size() < 2 || warmth == null) {
             return Optional.empty();
         }
-        return Emergence.table(germination.emergenceDays()).dates(sown, List.of(), warmth.tempC());
+        return Emergence.table(germination.emergenceDays()).dates(sown, soilC, warmth.tempC());
     }
 
     private void plantingOut(SeasonDates seasons) {

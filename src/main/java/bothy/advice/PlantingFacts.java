@@ -9,6 +9,7 @@ import bothy.advice.facts.Stands;
 import bothy.advice.facts.Warmth;
 import bothy.advice.reckoning.Reckoning;
 import bothy.advice.reckoning.Subject;
+import bothy.agronomy.climate.SoilWarmth;
 import bothy.almanac.PlaceKind;
 import bothy.almanac.Places;
 import bothy.almanac.Range;
@@ -66,7 +67,8 @@ final class PlantingFacts {
             facts.add(warmth);
         }
         if (sheet != null) {
-            List<Outlook> outlooks = new Outlooks(planting, sheet, latest, frosts, day.today()).all(seasons, warmth);
+            List<Outlook> outlooks = new Outlooks(planting, sheet, latest, frosts, day.today())
+                    .all(seasons, warmth, soil(stands, warmth));
             facts.addAll(outlooks);
             facts.addAll(Reckoning.of(subject(latest, outlooks, stands, warmth, frosts)));
         }
@@ -177,6 +179,22 @@ final class PlantingFacts {
                         .mapToDouble(one -> (one.tmin() + one.tmax()) / 2)
                         .average()
                         .orElseThrow());
+    }
+
+    /** Soil temperature of each day since the sowing outdoors or under glass, where the weather of all of them is known. */
+    private List<Double> soil(Stands stands, Warmth warmth) {
+        boolean steady = warmth == null || warmth.told() || stands.where() == PlaceKind.INDOORS;
+        if (steady || planting.begun() == null || !planting.begun().isBefore(day.today())) {
+            return List.of();
+        }
+        List<Double> air = day.weather().stream()
+                .filter(one ->
+                        !one.date().isBefore(planting.begun()) && one.date().isBefore(day.today()))
+                .filter(one -> one.tmin() != null && one.tmax() != null)
+                .map(one -> (one.tmin() + one.tmax()) / 2)
+                .toList();
+        boolean each = air.size() == ChronoUnit.DAYS.between(planting.begun(), day.today());
+        return each ? SoilWarmth.fromAirC(air) : List.of();
     }
 
     /** The dry days up to today, or up to the rain just told, which ends them: how long it was dry is what matters then. */

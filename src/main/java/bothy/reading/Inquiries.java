@@ -30,7 +30,8 @@ final class Inquiries {
         String topic =
                 switch (question) {
                     case HOW_TO, HOW_STORE -> questions.topic(passage, begins, sentence[1]);
-                    case SAFE -> safe(passage, begins, sentence[1]);
+                    // "Frost tonight, are they all right?" names the danger before it asks.
+                    case SAFE -> safe(passage, sentence[0], sentence[1]);
                     default -> null;
                 };
         Inquiry inquiry = figures(

@@ -26,8 +26,7 @@ import java.util.Set;
 /** Gathers what the sentences of a message tell, ask and show. */
 final class Sentences {
     /** Doings that a sign may use the words of: "covered in greenfly", "flowers dropping". */
-    private static final Set<String> SEEN =
-            Set.of("flowering", "fruit-set", "emerged", "colour-turned", "protected", "soil-checked");
+    private static final Set<String> SEEN = Set.of("fruit-set", "emerged", "colour-turned", "protected");
 
     private final Clauses clauses;
     private final Statements statements;
@@ -67,7 +66,7 @@ final class Sentences {
         List<SettingChange> set = new ArrayList<>();
         Passage passage = whole;
         for (int[] sentence : whole.sentences()) {
-            List<Found<String>> troubles = signs.in(passage, sentence);
+            List<Found<String>> troubles = withoutSoil(passage, signs.in(passage, sentence));
             List<SettingChange> told = settings.in(passage, sentence);
             passage = without(passage, sentence, troubles, !told.isEmpty());
             int begins = questions.begins(passage, sentence);
@@ -115,12 +114,29 @@ final class Sentences {
         return Set.of("frost", "soil-checked", "temperature", "moved").contains(action.action());
     }
 
+    /** "The soil is bone dry" tells of the soil, not of trouble. */
+    private static List<Found<String>> withoutSoil(Passage passage, List<Found<String>> troubles) {
+        return troubles.stream()
+                .filter(trouble -> !Set.of("underwatering", "overwatering").contains(trouble.meaning())
+                        || passage.actions().stream()
+                                .noneMatch(action -> action.action().equals("soil-checked")
+                                        && action.words()
+                                                .intersects(trouble.place().words())))
+                .toList();
+    }
+
     /** What a sign's words tell is no doing; of plants that died both are true unless the sign has all the words. */
     private static boolean troubled(ActionSaid action, List<Found<String>> troubles) {
         boolean frost = action.action().equals("frost")
                 && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("frost-damage"));
         boolean seen = SEEN.contains(action.action());
+        boolean fallen = action.action().equals("flowering")
+                && troubles.stream()
+                        .anyMatch(trouble -> Set.of("flowers-dropping", "only-male-flowers")
+                                        .contains(trouble.meaning())
+                                && action.words().intersects(trouble.place().words()));
         return frost
+                || fallen
                 || troubles.stream()
                         .anyMatch(trouble -> seen
                                 ? action.words().intersects(trouble.place().words())

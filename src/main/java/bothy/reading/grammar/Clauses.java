@@ -53,6 +53,15 @@ public final class Clauses {
                 relative = actions.get(i).start();
                 continue;
             }
+            if (i + 1 < actions.size() && trailing(passage, actions.get(i), actions.get(i + 1))) {
+                relative = actions.get(i + 1).start();
+                end = i + 2 == actions.size() ? to : boundary(passage, actions.get(i + 1), actions.get(i + 2));
+                add(clauses, passage, actions.get(i), start, end, sentence, relative);
+                i++;
+                relative = -1;
+                start = end;
+                continue;
+            }
             add(clauses, passage, actions.get(i), start, end, sentence, relative);
             relative = -1;
             start = end;
@@ -77,6 +86,15 @@ public final class Clauses {
         return end == sentence[1]
                 || Set.of("of", "out", "in", "so", "altogether", "seeds", "plants", "total", "up", "cells")
                         .contains(passage.word(end));
+    }
+
+    /** "Thinned the carrots I sowed in April": the sowing only says which. */
+    private static boolean trailing(Passage passage, ActionSaid one, ActionSaid next) {
+        int pronoun = next.start() - 1;
+        boolean led = Set.of("i", "we", "that").contains(passage.word(pronoun));
+        return led
+                && next.form() == Form.PAST
+                && passage.crops().stream().anyMatch(crop -> crop.end() == pronoun && crop.start() >= one.start());
     }
 
     /** "Bagged up and froze 2 lb of beans": the first doing has the second one's crops. */
@@ -194,7 +212,13 @@ public final class Clauses {
             more.addAll(before);
             clauses.add(last.with(more));
         }
-        if (inside.isEmpty() && clauses.isEmpty() && pointsBack(passage, start, end)) {
+        boolean named = earlier(passage, sentence[0]).size() == 1
+                && start == sentence[0]
+                && !Set.of("watered", "fed").contains(action.action());
+        if (inside.isEmpty()
+                && clauses.isEmpty()
+                && !measured(action)
+                && (named && action.form() == Form.PAST || pointsBack(passage, start, end))) {
             inside = earlier(passage, start);
         }
         Mood mood = moods.of(action, passage, start, end, sentence);

@@ -165,7 +165,9 @@ public final class Statements {
                             .withPlanting(null, oneCrop ? fitting.get(0).crop() : null))
                     .about(PlantingsMeant.ids(fitting));
         }
-        if (mentioned.size() == 1) {
+        // "The beans" may be any kind, so the ones talked about are meant; two plantings of one named crop are told
+        // apart by asking.
+        if (mentioned.size() == 1 && !oneCrop) {
             return told.with(told.event().withPlanting(null, mentioned.get(0).crop()))
                     .about(PlantingsMeant.ids(mentioned))
                     .assuming("planting");
