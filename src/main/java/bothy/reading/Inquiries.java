@@ -34,7 +34,7 @@ final class Inquiries {
                     case SAFE -> safe(passage, sentence[0], sentence[1]);
                     default -> null;
                 };
-        return figures(
+        Inquiry inquiry = figures(
                 new Inquiry(
                         question,
                         crop,
@@ -49,6 +49,7 @@ final class Inquiries {
                 passage,
                 begins,
                 sentence[1]);
+        return questions.numbers().in(inquiry, passage, begins, sentence[1]);
     }
 
     private static CropSaid crop(Passage passage, int[] sentence, int begins) {

@@ -249,6 +249,10 @@ public final class Statements {
         if (count != null && (count <= 0 || count > MOST_PLANTS)) {
             dated = dated.with(dated.event().withCount(null)).doubting(Doubt.About.HOW_MANY, String.valueOf(count));
         }
+        if (!Plausible.amount(dated.event())) {
+            dated = dated.with(dated.event().withAmount(null, null))
+                    .doubting(Doubt.About.HOW_MANY, Plausible.told(dated.event()));
+        }
         if (dated.event().what() == What.TEMPERATURE) {
             dated = PlotEvents.degrees(dated, passage);
         }
