@@ -74,7 +74,7 @@ final class SpeakingUp {
     }
 
     private Optional<Outcome> spoken() {
-        List<WeatherDay> weather = knowledge.weather().around(garden.grower(), today);
+        List<WeatherDay> weather = Skies.over(page, knowledge.weather(), garden.grower(), today);
         Advised advised;
         try {
             advised = knowledge.advisor().advise(Day.quiet(today, garden, weather));
@@ -96,16 +96,24 @@ final class SpeakingUp {
                 advised.given(),
                 advised.stages(),
                 null,
-                Set.of());
+                Set.of(),
+                advised.diagnoses());
         Answer answer = knowledge.replier().unasked(turn, due, week);
         remember(answer, due, turn);
         return Optional.of(new Outcome(
-                answer.reply(),
+                WeatherNotes.under(
+                        answer.reply(),
+                        answer.spoken(),
+                        List.of(),
+                        garden.grower(),
+                        knowledge.weather(),
+                        knowledge.replier()),
                 List.of(),
                 answer.spoken(),
                 answer.nextLook(),
                 answer.asked() != null,
-                advised.fired()));
+                advised.fired(),
+                advised.diagnoses()));
     }
 
     private List<Given> due(List<Given> given) {

@@ -1,12 +1,14 @@
 package bothy.reading;
 
 import bothy.almanac.Words;
+import bothy.garden.Finding;
 import bothy.garden.Heard;
 import bothy.garden.Kind;
 import bothy.garden.Situation;
 import bothy.reading.grammar.CropNames;
 import bothy.reading.grammar.Grammar;
 import bothy.reading.grammar.Moods;
+import bothy.reading.said.CropSaid;
 import bothy.reading.said.Passage;
 import bothy.reading.told.Particulars;
 import java.util.HashSet;
@@ -23,6 +25,9 @@ public final class Reading {
     private final Sentences sentences;
     private final Corrections corrections;
     private final Answers answers;
+    private final Languages languages;
+    private final CloserLook closerLook;
+    private final LooseSigns looseSigns;
 
     /** @throws bothy.almanac.RulesBroken when a words file is missing or a phrase in one cannot be read */
     public Reading(Words words) {
@@ -33,6 +38,8 @@ public final class Reading {
         KindOf kinds = new KindOf(words);
         signs = new Signs(words, moods);
         answers = new Answers(words);
+        closerLook = new CloserLook(words);
+        looseSigns = new LooseSigns(words);
         Set<String> known = new HashSet<>();
         List.of(
                         moods.vocabulary(),
@@ -42,9 +49,12 @@ public final class Reading {
                         kinds.vocabulary(),
                         signs.vocabulary(),
                         answers.vocabulary(),
+                        closerLook.vocabulary(),
+                        looseSigns.vocabulary(),
                         Corrections.vocabulary(words))
                 .forEach(known::addAll);
         grammar = new Grammar(words, known);
+        languages = new Languages(grammar.spelling());
         corrections = new Corrections(words, grammar.cropNames());
         sentences = new Sentences(moods, particulars, questions, signs, settings, kinds, grammar);
     }
@@ -79,9 +89,49 @@ public final class Reading {
                 false);
     }
 
+    /**
+     * What a message tells of a closer look at a trouble, whether it was asked for or not; of no planting, since that is for the one who
+     * knows the open cases to say.
+     */
+    public List<Finding> findings(String text, Situation situation) {
+        return closerLook.in(grammar.passage(text, situation));
+    }
+
+    /** Signs told in words that no phrase fits: less sure, for a message in which {@link #read} found none. */
+    public List<String> looseSigns(String text, Situation situation) {
+        return looseSigns.in(grammar.passage(text, situation));
+    }
+
+    /** The crops that a message names, the likeliest meaning of each. */
+    public List<String> crops(String text, Situation situation) {
+        return grammar.passage(text, situation).crops().stream()
+                .filter(crop -> !crop.thing())
+                .map(CropSaid::crop)
+                .distinct()
+                .toList();
+    }
+
+    private static Heard foreign(String language) {
+        return new Heard(
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                null,
+                List.of(language),
+                Kind.FOREIGN,
+                false);
+    }
+
     /** As {@link #read}, but a defect shows itself. */
     Heard understood(String text, Situation situation) {
         Passage passage = grammar.passage(text, situation);
+        String language = languages.foreign(passage);
+        if (language != null) {
+            return foreign(language);
+        }
         Sentences.Gathered gathered = sentences.gathered(passage);
         if (situation.pending() != null) {
             Heard first = AnswerThenMore.of(text, situation, this);

@@ -139,7 +139,12 @@ public final class Statements {
         Told placed = toPlace || what == What.STORED || what == What.CURED
                 ? told.with(Particulars.withPlace(told.event(), passage, clause, crop))
                 : told;
-        return withPlantings(placed, PlantingsMeant.of(crop, passage, clause, !toPlace), crop, passage);
+        int verb = clause.action().words().nextSetBit(0);
+        // "Tomatoes on the windowsill pricked out": a place before the verb tells which, one after it where to.
+        List<Planting> fitting = toPlace && crop.end() <= verb
+                ? PlantingsMeant.of(crop, passage, crop.start(), verb, true)
+                : PlantingsMeant.of(crop, passage, clause, !toPlace);
+        return withPlantings(placed, fitting, crop, passage);
     }
 
     /** "Picked the last of the peas" ends them. */
@@ -180,7 +185,9 @@ public final class Statements {
                             .withPlanting(null, oneCrop ? fitting.get(0).crop() : null))
                     .about(PlantingsMeant.ids(fitting));
         }
-        if (mentioned.size() == 1) {
+        // "The beans" may be any kind, so the ones talked about are meant; two plantings of one named crop are told
+        // apart by asking.
+        if (mentioned.size() == 1 && !oneCrop) {
             return told.with(told.event().withPlanting(null, mentioned.get(0).crop()))
                     .about(PlantingsMeant.ids(mentioned))
                     .assuming("planting");
@@ -264,6 +271,10 @@ public final class Statements {
         Integer count = dated.event().count();
         if (count != null && (count <= 0 || count > MOST_PLANTS)) {
             dated = dated.with(dated.event().withCount(null)).doubting(Doubt.About.HOW_MANY, String.valueOf(count));
+        }
+        if (!Plausible.amount(dated.event())) {
+            dated = dated.with(dated.event().withAmount(null, null))
+                    .doubting(Doubt.About.HOW_MANY, Plausible.told(dated.event()));
         }
         if (dated.event().what() == What.TEMPERATURE) {
             dated = PlotEvents.degrees(dated, passage);
