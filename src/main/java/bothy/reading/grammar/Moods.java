@@ -94,7 +94,7 @@ public final class Moods {
         if (has("pastseason", passage, sentence[0], sentence[1])) {
             return Mood.NOT_OURS;
         }
-        if (forecast(passage, sentence, action) || others(passage, from, action)) {
+        if (Forecast.only(passage, sentence, action) || others(passage, from, action)) {
             return Mood.NOT_OURS;
         }
         return ours(action, passage, from, to);
@@ -253,27 +253,6 @@ public final class Moods {
     private static boolean says(Passage passage, int from, int to, Set<String> words) {
         for (int at = from; at < to; at++) {
             if (words.contains(passage.word(at))) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** Weather that is only forecast has not been. */
-    private static boolean forecast(Passage passage, int[] sentence, ActionSaid action) {
-        boolean weather = Set.of("rain", "frost", "temperature").contains(action.action());
-        for (int at = sentence[0]; weather && at < sentence[1]; at++) {
-            if (Set.of(
-                            "forecast",
-                            "predicted",
-                            "forecasting",
-                            "forecasted",
-                            "expected",
-                            "expecting",
-                            "tomorrow",
-                            "due",
-                            "predicting")
-                    .contains(passage.word(at))) {
                 return true;
             }
         }

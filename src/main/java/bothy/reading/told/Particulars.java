@@ -44,23 +44,12 @@ public final class Particulars {
         if (before != null) {
             return before;
         }
-        Integer listed = listed(clause, numbers, crop);
+        Integer listed = Listed.count(clause, numbers, crop);
         if (listed != null) {
             return listed;
         }
         Integer after = after(passage, numbers, crop);
         return after != null || clause.crops().size() > 1 ? after : loose(passage, clause, numbers);
-    }
-
-    /** "The courgettes and pumpkins, 3 and 2": as many numbers as crops, all after the last. */
-    private static Integer listed(Clause clause, List<NumberSaid> numbers, CropSaid crop) {
-        int crops = clause.crops().size();
-        int last = crops == 0 ? 0 : clause.crops().get(crops - 1).end();
-        boolean each = crops > 1
-                && numbers.size() == crops
-                && numbers.get(0).start() >= last
-                && numbers.get(crops - 1).start() - numbers.get(0).start() <= 2 * crops;
-        return each ? whole(numbers.get(clause.crops().indexOf(crop)).value()) : null;
     }
 
     /** "6 little tomato plants", "4 of the toms", "2 trays of 12 lettuces". */

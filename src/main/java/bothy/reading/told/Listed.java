@@ -1,0 +1,25 @@
+package bothy.reading.told;
+
+import bothy.reading.said.Clause;
+import bothy.reading.said.CropSaid;
+import bothy.reading.said.NumberSaid;
+import java.util.List;
+
+/** Counts told in a list after a list of crops. */
+final class Listed {
+    private Listed() {}
+
+    /** "The courgettes and pumpkins, 3 and 2": as many numbers as crops, all after the last. */
+    static Integer count(Clause clause, List<NumberSaid> numbers, CropSaid crop) {
+        int crops = clause.crops().size();
+        int last = crops == 0 ? 0 : clause.crops().get(crops - 1).end();
+        boolean each = crops > 1
+                && numbers.size() == crops
+                && numbers.get(0).start() >= last
+                && numbers.get(crops - 1).start() - numbers.get(0).start() <= 2 * crops;
+        return each
+                ? Integer.valueOf(
+                        (int) Math.min(numbers.get(clause.crops().indexOf(crop)).value(), 2_000_000_000))
+                : null;
+    }
+}
