@@ -11,7 +11,6 @@ import bothy.diary.Store;
 import bothy.diary.sql.Shelf;
 import bothy.garden.Message;
 import bothy.reminding.Rounds;
-import bothy.weather.WeatherSource;
 import java.net.URI;
 import java.time.Duration;
 import java.time.InstantSource;
@@ -39,6 +38,9 @@ final class ServeVerb implements Callable<Integer> {
     @Mixin
     private RulesOption rules;
 
+    @Mixin
+    private WeatherOption weather;
+
     @Option(
             names = "--db",
             paramLabel = "FILE",
@@ -60,7 +62,8 @@ final class ServeVerb implements Callable<Integer> {
             return 2;
         }
         RulesFolder folder = Workshop.folder(rules.folder);
-        Knowledge knowledge = Workshop.knowledge(folder, Workshop.cacheFolder(), WeatherSource.none());
+        Knowledge knowledge =
+                Workshop.knowledge(folder, Workshop.cacheFolder(), weather.source(InstantSource.system()));
         try (Store store = Shelf.open(diary)) {
             return serve(store, knowledge, settings(token.strip(), knowledge));
         }

@@ -24,6 +24,7 @@ public final class Benchmarks {
         Path folder = Files.createTempDirectory("bothy-bench");
         starts(Path.of(arguments[0]), folder);
         replies(folder);
+        bothy.bench.FiguresBench.main(new String[0]);
     }
 
     private static void starts(Path jar, Path folder) throws IOException, InterruptedException {

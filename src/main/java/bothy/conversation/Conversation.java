@@ -1,11 +1,14 @@
 package bothy.conversation;
 
+import bothy.diary.Replay;
 import bothy.diary.Store;
 import bothy.garden.Diagnosis;
 import bothy.garden.Given;
+import bothy.garden.Grower;
 import bothy.garden.Logged;
 import bothy.garden.Message;
 import bothy.garden.Reply;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
@@ -33,6 +36,7 @@ public final class Conversation {
      * @throws bothy.diary.StoreFailure when the diary cannot be written; then nothing of the message was kept
      */
     public Optional<Outcome> handle(Message message, Address address) {
+        askWeatherAhead(message.grower(), message.at(), message.zone());
         return store.write(message.grower(), page -> {
             if (page.handled(message.id())) {
                 return Optional.empty();
@@ -69,7 +73,8 @@ public final class Conversation {
      * @param zone the channel's time zone of the grower
      * @return empty when there is nothing to say
      */
-    public Optional<Outcome> speakUp(String grower, java.time.Instant moment, ZoneId zone, Address address) {
+    public Optional<Outcome> speakUp(String grower, Instant moment, ZoneId zone, Address address) {
+        askWeatherAhead(grower, moment, zone);
         return store.write(grower, page -> {
             Optional<Outcome> outcome = new SpeakingUp(knowledge, page, moment, zone).outcome();
             if (address != null) {
@@ -77,6 +82,16 @@ public final class Conversation {
             }
             return outcome;
         });
+    }
+
+    /** Asks a slow source before the diary is opened, so that no other writer waits for the network; inside it answers from memory. */
+    private void askWeatherAhead(String grower, Instant moment, ZoneId zone) {
+        if (knowledge.weather().slow()) {
+            LocalDate day = moment.atZone(zone).toLocalDate();
+            Grower known = store.write(
+                    grower, page -> Replay.garden(page.lines(), day, zone).grower());
+            knowledge.weather().around(known, day);
+        }
     }
 
     /** Where a channel sends to. */

@@ -91,7 +91,9 @@ final class Exchange {
                 .answer()
                 .orElseGet(() -> knowledge.replier().answer(turn));
         remember(answer, turn);
-        Reply reply = message.photo() && !message.text().isBlank() ? withPhotoNoted(answer.reply()) : answer.reply();
+        Reply worded = message.photo() && !message.text().isBlank() ? withPhotoNoted(answer.reply()) : answer.reply();
+        Reply reply = WeatherNotes.under(
+                worded, answer.spoken(), heard.inquiries(), garden.grower(), knowledge.weather(), knowledge.replier());
         return new Outcome(
                 rulesFailed ? withFailure(reply) : reply,
                 written,
@@ -178,7 +180,7 @@ final class Exchange {
                 asked(heard, garden),
                 signs,
                 heard.plans(),
-                knowledge.weather().around(garden.grower(), today),
+                Skies.over(page, knowledge.weather(), garden.grower(), today),
                 findings);
         try {
             return knowledge.advisor().advise(day);
@@ -200,17 +202,7 @@ final class Exchange {
     private static Inquiry aboutGrowing(Inquiry inquiry, Set<String> growing) {
         List<String> known =
                 inquiry.plantings().stream().filter(growing::contains).toList();
-        return new Inquiry(
-                inquiry.question(),
-                inquiry.crop(),
-                known,
-                inquiry.topic(),
-                inquiry.on(),
-                inquiry.count(),
-                inquiry.length(),
-                inquiry.width(),
-                inquiry.amount(),
-                inquiry.unit());
+        return inquiry.about(known);
     }
 
     private Reply withPhotoNoted(Reply reply) {

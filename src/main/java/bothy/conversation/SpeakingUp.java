@@ -74,7 +74,7 @@ final class SpeakingUp {
     }
 
     private Optional<Outcome> spoken() {
-        List<WeatherDay> weather = knowledge.weather().around(garden.grower(), today);
+        List<WeatherDay> weather = Skies.over(page, knowledge.weather(), garden.grower(), today);
         Advised advised;
         try {
             advised = knowledge.advisor().advise(Day.quiet(today, garden, weather));
@@ -101,7 +101,13 @@ final class SpeakingUp {
         Answer answer = knowledge.replier().unasked(turn, due, week);
         remember(answer, due, turn);
         return Optional.of(new Outcome(
-                answer.reply(),
+                WeatherNotes.under(
+                        answer.reply(),
+                        answer.spoken(),
+                        List.of(),
+                        garden.grower(),
+                        knowledge.weather(),
+                        knowledge.replier()),
                 List.of(),
                 answer.spoken(),
                 answer.nextLook(),

@@ -8,9 +8,11 @@ import bothy.garden.Event;
 import bothy.garden.Heard;
 import bothy.garden.Kind;
 import bothy.garden.Statement;
+import bothy.garden.What;
 import bothy.reading.grammar.DaySaid;
 import bothy.reading.grammar.NumberSaid;
 import bothy.reading.grammar.Passage;
+import bothy.reading.grammar.Quantity;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
 import bothy.reading.text.PhraseFile;
@@ -25,6 +27,7 @@ import java.util.function.UnaryOperator;
 
 /** Reads a message as the answer to the question that waits. */
 final class Answers {
+    private static final Set<What> MEASURED = Set.of(What.RAIN, What.WATERED, What.FED, What.HARVESTED);
     private static final Map<String, Integer> ORDINALS = Map.of(
             "first", 0, "1st", 0, "second", 1, "2nd", 1, "third", 2, "3rd", 2, "fourth", 3, "4th", 3, "former", 0,
             "latter", 1);
@@ -136,7 +139,8 @@ final class Answers {
     private Optional<Heard> byFigure(Passage passage, Doubt pending) {
         return switch (pending.about()) {
             case WHICH_DATE -> day(passage, pending);
-            case HOW_MANY -> number(passage, pending);
+            case HOW_MANY ->
+                amount(passage, pending).or(() -> counted(pending) ? number(passage, pending) : Optional.empty());
             default -> Optional.empty();
         };
     }
@@ -154,6 +158,32 @@ final class Answers {
         return Optional.of(filled(
                 pending.draft(),
                 statement -> settled(statement, statement.event().withOn(day.get()), statement.plantings())));
+    }
+
+    /** What was measured is answered by a measure: "it was 12 mm". */
+    private static Optional<Heard> amount(Passage passage, Doubt pending) {
+        if (pending.draft() == null
+                || passage.quantities().isEmpty()
+                || pending.draft().statements().stream()
+                        .noneMatch(one -> MEASURED.contains(one.event().what()))) {
+            return Optional.empty();
+        }
+        Quantity told = passage.quantities().get(0);
+        return told.value() < 0 || told.degrees()
+                ? Optional.empty()
+                : Optional.of(filled(
+                        pending.draft(),
+                        statement -> settled(
+                                statement,
+                                statement.event().withAmount(told.value(), told.unit()),
+                                statement.plantings())));
+    }
+
+    private static boolean counted(Doubt pending) {
+        return pending.draft() == null
+                || pending.draft().statements().stream()
+                        .noneMatch(one -> MEASURED.contains(one.event().what())
+                                && one.event().what() != What.HARVESTED);
     }
 
     private static Optional<Heard> number(Passage passage, Doubt pending) {

@@ -1,5 +1,6 @@
 package bothy.reading;
 
+import bothy.garden.Doubt;
 import bothy.garden.Heard;
 import bothy.garden.Inquiry;
 import bothy.garden.Plan;
@@ -19,6 +20,7 @@ import bothy.reading.told.Statements;
 import bothy.reading.told.Told;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** Gathers what the sentences of a message tell, ask and show. */
@@ -156,12 +158,21 @@ final class Sentences {
                 gathered.set(),
                 List.of(),
                 gathered.plans(),
-                asking.about(gathered.told()),
+                doubt(passage, gathered),
                 nothing && !kinds.friendly(passage) && !passage.message().isBlank()
                         ? List.of(brief(passage.message()))
                         : List.of(),
                 kinds.of(passage, lines, gathered.asked(), gathered.seen(), gathered.set(), gathered.plans()),
                 false);
+    }
+
+    private Doubt doubt(Passage passage, Gathered gathered) {
+        Doubt asked = asking.about(gathered.told());
+        return asked != null || !gathered.set().isEmpty()
+                ? asked
+                : settings.nowhere(passage)
+                        .map(found -> new Doubt(Doubt.About.WHICH_PLACE, Map.of("found", found), List.of(), null))
+                        .orElse(null);
     }
 
     private static String brief(String message) {

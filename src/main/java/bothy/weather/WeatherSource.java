@@ -20,6 +20,16 @@ public interface WeatherSource {
         return Optional.empty();
     }
 
+    /** Whom its licence asks to credit where its forecast is shown; empty for none. */
+    default Optional<String> credit() {
+        return Optional.empty();
+    }
+
+    /** Whether asking it may take long, so that it is asked before a diary is opened; asked again at once it answers from memory. */
+    default boolean slow() {
+        return false;
+    }
+
     /** No weather at all. */
     static WeatherSource none() {
         return (grower, today) -> List.of();
