@@ -46,8 +46,8 @@ class CaseSurvivesARestartTest {
         Outcome late = say("4", "2027-07-26T09:00:00Z", "when I cut the stem there was a brown ring inside");
 
         assertThat(asked.asks()).isTrue();
-        assertThat(late.written()).anySatisfy(line -> assertThat(line.entry())
-                .isInstanceOfSatisfying(Finding.class, finding -> {
+        assertThat(late.written())
+                .anySatisfy(line -> assertThat(line.entry()).isInstanceOfSatisfying(Finding.class, finding -> {
                     assertThat(finding.planting()).isEqualTo("tomato-1");
                     assertThat(finding.about()).isEqualTo("stem-ring");
                 }));
@@ -72,6 +72,7 @@ class CaseSurvivesARestartTest {
 
         assertThat(answered.written()).hasSize(1);
         assertThat(answered.written().get(0).entry())
-                .isInstanceOfSatisfying(Finding.class, finding -> assertThat(finding.asked()).isTrue());
+                .isInstanceOfSatisfying(
+                        Finding.class, finding -> assertThat(finding.asked()).isTrue());
     }
 }

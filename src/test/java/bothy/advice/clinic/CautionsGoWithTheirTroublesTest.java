@@ -16,11 +16,24 @@ import org.junit.jupiter.api.TestFactory;
 /** Every sign of the tables at every crop that can have it: the verdict goes out, and no danger without its caution. */
 class CautionsGoWithTheirTroublesTest {
     private static final Set<String> SPRAYED_AGAINST = Set.of(
-            "aphids", "whitefly", "red spider mite", "thrips", "slugs and snails", "cabbage caterpillars", "caterpillars",
-            "flea beetle", "Colorado beetle", "powdery mildew", "downy mildew", "late blight", "early blight",
-            "septoria leaf spot", "rust", "grey mould");
-    private static final Set<String> ROTTEN =
-            Set.of("rot-in-storage", "fruit-rot", "grey-mould", "fruit-rotting-small", "blossom-end-rot", "hollow-tubers");
+            "aphids",
+            "whitefly",
+            "red spider mite",
+            "thrips",
+            "slugs and snails",
+            "cabbage caterpillars",
+            "caterpillars",
+            "flea beetle",
+            "Colorado beetle",
+            "powdery mildew",
+            "downy mildew",
+            "late blight",
+            "early blight",
+            "septoria leaf spot",
+            "rust",
+            "grey mould");
+    private static final Set<String> ROTTEN = Set.of(
+            "rot-in-storage", "fruit-rot", "grey-mould", "fruit-rotting-small", "blossom-end-rot", "hollow-tubers");
 
     private record Seen(String sign, String crop) {}
 
@@ -34,9 +47,11 @@ class CautionsGoWithTheirTroublesTest {
         List<Seen> all = new ArrayList<>();
         Ward.TROUBLES.signs().forEach((sign, rows) -> {
             Set<String> crops = new LinkedHashSet<>();
-            rows.forEach(row -> row.crops().forEach(crop -> crops.addAll(crop.equals("any")
-                    ? List.of("tomato", "courgette")
-                    : Ward.TROUBLES.groups().getOrDefault(crop, List.of(crop)))));
+            rows.forEach(row -> row.crops()
+                    .forEach(crop -> crops.addAll(
+                            crop.equals("any")
+                                    ? List.of("tomato", "courgette")
+                                    : Ward.TROUBLES.groups().getOrDefault(crop, List.of(crop)))));
             crops.forEach(crop -> all.add(new Seen(sign, crop)));
         });
         return all;
@@ -60,10 +75,12 @@ class CautionsGoWithTheirTroublesTest {
         if (ROTTEN.contains(seen.sign())) {
             assertThat(ids).contains("caution-mould");
         }
-        if (seen.sign().equals("green-tubers") || seen.sign().equals("bitter-fruit") && seen.crop().equals("potato")) {
+        if (seen.sign().equals("green-tubers")
+                || seen.sign().equals("bitter-fruit") && seen.crop().equals("potato")) {
             assertThat(ids).contains("caution-green-potatoes");
         }
-        if (seen.sign().equals("bitter-fruit") && Ward.TROUBLES.groupsOf(seen.crop()).contains("cucurbit")) {
+        if (seen.sign().equals("bitter-fruit")
+                && Ward.TROUBLES.groupsOf(seen.crop()).contains("cucurbit")) {
             assertThat(ids).contains("caution-bitter");
         }
     }

@@ -24,7 +24,9 @@ class LookingIntoATroubleTest {
     @Test
     void reasons_add_up_to_the_odds_between_two_causes() {
         Diagnosis diagnosis = Ward.only(Ward.advised(
-                List.of(), List.of(Ward.sign("tomato", "leaf-spots"), Ward.found("tomato", "rings", "yes")), List.of()));
+                List.of(),
+                List.of(Ward.sign("tomato", "leaf-spots"), Ward.found("tomato", "rings", "yes")),
+                List.of()));
         Diagnosis.Likely first = diagnosis.causes().get(0);
         Diagnosis.Likely second = diagnosis.causes().get(1);
 
@@ -53,7 +55,8 @@ class LookingIntoATroubleTest {
     @Test
     void a_question_is_asked_while_no_cause_is_clear_and_none_after_three_answers() {
         List<Entry> told = new ArrayList<>(List.of(Ward.sign("cabbage", "holes-in-leaves")));
-        assertThat(Ward.only(Ward.advised(List.of(), told, List.of())).question()).isNotNull();
+        assertThat(Ward.only(Ward.advised(List.of(), told, List.of())).question())
+                .isNotNull();
 
         told.add(Ward.found("cabbage", "holes-look", "unknown"));
         told.add(Ward.found("cabbage", "caterpillars-seen", "unknown"));

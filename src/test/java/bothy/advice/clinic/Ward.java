@@ -17,7 +17,6 @@ import bothy.garden.Logged;
 import bothy.garden.SignSeen;
 import bothy.garden.WeatherDay;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -41,8 +40,8 @@ final class Ward {
 
     static Advised advised(List<Entry> before, List<Entry> told, List<WeatherDay> weather) {
         List<Logged> lines = new ArrayList<>();
-        before.forEach(entry -> lines.add(
-                new Logged(lines.size() + 1, "before", TODAY.minusDays(1).atTime(12, 0).toInstant(ZoneOffset.UTC), entry)));
+        before.forEach(entry -> lines.add(new Logged(
+                lines.size() + 1, "before", TODAY.minusDays(1).atTime(12, 0).toInstant(ZoneOffset.UTC), entry)));
         told.forEach(entry -> lines.add(
                 new Logged(lines.size() + 1, "now", TODAY.atTime(12, 0).toInstant(ZoneOffset.UTC), entry)));
         return ADVISOR.advise(new Day(

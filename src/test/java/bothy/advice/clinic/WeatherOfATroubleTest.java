@@ -16,8 +16,8 @@ import org.junit.jupiter.api.Test;
 class WeatherOfATroubleTest {
 
     private static Diagnosis dropping(double night, double day) {
-        return Ward.only(Ward.advised(
-                List.of(), List.of(Ward.sign("tomato", "flowers-dropping")), Ward.weather(night, day, 0)));
+        return Ward.only(
+                Ward.advised(List.of(), List.of(Ward.sign("tomato", "flowers-dropping")), Ward.weather(night, day, 0)));
     }
 
     private static boolean heard(Diagnosis diagnosis, String sentence) {
@@ -28,23 +28,29 @@ class WeatherOfATroubleTest {
 
     @Test
     void nights_below_12_8_are_too_cold_for_fruit_to_set() {
-        assertThat(heard(dropping(12.7, 22), "Nights were too cold for fruit to set: below 12.8 °C")).isTrue();
-        assertThat(heard(dropping(12.8, 22), "Nights were too cold for fruit to set: below 12.8 °C")).isFalse();
+        assertThat(heard(dropping(12.7, 22), "Nights were too cold for fruit to set: below 12.8 °C"))
+                .isTrue();
+        assertThat(heard(dropping(12.8, 22), "Nights were too cold for fruit to set: below 12.8 °C"))
+                .isFalse();
         assertThat(Ward.chance(dropping(12.7, 22), "nights too cold"))
                 .isGreaterThan(Ward.chance(dropping(12.8, 22), "nights too cold"));
     }
 
     @Test
     void days_of_thirty_degrees_are_hot() {
-        assertThat(heard(dropping(18, 30), "It was hot: the hottest of the last ten days reached 30 °C")).isTrue();
-        assertThat(heard(dropping(18, 29.9), "It was hot: the hottest of the last ten days reached 30 °C")).isFalse();
+        assertThat(heard(dropping(18, 30), "It was hot: the hottest of the last ten days reached 30 °C"))
+                .isTrue();
+        assertThat(heard(dropping(18, 29.9), "It was hot: the hottest of the last ten days reached 30 °C"))
+                .isFalse();
         assertThat(dropping(20, 35).causes().get(0).cause()).isEqualTo("too hot");
     }
 
     @Test
     void nights_below_ten_degrees_are_a_cold_spell() {
-        assertThat(heard(dropping(9.9, 20), "It was cold: a night of the last ten fell below 10 °C")).isTrue();
-        assertThat(heard(dropping(10, 20), "It was cold: a night of the last ten fell below 10 °C")).isFalse();
+        assertThat(heard(dropping(9.9, 20), "It was cold: a night of the last ten fell below 10 °C"))
+                .isTrue();
+        assertThat(heard(dropping(10, 20), "It was cold: a night of the last ten fell below 10 °C"))
+                .isFalse();
     }
 
     @Test
@@ -54,8 +60,8 @@ class WeatherOfATroubleTest {
     }
 
     private static Diagnosis spots(double rainADay) {
-        return Ward.only(Ward.advised(
-                List.of(), List.of(Ward.sign("tomato", "leaf-spots")), Ward.weather(13, 21, rainADay)));
+        return Ward.only(
+                Ward.advised(List.of(), List.of(Ward.sign("tomato", "leaf-spots")), Ward.weather(13, 21, rainADay)));
     }
 
     @Test
@@ -63,8 +69,8 @@ class WeatherOfATroubleTest {
         List<WeatherDay> afterDrought = new ArrayList<>(Ward.weather(14, 25, 0));
         afterDrought.set(9, new WeatherDay(Ward.TODAY, 14.0, 20.0, 18.0, true));
 
-        Diagnosis split = Ward.only(
-                Ward.advised(List.of(), List.of(Ward.sign("tomato", "fruit-splitting")), afterDrought));
+        Diagnosis split =
+                Ward.only(Ward.advised(List.of(), List.of(Ward.sign("tomato", "fruit-splitting")), afterDrought));
         Diagnosis even = Ward.only(
                 Ward.advised(List.of(), List.of(Ward.sign("tomato", "fruit-splitting")), Ward.weather(14, 25, 2)));
 

@@ -14,12 +14,47 @@ import org.junit.jupiter.api.Test;
 class NoPesticideIsNamedTest {
     private static final RulesFolder RULES = RulesFolder.at(Path.of("rules"));
     private static final List<String> NEVER = List.of(
-            "metaldehyde", "ferric phosphate", "iron phosphate", "pyreth", "permethrin", "deltamethrin", "cypermethrin",
-            "spinosad", "neem", "azadirachtin", "rotenone", "malathion", "carbaryl", "acetamiprid", "imidacloprid",
-            "thiacloprid", "copper", "bordeaux", "mancozeb", "chlorothalonil", "captan", "myclobutanil", "tebuconazole",
-            "bacillus", "insecticidal soap", "washing-up", "dish soap", "detergent", "bleach", "vinegar", "baking soda",
-            "bicarbonate", "nicotine", "tobacco", "garlic spray", "diatomaceous", "boric", "borax", "glyphosate",
-            "fungicide", "insecticide");
+            "metaldehyde",
+            "ferric phosphate",
+            "iron phosphate",
+            "pyreth",
+            "permethrin",
+            "deltamethrin",
+            "cypermethrin",
+            "spinosad",
+            "neem",
+            "azadirachtin",
+            "rotenone",
+            "malathion",
+            "carbaryl",
+            "acetamiprid",
+            "imidacloprid",
+            "thiacloprid",
+            "copper",
+            "bordeaux",
+            "mancozeb",
+            "chlorothalonil",
+            "captan",
+            "myclobutanil",
+            "tebuconazole",
+            "bacillus",
+            "insecticidal soap",
+            "washing-up",
+            "dish soap",
+            "detergent",
+            "bleach",
+            "vinegar",
+            "baking soda",
+            "bicarbonate",
+            "nicotine",
+            "tobacco",
+            "garlic spray",
+            "diatomaceous",
+            "boric",
+            "borax",
+            "glyphosate",
+            "fungicide",
+            "insecticide");
 
     @Test
     void no_sentence_about_troubles_names_one() {
@@ -32,13 +67,18 @@ class NoPesticideIsNamedTest {
     void whatever_is_bought_is_used_by_its_label() {
         Wording wording = Wording.in(RULES);
 
-        assertThat(wording.advice().get("caution-spraying").say()).contains("label").contains("law").contains("licensed");
+        assertThat(wording.advice().get("caution-spraying").say())
+                .contains("label")
+                .contains("law")
+                .contains("licensed");
     }
 
     private static List<String> sentences() {
         TroubleWording words = TroubleWording.in(RULES);
         List<String> sentences = new ArrayList<>(words.talk().values());
-        words.causes().values().forEach(cause -> sentences.addAll(List.of(cause.first(), cause.not(), cause.prevent())));
+        words.causes()
+                .values()
+                .forEach(cause -> sentences.addAll(List.of(cause.first(), cause.not(), cause.prevent())));
         words.signs().values().forEach(sign -> sentences.add(sign.meanwhile()));
         words.questions().values().stream()
                 .filter(asked -> asked.ask() != null)

@@ -27,7 +27,8 @@ class TablesOfTroublesTest {
 
     @Test
     void at_least_a_hundred_and_eighty_rows_carry_a_source() {
-        assertThat(TROUBLES.signs().values().stream().flatMap(List::stream).filter(row -> !row.source().isBlank()))
+        assertThat(TROUBLES.signs().values().stream().flatMap(List::stream).filter(row -> !row.source()
+                        .isBlank()))
                 .hasSizeGreaterThanOrEqualTo(180);
     }
 
@@ -52,15 +53,16 @@ class TablesOfTroublesTest {
 
     @Test
     void every_answer_has_words_for_why() {
-        TROUBLES.questions().forEach((id, question) -> question.ids().forEach(answer -> assertThat(
-                        WORDING.questions().get(id).shows(answer))
-                .as(id + "=" + answer)
-                .isNotBlank()));
+        TROUBLES.questions().forEach((id, question) -> question.ids()
+                .forEach(answer -> assertThat(WORDING.questions().get(id).shows(answer))
+                        .as(id + "=" + answer)
+                        .isNotBlank()));
     }
 
     @Test
     void a_cause_that_is_not_settled_is_named_with_file_and_line() {
-        String text = "signs:\n  spots:\n    - {cause: gremlins, how: common, crops: [any], stages: [any], source: x, read: memory}\n";
+        String text =
+                "signs:\n  spots:\n    - {cause: gremlins, how: common, crops: [any], stages: [any], source: x, read: memory}\n";
 
         assertThatThrownBy(() -> Troubles.in(RulesFolder.of(Map.of("troubles/odd.yaml", text))))
                 .isInstanceOf(RulesBroken.class)
@@ -72,7 +74,8 @@ class TablesOfTroublesTest {
 
     @Test
     void a_sign_may_stand_in_one_file_only() {
-        String text = "causes:\n  thirst: {check: 1}\nsigns:\n  limp:\n    - {cause: thirst, how: common, crops: [any], stages: [any], source: x, read: memory}\n";
+        String text =
+                "causes:\n  thirst: {check: 1}\nsigns:\n  limp:\n    - {cause: thirst, how: common, crops: [any], stages: [any], source: x, read: memory}\n";
 
         assertThatThrownBy(() -> Troubles.in(RulesFolder.of(
                         Map.of("troubles/a.yaml", text, "troubles/b.yaml", text.substring(text.indexOf("signs"))))))
