@@ -92,7 +92,26 @@ final class Cases {
         return planting != null ? planting : crop != null ? crop : "plot";
     }
 
+    /** A sign of nothing named belongs to what is being talked about: the one case of these days. */
     private SignSeen placed(SignSeen sign) {
+        List<CaseFile> lately = sign.planting() != null || sign.crop() != null || sign.on() == null
+                ? List.of()
+                : files.values().stream()
+                        .filter(file ->
+                                !file.closed() && ChronoUnit.DAYS.between(file.latest(), sign.on()) <= TOGETHER_DAYS)
+                        .toList();
+        return lately.size() == 1
+                ? new SignSeen(
+                        sign.sign(),
+                        lately.get(0).planting(),
+                        lately.get(0).crop(),
+                        sign.on(),
+                        sign.where(),
+                        sign.count())
+                : ofPlanting(sign);
+    }
+
+    private SignSeen ofPlanting(SignSeen sign) {
         String planting = plantingOf(sign.planting(), sign.crop());
         String crop = planting == null
                 ? sign.crop()
