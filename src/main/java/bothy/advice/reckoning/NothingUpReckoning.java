@@ -73,7 +73,8 @@ final class NothingUpReckoning {
         Integer told = subject.planting().sown();
         int sown = told == null || told < 1 ? USUAL_SEEDS : Math.min(10_000, told);
         int up = Math.min(sown, seedlings(subject));
-        Chances chances = new NothingUp(emergence).chances(sown, up, temps, viable(subject), moisture(subject));
+        Chances chances = warmEnough(
+                subject, new NothingUp(emergence).chances(sown, up, temps, viable(subject), moisture(subject)));
         LocalDate nineInTen = emergence
                 .dates(start(subject), temps, subject.warmth().tempC())
                 .map(Emergence.Dates::nineInTenBy)
@@ -92,6 +93,14 @@ final class NothingUpReckoning {
                 percent(chances.dead()),
                 likeliest(chances),
                 told != null && subject.warmth().told());
+    }
+
+    /** The table may begin above the least at which the crop comes: what waits for warmth at or above the least is only slow. */
+    private static Chances warmEnough(Subject subject, Chances by) {
+        Double least = subject.sheet().germination().minSoilTempC();
+        return least != null && subject.warmth().tempC() >= least
+                ? new Chances(by.slow() + by.tooCold(), 0, by.tooHot(), by.tooDry(), by.dead())
+                : by;
     }
 
     private static LocalDate look(LocalDate nineInTen, LocalDate today) {
