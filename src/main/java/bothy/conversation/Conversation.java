@@ -2,6 +2,7 @@ package bothy.conversation;
 
 import bothy.diary.Replay;
 import bothy.diary.Store;
+import bothy.garden.Diagnosis;
 import bothy.garden.Given;
 import bothy.garden.Grower;
 import bothy.garden.Logged;
@@ -105,6 +106,7 @@ public final class Conversation {
      * @param nextLook when to look again, {@code null} when the reply names no day
      * @param asks whether the reply ends with a question
      * @param fired names of the rules that fired
+     * @param diagnoses the troubles that are being looked into
      */
     public record Outcome(
             Reply reply,
@@ -112,5 +114,6 @@ public final class Conversation {
             List<Given> spoken,
             LocalDate nextLook,
             boolean asks,
-            Set<String> fired) {}
+            Set<String> fired,
+            List<Diagnosis> diagnoses) {}
 }

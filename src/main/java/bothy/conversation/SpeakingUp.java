@@ -96,7 +96,8 @@ final class SpeakingUp {
                 advised.given(),
                 advised.stages(),
                 null,
-                Set.of());
+                Set.of(),
+                advised.diagnoses());
         Answer answer = knowledge.replier().unasked(turn, due, week);
         remember(answer, due, turn);
         return Optional.of(new Outcome(
@@ -111,7 +112,8 @@ final class SpeakingUp {
                 answer.spoken(),
                 answer.nextLook(),
                 answer.asked() != null,
-                advised.fired()));
+                advised.fired(),
+                advised.diagnoses()));
     }
 
     private List<Given> due(List<Given> given) {

@@ -34,6 +34,7 @@ final class Choosing {
 
     List<Given> spoken() {
         Set<Given> spoken = new LinkedHashSet<>();
+        turn.given().stream().filter(Choosing::first).forEach(spoken::add);
         spoken.addAll(capped(of(Occasion.SIGN), MOST_FOR_A_PLANTING));
         spoken.addAll(capped(of(Occasion.ASKED), MOST_FOR_AN_ANSWER));
         spoken.addAll(next());
@@ -133,6 +134,13 @@ final class Choosing {
                 .filter(Choosing::isCaution)
                 .filter(caution -> caution.occasion() != Occasion.STANDING || accompanies(caution, spoken))
                 .toList();
+    }
+
+    /** A caution whose rule binds {@code $first} goes before everything else: someone is unwell. */
+    private static boolean first(Given given) {
+        return isCaution(given)
+                && given.occasion() != Occasion.STANDING
+                && given.figures().containsKey("first");
     }
 
     /** A caution rule that matched an advice binds that advice's id as {@code $with}. */
