@@ -92,7 +92,7 @@ final class NothingUpReckoning {
                 percent(chances.tooDry()),
                 percent(chances.dead()),
                 likeliest(chances),
-                told != null && subject.warmth().told());
+                false);
     }
 
     /** The table may begin above the least at which the crop comes: what waits for warmth at or above the least is only slow. */
