@@ -18,10 +18,12 @@ import java.util.Set;
 public final class Conversation {
     private final Store store;
     private final Knowledge knowledge;
+    private final Forecasts forecasts;
 
     public Conversation(Store store, Knowledge knowledge) {
         this.store = store;
         this.knowledge = knowledge;
+        this.forecasts = new Forecasts(store, knowledge.weather());
     }
 
     /**
@@ -32,11 +34,12 @@ public final class Conversation {
      * @throws bothy.diary.StoreFailure when the diary cannot be written; then nothing of the message was kept
      */
     public Optional<Outcome> handle(Message message, Address address) {
+        Knowledge known = knowledge.with(forecasts.ahead(message.grower(), message.at(), message.zone()));
         return store.write(message.grower(), page -> {
             if (page.handled(message.id())) {
                 return Optional.empty();
             }
-            Outcome outcome = new Exchange(knowledge, page, message).outcome();
+            Outcome outcome = new Exchange(known, page, message).outcome();
             page.markHandled(message.id(), message.at());
             if (address != null) {
                 page.send(address.channel(), address.chat(), outcome.reply(), message.at());
@@ -61,7 +64,7 @@ public final class Conversation {
     }
 
     /**
-     * Says what is due unasked, at most once a day and by daylight.
+     * Says what is due unasked at a moment, and notes in the store when to look at this garden next.
      *
      * @param grower the channel's key of the grower
      * @param moment when it is
@@ -69,8 +72,9 @@ public final class Conversation {
      * @return empty when there is nothing to say
      */
     public Optional<Outcome> speakUp(String grower, java.time.Instant moment, ZoneId zone, Address address) {
+        Knowledge known = knowledge.with(forecasts.ahead(grower, moment, zone));
         return store.write(grower, page -> {
-            Optional<Outcome> outcome = new SpeakingUp(knowledge, page, moment, zone).outcome();
+            Optional<Outcome> outcome = new SpeakingUp(known, page, moment, zone).outcome();
             if (address != null) {
                 outcome.ifPresent(said -> page.send(address.channel(), address.chat(), said.reply(), moment));
             }

@@ -11,13 +11,16 @@ import bothy.garden.Doubt;
 import bothy.garden.Entry;
 import bothy.garden.Event;
 import bothy.garden.Garden;
+import bothy.garden.Given;
 import bothy.garden.Heard;
 import bothy.garden.Inquiry;
 import bothy.garden.Logged;
 import bothy.garden.Message;
 import bothy.garden.Reply;
+import bothy.garden.SettingChange;
 import bothy.garden.SignSeen;
 import bothy.garden.Situation;
+import bothy.garden.WeatherDay;
 import bothy.replying.Answer;
 import bothy.replying.Turn;
 import java.time.LocalDate;
@@ -44,6 +47,7 @@ final class Exchange {
     private final LocalDate today;
     private final Memory memory;
     private boolean rulesFailed;
+    private Doubt.Choice chosen;
 
     Exchange(Knowledge knowledge, Page page, Message message) {
         this.knowledge = knowledge;
@@ -72,10 +76,13 @@ final class Exchange {
                 advised.stages(),
                 heard.doubt(),
                 memory.saidOn(today));
-        Answer answer = new Commands(knowledge.replier(), memory.why(), message, turn)
-                .answer()
+        Settling settling = new Settling(knowledge.replier(), memory, chosen);
+        Answer answer = settling.answer(heard)
+                .or(() -> new Commands(knowledge.replier(), memory.why(), message, turn).answer())
                 .orElseGet(() -> knowledge.replier().answer(turn));
-        remember(answer, turn);
+        remember(answer, turn, settling.settled(heard, today));
+        List<WeatherDay> weather = knowledge.weather().around(garden.grower(), today);
+        page.lookAgain(new NextLook(garden, message.at(), !weather.isEmpty()).moment());
         return new Outcome(
                 rulesFailed ? withFailure(answer.reply()) : answer.reply(),
                 written,
@@ -89,8 +96,12 @@ final class Exchange {
         if (message.latitude() != null && message.longitude() != null) {
             return Locations.heard(message.latitude(), message.longitude());
         }
+        chosen = Settling.chosen(memory.pending(), message);
+        if (chosen != null) {
+            return chosen.then();
+        }
         if (message.pressed() != null) {
-            return pressed();
+            return knowledge.reading().read(message.pressed(), situation());
         }
         if (Commands.isCommand(message.text())) {
             return Commands.heard(message.text(), Replay.last(lines));
@@ -101,18 +112,6 @@ final class Exchange {
     private Situation situation() {
         return new Situation(
                 today, before.grower(), before.plantings(), memory.pending(), Replay.lately(lines), memory.mentioned());
-    }
-
-    /** A tapped button stands for what its choice means; a button of an older question is read as if its label were written. */
-    private Heard pressed() {
-        if (memory.pending() != null) {
-            for (Doubt.Choice choice : memory.pending().choices()) {
-                if (choice.label().equals(message.pressed())) {
-                    return choice.then();
-                }
-            }
-        }
-        return knowledge.reading().read(message.pressed(), situation());
     }
 
     private List<Logged> write(Heard heard) {
@@ -195,13 +194,29 @@ final class Exchange {
         return new Reply(reply.text() + "\n\n" + knowledge.replier().talk("rules-failed"), reply.buttons());
     }
 
+    /** The day that the reply names for the next look is kept, and what is to be said again on the day that the grower asked for. */
+    private Raised toCome(Raised raised, Answer answer, Turn turn) {
+        Raised next = raised;
+        if (answer.nextLook() != null) {
+            for (Given given : answer.spoken()) {
+                if (answer.nextLook().equals(given.nextCheck())) {
+                    next = next.toCheck(given.planting() == null ? "" : given.planting(), answer.nextLook());
+                }
+            }
+        }
+        boolean remind = turn.written().stream()
+                .anyMatch(line -> line.entry() instanceof SettingChange change
+                        && change.setting().equals("remindOn"));
+        return remind ? next.toSayAgain(memory.lastSaid()) : next;
+    }
+
     private Set<String> said(Answer answer) {
         Set<String> said = new LinkedHashSet<>(memory.saidOn(today));
         answer.spoken().stream().map(Turn::key).forEach(said::add);
         return said;
     }
 
-    private void remember(Answer answer, Turn turn) {
+    private void remember(Answer answer, Turn turn, Raised raised) {
         List<String> why = answer.spoken().stream()
                 .limit(MOST_EXPLAINED)
                 .map(given -> knowledge.replier().why(given, turn))
@@ -217,13 +232,14 @@ final class Exchange {
                 .map(SignSeen::planting)
                 .filter(java.util.Objects::nonNull)
                 .forEach(mentioned::add);
+        Set<String> keys = answer.spoken().stream().map(Turn::key).collect(Collectors.toSet());
         page.keepState(MemoryJson.write(new Memory(
                 answer.asked(),
                 why.isEmpty() ? memory.why() : why,
                 mentioned.isEmpty() ? memory.mentioned() : List.copyOf(mentioned),
-                memory.raised(),
-                memory.lookedUnasked(),
+                toCome(raised, answer, turn),
                 said(answer),
-                today)));
+                today,
+                keys.isEmpty() ? memory.lastSaid() : keys)));
     }
 }

@@ -194,7 +194,7 @@ final class Phrasing {
                 if (question.isPresent()) {
                     return Optional.of(new Doubt(
                             Doubt.About.ADVICE,
-                            Map.of("question", upper(question.get()), "advice", given.id()),
+                            Map.of("question", upper(question.get()), "advice", given.id(), "about", Turn.key(given)),
                             choices(own, given),
                             null));
                 }
@@ -270,7 +270,7 @@ final class Phrasing {
         return wording.crops().containsKey(argument) ? vocabulary.names().many(argument) : argument.replace('-', ' ');
     }
 
-    private String talk(String id, Map<String, String> words) {
+    String talk(String id, Map<String, String> words) {
         String sentence = Objects.requireNonNull(wording.talk().get(id), () -> "no wording talk." + id);
         return new Sentence(sentence)
                 .fill(name -> Optional.ofNullable(words.get(name)))

@@ -92,6 +92,11 @@ public final class NorwegianForecast implements WeatherSource {
     }
 
     @Override
+    public boolean mayWait() {
+        return true;
+    }
+
+    @Override
     public Optional<String> trouble(Grower grower) {
         if (grower.latitude() == null || grower.longitude() == null) {
             return Optional.empty();

@@ -20,6 +20,11 @@ public interface WeatherSource {
         return Optional.empty();
     }
 
+    /** Whether asking may take long, because it goes over the network; then it must not be asked while others wait. */
+    default boolean mayWait() {
+        return false;
+    }
+
     /** No weather at all. */
     static WeatherSource none() {
         return (grower, today) -> List.of();
