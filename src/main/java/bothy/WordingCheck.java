@@ -25,8 +25,8 @@ import java.util.regex.Pattern;
 final class WordingCheck {
     private static final String FILE = "wording/en.yaml";
     private static final Pattern NAME = Pattern.compile("\\{([A-Za-z][A-Za-z.-]*)}");
-    private static final Set<String> ALWAYS =
-            Set.of("nextCheck", "due", "crops", "crop", "planting", "s", "are", "have", "do", "they", "them", "their");
+    private static final Set<String> ALWAYS = Set.of(
+            "nextCheck", "due", "crops", "crop", "planting", "s", "are", "have", "do", "They", "they", "them", "their");
     private final YamlFile file;
     private final Wording wording;
     private final List<Problem> problems = new ArrayList<>();

@@ -274,11 +274,16 @@ final class DayFacts {
         }
 
         private Warmth warmth(Stands stands) {
-            Optional<Event> told = events.stream()
-                    .filter(event -> event.amount() != null && "°C".equals(event.unit()))
-                    .filter(event ->
-                            event.on().isAfter(day.today().minusDays(WARMTH_KEEPS_DAYS)) || event.what() == What.SOWN)
-                    .reduce((earlier, later) -> later);
+            Optional<Event> told = Optional.empty();
+            for (Event event : events) {
+                boolean fresh = event.on().isAfter(day.today().minusDays(WARMTH_KEEPS_DAYS));
+                if (event.amount() != null && "°C".equals(event.unit())) {
+                    told = fresh || event.what() == What.SOWN ? Optional.of(event) : told;
+                } else if (event.what() == What.MOVED || event.what() == What.PLANTED_OUT) {
+                    // A temperature told before says nothing of where they stand now.
+                    told = Optional.empty();
+                }
+            }
             if (told.isPresent()) {
                 return new Warmth(planting.id(), told.get().amount(), true);
             }

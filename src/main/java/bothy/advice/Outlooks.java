@@ -18,6 +18,9 @@ import java.util.Optional;
 
 /** Works out when something may be expected of one planting, or is best done, from its sheet, its diary and the frost dates. */
 final class Outlooks {
+    /** A last day of sowing further ahead than this is next season's: this season's is past. */
+    private static final int SEASON_AHEAD_DAYS = 200;
+
     private final Planting planting;
     private final Sheet sheet;
     private final Map<What, Latest> latest;
@@ -57,6 +60,9 @@ final class Outlooks {
         // A hardy crop goes on ripening for some weeks after the first frost. Common practice: four.
         LocalDate end = hardy ? frosts.firstAutumn().plusWeeks(4) : frosts.firstAutumn();
         LocalDate last = end.minusDays(Math.round(harvest.daysFromSowing().middle()));
+        if (last.isAfter(today.plusDays(SEASON_AHEAD_DAYS))) {
+            last = last.minusYears(1);
+        }
         found.add(new Outlook(planting.id(), What.SOWN, "latest", last.minusDays(14), last, frosts.told()));
     }
 
@@ -102,7 +108,8 @@ final class Outlooks {
 
     private void emergence(Warmth warmth) {
         Sheet.Germination germination = sheet.germination();
-        LocalDate sown = planting.begun();
+        // Seed that was too cold starts anew where it was moved to.
+        LocalDate sown = latest.containsKey(What.MOVED) ? latest.get(What.MOVED).on() : planting.begun();
         if (germination == null || sown == null || planting.start() == Planting.Start.PLANT) {
             return;
         }

@@ -22,7 +22,7 @@ final class SeasonDates {
         this.grower = grower;
     }
 
-    /** The frosts of the season to which a day belongs: the last spring frost not long before or after it, and the autumn after. */
+    /** The frosts around a day: the last spring frost not long before it or the one to come, and the first autumn frost to come. */
     Frosts around(LocalDate day) {
         MonthDay spring = grower.lastSpringFrost();
         MonthDay autumn = grower.firstAutumnFrost();
@@ -30,7 +30,8 @@ final class SeasonDates {
         MonthDay usedSpring = told ? spring : grower.southern() ? SOUTH_SPRING : NORTH_SPRING;
         MonthDay usedAutumn = autumn != null ? autumn : grower.southern() ? SOUTH_AUTUMN : NORTH_AUTUMN;
         LocalDate last = next(usedSpring, day.minusDays(STILL_THIS_SPRING));
-        return new Frosts(last, next(usedAutumn, last.plusDays(1)), told);
+        // Late in the season the spring at hand is the next one, but the frost to come is still this autumn's.
+        return new Frosts(last, next(usedAutumn, day.isBefore(last) ? day : last.plusDays(1)), told);
     }
 
     private static LocalDate next(MonthDay of, LocalDate notBefore) {

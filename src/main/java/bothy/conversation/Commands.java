@@ -97,7 +97,9 @@ final class Commands {
                 return known;
             }
         }
-        if (turn.heard().inquiries().stream().anyMatch(inquiry -> inquiry.question() == Question.WHY)) {
+        // "Nothing up, what is wrong?" asks about the sign, not about the last advice.
+        if (turn.heard().signs().isEmpty()
+                && turn.heard().inquiries().stream().anyMatch(inquiry -> inquiry.question() == Question.WHY)) {
             return said(why.isEmpty() ? replier.talk("why-nothing") : String.join("\n\n", why));
         }
         if (message.photo() && message.text().isBlank()) {

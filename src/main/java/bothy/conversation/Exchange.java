@@ -115,7 +115,7 @@ final class Exchange {
     }
 
     private List<Logged> write(Heard heard) {
-        Writing writing = new Writing(before, lines);
+        Writing writing = new Writing(before, lines, memory.mentioned());
         List<Logged> earlier = message.edits() == null ? List.of() : linesOf(message.edits());
         List<Entry> entries = earlier.isEmpty() ? writing.entries(heard) : writing.edited(heard, earlier);
         entries = new Undoing(lines).retarget(entries);

@@ -19,10 +19,13 @@ import java.util.Map;
 final class Writing {
     private final Garden garden;
     private final List<Logged> lines;
+    private final List<String> mentioned;
     private final Map<String, String> begunNow = new HashMap<>();
 
-    Writing(Garden garden, List<Logged> lines) {
+    /** @param mentioned ids of the plantings talked about last, to which a note without a crop belongs */
+    Writing(Garden garden, List<Logged> lines, List<String> mentioned) {
         this.garden = garden;
+        this.mentioned = mentioned;
         this.lines = new ArrayList<>(lines);
     }
 
@@ -81,13 +84,13 @@ final class Writing {
                     .map(id -> event.withPlanting(id, crop(id, event)))
                     .toList();
         }
-        if (event.crop() == null && event.what() == What.TEMPERATURE && begunNow.size() == 1) {
+        if (event.crop() == null && event.what() == What.TEMPERATURE && !begunNow.isEmpty()) {
             // "Sowed 6 cucumbers on the porch, about 15 °C there": the warmth is that of what was just begun.
             return begunNow.entrySet().stream()
                     .map(begun -> event.withPlanting(begun.getValue(), begun.getKey()))
                     .toList();
         }
-        if (event.crop() == null || event.what().ofThePlot()) {
+        if (event.crop() == null || event.what().ofThePlot() || event.what() == What.NOTE) {
             return List.of(event);
         }
         String begun = event.what() == What.SOWN ? null : begunNow.get(event.crop());

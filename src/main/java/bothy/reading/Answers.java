@@ -15,6 +15,8 @@ import bothy.reading.grammar.NumberSaid;
 import bothy.reading.grammar.Passage;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
+import bothy.reading.text.PhraseFile;
+import bothy.reading.told.PlantingsMeant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

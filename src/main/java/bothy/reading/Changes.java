@@ -11,6 +11,8 @@ import bothy.reading.grammar.DaySaid;
 import bothy.reading.grammar.NumberSaid;
 import bothy.reading.grammar.Passage;
 import bothy.reading.grammar.Quantity;
+import bothy.reading.told.PlantingsMeant;
+import bothy.reading.told.Told;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

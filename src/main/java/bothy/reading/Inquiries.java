@@ -8,6 +8,7 @@ import bothy.reading.grammar.DaySaid;
 import bothy.reading.grammar.NumberSaid;
 import bothy.reading.grammar.Passage;
 import bothy.reading.grammar.Quantity;
+import bothy.reading.told.PlantingsMeant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
@@ -26,9 +27,12 @@ final class Inquiries {
         CropSaid said = crop(passage, sentence, begins);
         List<Planting> plantings = plantings(passage, sentence, said, question);
         String crop = name(said, plantings);
-        String topic = question == Question.HOW_TO
-                ? questions.topic(passage, begins, sentence[1])
-                : question == Question.SAFE ? safe(passage, begins, sentence[1]) : null;
+        String topic =
+                switch (question) {
+                    case HOW_TO, HOW_STORE -> questions.topic(passage, begins, sentence[1]);
+                    case SAFE -> safe(passage, begins, sentence[1]);
+                    default -> null;
+                };
         return figures(
                 new Inquiry(
                         question,

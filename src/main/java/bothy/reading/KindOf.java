@@ -11,6 +11,7 @@ import bothy.garden.Statement;
 import bothy.garden.What;
 import bothy.reading.grammar.Passage;
 import bothy.reading.text.PhraseBook;
+import bothy.reading.text.PhraseFile;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -64,9 +65,14 @@ final class KindOf {
                             ? Kind.MEASUREMENT
                             : !settings.isEmpty() ? Kind.SETTING : !signs.isEmpty() ? Kind.TROUBLE : Kind.QUESTION;
         }
-        boolean friendly =
-                !chat.all(passage.tokens(), 0, passage.size(), passage).isEmpty();
-        return !plans.isEmpty() || friendly || onTopic(passage) || passage.size() == 0 ? Kind.CHAT : Kind.OFF_TOPIC;
+        return !plans.isEmpty() || friendly(passage) || onTopic(passage) || passage.size() == 0
+                ? Kind.CHAT
+                : Kind.OFF_TOPIC;
+    }
+
+    /** Whether it is a greeting, thanks or the like. */
+    boolean friendly(Passage passage) {
+        return !chat.all(passage.tokens(), 0, passage.size(), passage).isEmpty();
     }
 
     /** Whether anything of the garden is named. */

@@ -1,6 +1,7 @@
 package bothy.reading;
 
 import bothy.reading.grammar.Passage;
+import bothy.reading.told.Told;
 import java.util.List;
 import java.util.Set;
 

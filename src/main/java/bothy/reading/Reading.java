@@ -8,6 +8,7 @@ import bothy.reading.grammar.CropNames;
 import bothy.reading.grammar.Grammar;
 import bothy.reading.grammar.Moods;
 import bothy.reading.grammar.Passage;
+import bothy.reading.told.Particulars;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;

@@ -13,6 +13,10 @@ import bothy.reading.grammar.Grammar;
 import bothy.reading.grammar.Moods;
 import bothy.reading.grammar.Passage;
 import bothy.reading.text.PhraseBook.Found;
+import bothy.reading.told.Asking;
+import bothy.reading.told.Particulars;
+import bothy.reading.told.Statements;
+import bothy.reading.told.Told;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -129,7 +133,9 @@ final class Sentences {
                 List.of(),
                 gathered.plans(),
                 asking.about(gathered.told()),
-                nothing && passage.size() > 0 ? List.of(brief(passage.message())) : List.of(),
+                nothing && !kinds.friendly(passage) && !passage.message().isBlank()
+                        ? List.of(brief(passage.message()))
+                        : List.of(),
                 kinds.of(passage, lines, gathered.asked(), gathered.seen(), gathered.set(), gathered.plans()),
                 false);
     }

@@ -7,6 +7,7 @@ import bothy.reading.grammar.Passage;
 import bothy.reading.text.Phrase;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
+import bothy.reading.text.PhraseFile;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;

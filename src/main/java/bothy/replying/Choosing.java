@@ -39,7 +39,9 @@ final class Choosing {
         spoken.addAll(capped(of(Occasion.ASKED), MOST_FOR_AN_ANSWER));
         spoken.addAll(next());
         List<Given> told = capped(of(Occasion.TOLD), MOST_FOR_A_PLANTING);
-        List<Given> onTheSide = urgentOnTheSide(told);
+        Set<Given> answers = new LinkedHashSet<>(spoken);
+        answers.addAll(told);
+        List<Given> onTheSide = urgentOnTheSide(List.copyOf(answers));
         onTheSide.stream().filter(this::mustNotWait).forEach(spoken::add);
         spoken.addAll(told);
         spoken.addAll(onTheSide);
@@ -127,7 +129,8 @@ final class Choosing {
         return !given.due().isAfter(turn.today()) && given.neglect() == Neglect.PLANTS_LOST;
     }
 
-    private List<Given> cautions(Set<Given> spoken) {
+    /** The cautions that belong to what was told or asked, and to advice spoken. */
+    List<Given> cautions(Set<Given> spoken) {
         return turn.given().stream()
                 .filter(Choosing::isCaution)
                 .filter(caution -> caution.occasion() != Occasion.STANDING || accompanies(caution, spoken))

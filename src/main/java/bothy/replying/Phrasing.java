@@ -150,6 +150,9 @@ final class Phrasing {
         if (topic != null) {
             return topic;
         }
+        if (inquiry.crop() == null && inquiry.question() == Question.OTHER) {
+            return talk("no-answer", Map.of());
+        }
         return inquiry.crop() == null
                 ? talk("which-crop-question", Map.of())
                 : talk("no-rule", Map.of("crops", vocabulary.names().many(inquiry.crop())));
@@ -157,8 +160,8 @@ final class Phrasing {
 
     String nothingUnderstood() {
         Kind kind = turn.heard().kind();
-        if (kind == Kind.CHAT) {
-            return talk("chat", Map.of());
+        if (kind == Kind.CHAT && turn.heard().strange().isEmpty()) {
+            return talk(turn.heard().plans().isEmpty() ? "chat" : "planned", Map.of());
         }
         if (kind == Kind.OFF_TOPIC) {
             return talk("off-topic", Map.of());

@@ -44,7 +44,7 @@ final class Plot {
     private String line(Planting planting, List<Given> given) {
         Map<String, String> words = new HashMap<>();
         words.put("crops", vocabulary.names().planting(planting.id()));
-        Integer count = planting.count() != null ? planting.count() : planting.sown();
+        Integer count = planting.count() == null ? planting.sown() : planting.count();
         if (count != null) {
             words.put("count", count.toString());
         }

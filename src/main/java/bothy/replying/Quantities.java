@@ -60,7 +60,9 @@ final class Quantities {
     private String span(String name, double low, double high) {
         boolean us = units == Units.US;
         if (name.endsWith("C")) {
-            return us ? span(fahrenheit(low), fahrenheit(high), 0, " °F") : span(low, high, whole(low, high, 1), " °C");
+            return us
+                    ? span(fahrenheit(low), fahrenheit(high), 0, " °F")
+                    : span(low, high, low == high ? whole(low, high, 1) : 0, " °C");
         }
         if (name.endsWith("Mm") || name.endsWith("MmPerWeek")) {
             return us
@@ -102,7 +104,7 @@ final class Quantities {
     private static String centimetres(double low, double high) {
         return low >= 100
                 ? span(low / 100, high / 100, whole(low / 100, high / 100, 1), " m")
-                : span(low, high, whole(low, high, 1), " cm");
+                : span(low, high, high < 10 ? whole(low, high, 1) : 0, " cm");
     }
 
     private static String inches(double lowCm, double highCm) {

@@ -6,6 +6,7 @@ import bothy.garden.Entry;
 import bothy.garden.Event;
 import bothy.garden.Logged;
 import bothy.garden.SettingChange;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -61,7 +62,17 @@ final class Receipts {
 
     private String setting(SettingChange change) {
         String label = wording.phrases().getOrDefault("setting-" + change.setting(), change.setting());
-        return label + " " + wording.phrases().getOrDefault(change.value(), change.value());
+        String value = change.value();
+        boolean frost = change.setting().endsWith("Frost") && value.matches("\\d\\d-\\d\\d");
+        // Any leap year will do: a frost date has none.
+        return label + " "
+                + (frost
+                        ? vocabulary
+                                .quantities()
+                                .write(
+                                        "lastSpring",
+                                        MonthDay.parse("--" + value).atYear(2000))
+                        : wording.phrases().getOrDefault(value, value));
     }
 
     /** Events in words; the same thing done to several plantings on one day is said once. */

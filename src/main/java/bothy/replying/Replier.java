@@ -34,9 +34,12 @@ public final class Replier {
         Phrasing phrasing = phrasing(turn);
         List<String> paragraphs = new ArrayList<>();
         phrasing.receipts().line(turn.written(), turn.takenBack()).ifPresent(paragraphs::add);
-        List<Given> spoken = new Choosing(wording, turn).spoken();
+        Choosing choosing = new Choosing(wording, turn);
+        List<Given> spoken = choosing.spoken();
         paragraphs.addAll(phrasing.advice(spoken));
         paragraphs.addAll(listsAsked(turn, phrasing));
+        Set<Given> all = withListed(spoken, turn, phrasing);
+        paragraphs.addAll(phrasing.advice(added(all, choosing)));
         paragraphs.addAll(phrasing.unanswered(spoken));
         if (paragraphs.isEmpty() && turn.doubt() == null) {
             paragraphs.add(phrasing.nothingUnderstood());
@@ -45,18 +48,27 @@ public final class Replier {
         Doubt doubt = turn.doubt() != null
                 ? turn.doubt()
                 : phrasing.questionOf(spoken).orElse(null);
-        return finished(phrasing, paragraphs, withListed(spoken, turn, phrasing), look, doubt);
+        return finished(phrasing, paragraphs, List.copyOf(all), look, doubt);
     }
 
     /** What stands in a list asked for was said as well. */
-    private static List<Given> withListed(List<Given> spoken, Turn turn, Phrasing phrasing) {
+    private static Set<Given> withListed(List<Given> spoken, Turn turn, Phrasing phrasing) {
         Set<Given> all = new LinkedHashSet<>(spoken);
         for (Inquiry inquiry : turn.heard().inquiries()) {
             if (inquiry.question() == Question.TO_DO) {
                 all.addAll(phrasing.week().listed(turn.given(), inquiry));
             }
         }
-        return List.copyOf(all);
+        return all;
+    }
+
+    /** Adds the cautions that belong to what is said but are not said yet, and returns them. */
+    private static List<Given> added(Set<Given> all, Choosing choosing) {
+        List<Given> missing = choosing.cautions(all).stream()
+                .filter(one -> !all.contains(one))
+                .toList();
+        all.addAll(missing);
+        return missing;
     }
 
     private static Answer finished(
@@ -108,6 +120,7 @@ public final class Replier {
         } else {
             paragraphs.addAll(phrasing.advice(due));
         }
+        paragraphs.addAll(phrasing.advice(added(said, new Choosing(wording, turn))));
         LocalDate look = phrasing.nextLook(due).orElse(null);
         return finished(
                 phrasing,

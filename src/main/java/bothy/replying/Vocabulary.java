@@ -13,10 +13,8 @@ import java.util.Optional;
 
 /** Finds the words for a name in a sentence: the advice's own figures first, then the planting, then the sheet. */
 final class Vocabulary {
-    private static final Map<String, String> OF_MANY =
-            Map.of("s", "", "are", "are", "have", "have", "do", "do", "they", "they", "them", "them", "their", "their");
-    private static final Map<String, String> OF_A_MASS =
-            Map.of("s", "s", "are", "is", "have", "has", "do", "does", "they", "it", "them", "it", "their", "its");
+    private static final Map<String, String> OF_MANY = agreement("", "are", "have", "do", "they", "them", "their");
+    private static final Map<String, String> OF_A_MASS = agreement("s", "is", "has", "does", "it", "it", "its");
     private final Wording wording;
     private final Map<String, Sheet> sheets;
     private final Garden garden;
@@ -29,6 +27,27 @@ final class Vocabulary {
         this.garden = garden;
         this.names = new Names(wording, garden);
         this.quantities = new Quantities(garden.grower().units(), today);
+    }
+
+    private static Map<String, String> agreement(
+            String ending, String are, String have, String does, String they, String them, String their) {
+        return Map.of(
+                "s",
+                ending,
+                "are",
+                are,
+                "have",
+                have,
+                "do",
+                does,
+                "they",
+                they,
+                "They",
+                Phrasing.upper(they),
+                "them",
+                them,
+                "their",
+                their);
     }
 
     Names names() {

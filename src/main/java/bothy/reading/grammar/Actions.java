@@ -72,6 +72,9 @@ public final class Actions {
             if (told.form() == Form.PLAIN && noun(tokens, found)) {
                 continue;
             }
+            if (told.form() == null && alreadyDone(said, tokens, slots, found.start())) {
+                continue;
+            }
             said.add(new ActionSaid(
                     found.start(),
                     found.end(),
@@ -82,6 +85,16 @@ public final class Actions {
                     found.place().words()));
         }
         return said;
+    }
+
+    /** "Carrots in the bed" tells where they went, unless a verb before it did: "sowed carrots in the bed". */
+    private static boolean alreadyDone(List<ActionSaid> said, List<Token> tokens, Phrase.Slots slots, int start) {
+        if (said.isEmpty() || slots.end("crop", start) < 0) {
+            return false;
+        }
+        ActionSaid before = said.get(said.size() - 1);
+        return before.form() != null
+                && tokens.subList(before.end(), start).stream().noneMatch(Token::mark);
     }
 
     /** "The harvest", "6 plant", "tomato feed" name things; only "I water" does. */

@@ -176,7 +176,22 @@ final class MonthGrammar {
     }
 
     private List<DaySaid> ofThisMonth(int day, int at) {
-        boolean led = isAny(at - 1, "the", "on", "since", "from", "by") || at == 0;
+        boolean led = isAny(at - 1, "the", "on", "since", "from", "by")
+                || at == 0
+                || isAny(
+                        at - 1,
+                        "sown",
+                        "sowed",
+                        "up",
+                        "planted",
+                        "out",
+                        "in",
+                        "picked",
+                        "emerged",
+                        "germinated",
+                        "watered",
+                        "fed",
+                        "harvested");
         boolean followed = isAny(at + 1, "of") && at + 2 < tokens.size() && calendar.month(tokens.get(at + 2)) != null;
         boolean ofThis = isAny(at + 1, "of") && isAny(at + 2, "this", "last") && isAny(at + 3, "month");
         boolean closes = at + 1 == tokens.size()

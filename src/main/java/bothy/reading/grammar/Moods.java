@@ -87,7 +87,7 @@ public final class Moods {
         if (has("sarcasm", passage, 0, passage.size()) || told(passage, sentence, action)) {
             return Mood.NOT_OURS;
         }
-        if (has("pastseason", passage, sentence[0], sentence[1]) && !action.state()) {
+        if (has("pastseason", passage, sentence[0], sentence[1])) {
             return Mood.NOT_OURS;
         }
         if (others(passage, from, action)) {
@@ -167,7 +167,11 @@ public final class Moods {
                         ? Mood.NOT_OURS
                         : Mood.DONE;
             case ING ->
-                happens(action) || opening(passage, verb) || BEFORE_ING.contains(before) || BE.contains(before)
+                anyway
+                                || happens(action)
+                                || opening(passage, verb)
+                                || BEFORE_ING.contains(before)
+                                || BE.contains(before)
                         ? Mood.DONE
                         : Mood.NOT_OURS;
             case PLAIN_S -> Mood.NOT_OURS;
@@ -231,7 +235,17 @@ public final class Moods {
 
     private boolean others(Passage passage, int from, ActionSaid action) {
         int verb = action.words().nextSetBit(0);
-        return has("others", passage, from, verb) && !has("household", passage, from, passage.size());
+        return (has("others", passage, from, verb) || anothers(passage, from, verb, verb + 1))
+                && !has("household", passage, from, passage.size());
+    }
+
+    /** "Sarah sowed her tomatoes": what belongs to her she did. */
+    private static boolean anothers(Passage passage, int from, int verb, int end) {
+        boolean own = false;
+        for (int at = from; at < verb; at++) {
+            own |= Set.of("i", "we", "my", "our").contains(passage.word(at));
+        }
+        return !own && verb > from && Set.of("her", "his").contains(passage.word(end));
     }
 
     private boolean has(String sort, Passage passage, int from, int to) {

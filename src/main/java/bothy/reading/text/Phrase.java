@@ -117,6 +117,9 @@ public final class Phrase {
         if (choice.contains("{")) {
             return List.of(choice.split(" +"));
         }
+        if (choice.chars().allMatch(c -> c == ' ' || c >= 'a' && c <= 'z')) {
+            return List.of(choice.split(" +"));
+        }
         return Scanner.scan(choice).stream()
                 .flatMap(token -> Contractions.apart(token.word()).stream())
                 .toList();

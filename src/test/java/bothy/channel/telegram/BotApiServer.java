@@ -27,8 +27,8 @@ import java.util.concurrent.Executors;
  * A Bot API server on loopback: long polls, offsets, a second reader, the limits on text and buttons, and faults on demand. It speaks the
  * published format of the methods that the channel uses (core.telegram.org/bots/api), and refuses all others.
  */
-final class BotApiServer implements AutoCloseable {
-    static final String TOKEN = "4242424242:AAF-secret_Token-of-the-school-plot";
+public final class BotApiServer implements AutoCloseable {
+    public static final String TOKEN = "4242424242:AAF-secret_Token-of-the-school-plot";
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     /** What goes wrong with a request, instead of its answer. */
@@ -56,7 +56,7 @@ final class BotApiServer implements AutoCloseable {
     private int readers;
     private boolean closed;
 
-    BotApiServer() {
+    public BotApiServer() {
         try {
             server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
         } catch (IOException e) {
@@ -67,14 +67,14 @@ final class BotApiServer implements AutoCloseable {
         server.start();
     }
 
-    URI address() {
+    public URI address() {
         return URI.create("http://localhost:" + server.getAddress().getPort());
     }
 
     // What a test does and looks at
 
     /** Puts an update into the queue; its number is filled in and returned. */
-    synchronized int push(String json) {
+    public synchronized int push(String json) {
         try {
             ObjectNode update = (ObjectNode) MAPPER.readTree(json);
             updates.add(update.put("update_id", nextUpdate));
@@ -136,7 +136,7 @@ final class BotApiServer implements AutoCloseable {
         return sent;
     }
 
-    List<String> texts() {
+    public List<String> texts() {
         return sent.stream().map(message -> message.path("text").asText()).toList();
     }
 

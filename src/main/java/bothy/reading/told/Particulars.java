@@ -1,4 +1,4 @@
-package bothy.reading;
+package bothy.reading.told;
 
 import bothy.garden.Event;
 import bothy.garden.What;
@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Set;
 
 /** The count, amount, place and container that a clause gives for each of its crops. */
-final class Particulars {
+public final class Particulars {
     private static final Set<String> ENDS_NAME = Set.of(
             "in", "on", "at", "into", "with", "from", "for", "and", "but", ",", "(", ")", "-", ":", "to", "by", "per",
             "the", "is", "are", "were", "was", "after", "before", "then", "or", "/");
@@ -22,13 +22,13 @@ final class Particulars {
     private final Set<String> counted;
     private final Set<String> mass;
 
-    Particulars(bothy.almanac.Words words) {
+    public Particulars(bothy.almanac.Words words) {
         notCounts = new HashSet<>(words.list("units", "/not-counts"));
         counted = new HashSet<>(words.list("units", "/counted"));
         mass = new HashSet<>(words.list("crops", "/mass"));
     }
 
-    Set<String> vocabulary() {
+    public Set<String> vocabulary() {
         Set<String> all = new HashSet<>(notCounts);
         all.addAll(counted);
         return all;
@@ -167,7 +167,7 @@ final class Particulars {
             boolean unit = notCounts.contains(next)
                     || Set.of("per", "each", "every", "by", "to").contains(next)
                     || Set.of("each", "per", "a").contains(passage.word(number.end() + 1)) && counted.contains(next)
-                    || last.equals("by")
+                    || Set.of("by", "bar", "but", "except").contains(last)
                     || last.equals("at")
                     || last.equals("week");
             if (!pronoun && !unit && standsAlone(passage, clause, number)) {

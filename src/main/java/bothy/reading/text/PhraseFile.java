@@ -1,16 +1,14 @@
-package bothy.reading;
+package bothy.reading.text;
 
 import bothy.almanac.RulesBroken;
 import bothy.almanac.Words;
-import bothy.reading.text.Phrase;
-import bothy.reading.text.PhraseBook;
 import java.util.List;
 import java.util.Map;
 
 /** Puts the phrases at a place of a words file into a book, or says which one cannot be read and where it stands. */
-record PhraseFile(Words words, String file, Map<String, List<String>> groups) {
+public record PhraseFile(Words words, String file, Map<String, List<String>> groups) {
 
-    <T> void into(PhraseBook<T> book, String pointer, T meaning) {
+    public <T> void into(PhraseBook<T> book, String pointer, T meaning) {
         for (String text : words.list(file, pointer)) {
             try {
                 book.add(new Phrase(text, groups), meaning);
@@ -22,7 +20,7 @@ record PhraseFile(Words words, String file, Map<String, List<String>> groups) {
     }
 
     /** A book of the phrases at one place, all meaning the same. */
-    <T> PhraseBook<T> book(String pointer, T meaning) {
+    public <T> PhraseBook<T> book(String pointer, T meaning) {
         PhraseBook<T> book = new PhraseBook<>();
         into(book, pointer, meaning);
         return book;

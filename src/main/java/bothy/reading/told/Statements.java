@@ -1,4 +1,4 @@
-package bothy.reading;
+package bothy.reading.told;
 
 import bothy.garden.Doubt;
 import bothy.garden.Event;
@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.Set;
 
 /** Makes statements and plans of clauses: for each crop of a clause one, with its count, amount, place, day and plantings. */
-final class Statements {
+public final class Statements {
     private static final Set<String> ALL = Set.of("everything", "everyone", "lot", "whole", "everybody", "entire");
     private static final int MOST_PLANTS = 20_000;
     private final Particulars particulars;
@@ -25,19 +25,23 @@ final class Statements {
 
     private final UnknownCrops unknownCrops;
 
-    Statements(Particulars particulars, Grammar grammar) {
+    public Statements(Particulars particulars, Grammar grammar) {
         this.particulars = particulars;
         this.whatMeant = new WhatMeant(grammar.cropNames());
         this.unknownCrops = new UnknownCrops(grammar);
     }
 
     /** What one message tells as done, in order. */
-    List<Told> told(Passage passage, List<Clause> clauses) {
+    public List<Told> told(Passage passage, List<Clause> clauses) {
         List<Told> told = new ArrayList<>();
         for (Clause clause : clauses) {
             if (clause.mood() == Mood.DONE || clause.mood() == Mood.UNCLEAR) {
                 if (!toCome(passage, clause)) {
                     told.addAll(ofClause(passage, clause, told));
+                }
+                if (whatMeant.of(passage, clause, null) == What.NOTE) {
+                    // What follows is the note's own text.
+                    break;
                 }
             }
         }
@@ -45,7 +49,7 @@ final class Statements {
     }
 
     /** What one message tells as meant. */
-    List<Plan> plans(Passage passage, List<Clause> clauses) {
+    public List<Plan> plans(Passage passage, List<Clause> clauses) {
         List<Plan> plans = new ArrayList<>();
         for (Clause clause : clauses) {
             boolean toCome = clause.mood() == Mood.DONE && toCome(passage, clause);
@@ -106,6 +110,11 @@ final class Statements {
                 .withCount(what == What.RAIN ? null : particulars.count(passage, clause, crop))
                 .withDetail(clause.action().detail());
         event = particulars.withAmount(event, passage, clause, crop);
+        if (what == What.NOTE) {
+            event = PlotEvents.told(event, passage, clause);
+        } else if (what == What.HARVESTED && lastOne(passage, clause)) {
+            event = event.withDetail("last");
+        }
         Told told = Told.of(event, from(passage, clause), to(passage, clause));
         if (what == What.SOWN) {
             return begun(told, passage, clause, crop);
@@ -116,6 +125,18 @@ final class Statements {
                 ? told.with(Particulars.withPlace(told.event(), passage, clause, crop))
                 : told;
         return withPlantings(placed, PlantingsMeant.of(crop, passage, clause, !toPlace), crop, passage);
+    }
+
+    /** "Picked the last of the peas" ends them. */
+    private static boolean lastOne(Passage passage, Clause clause) {
+        for (int at = clause.from(); at < clause.to(); at++) {
+            if (Set.of("last", "final").contains(passage.word(at))
+                    && Set.of("of", "ones", "few", "picking", "harvest", "crop", "haul")
+                            .contains(passage.word(at + 1))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A sowing begins a planting of its own. */
@@ -176,13 +197,34 @@ final class Statements {
                         .contains(what)) {
             return List.of();
         }
+        boolean dug = what == What.HARVESTED
+                && event.count() == null
+                && before.isEmpty()
+                && !names(
+                        passage,
+                        clause,
+                        Set.of(
+                                "them",
+                                "it",
+                                "they",
+                                "these",
+                                "those",
+                                "ones",
+                                "lot",
+                                "all",
+                                "first",
+                                "everything",
+                                "some"));
+        if (dug) {
+            return List.of();
+        }
         boolean gap = clause.action().action().equals("planted")
                 && clause.action().end() - clause.action().start()
                         > clause.action().words().cardinality();
         if (gap && !names(passage, clause, Set.of("them", "it", "they", "these", "those", "ones", "lot", "all"))) {
             return List.of();
         }
-        Told strange = unknownCrops.in(passage, clause, Told.of(event, from, to));
+        Told strange = before.isEmpty() ? unknownCrops.in(passage, clause, Told.of(event, from, to)) : null;
         return strange != null
                 ? List.of(strange)
                 : new Unnamed(passage, clause, before).meant(Told.of(event, from, to), names(passage, clause, ALL));

@@ -1,4 +1,4 @@
-package bothy.reading;
+package bothy.reading.told;
 
 import bothy.garden.Doubt;
 import bothy.garden.Event;
@@ -16,7 +16,7 @@ import java.util.List;
  * @param among the plantings or, by their crop, the crops that it may be about when that is what is open
  * @param found the grower's words or figures that are in doubt, {@code null} for none
  */
-record Told(
+public record Told(
         Event event,
         List<String> plantings,
         int from,
@@ -66,7 +66,7 @@ record Told(
         return new Told(event, plantings, from, to, assumed, about, among, crops, words);
     }
 
-    Statement statement() {
+    public Statement statement() {
         return new Statement(event, plantings, open == null, from, to, assumed);
     }
 

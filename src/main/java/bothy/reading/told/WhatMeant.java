@@ -1,4 +1,4 @@
-package bothy.reading;
+package bothy.reading.told;
 
 import bothy.garden.Planting;
 import bothy.garden.What;
@@ -41,7 +41,8 @@ final class WhatMeant {
             if (put && says(passage, clause, Set.of("slips", "plants", "seedlings", "plugs", "transplants"))) {
                 return What.PLANTED_OUT;
             }
-            return what == What.PLANTED_OUT ? transplanted(passage, clause) : what;
+            boolean seed = says(passage, clause, SEED) && !says(passage, clause, PLANTS);
+            return what == What.PLANTED_OUT ? seed ? What.SOWN : transplanted(passage, clause) : what;
         }
         return planted(passage, clause, crop);
     }

@@ -1,4 +1,4 @@
-package bothy.reading;
+package bothy.reading.told;
 
 import bothy.garden.Doubt;
 import bothy.reading.grammar.Clause;
@@ -18,9 +18,13 @@ final class UnknownCrops {
 
     /** The statement in doubt about its crop, or {@code null} when no strange word stands there. */
     Told in(Passage passage, Clause clause, Told told) {
-        for (int at = clause.from(); at < clause.to(); at++) {
+        int verb = clause.action().words().nextSetBit(0);
+        for (int at = Math.max(clause.from(), verb - 2); at < Math.min(clause.to(), verb + 5); at++) {
             Token token = passage.tokens().get(at);
-            boolean taken = clause.action().words().get(at) || inPlaceOrDay(passage, at);
+            boolean adverb = token.word().endsWith("ly")
+                    || token.word().endsWith("ing")
+                    || token.word().endsWith("ed");
+            boolean taken = adverb || clause.action().words().get(at) || inPlaceOrDay(passage, at);
             if (token.aWord()
                     && !taken
                     && token.word().length() > 3

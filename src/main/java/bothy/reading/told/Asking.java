@@ -1,4 +1,4 @@
-package bothy.reading;
+package bothy.reading.told;
 
 import bothy.garden.Doubt;
 import bothy.garden.Doubt.About;
@@ -15,16 +15,16 @@ import java.util.List;
 import java.util.Map;
 
 /** Makes the question back for statements that are not sure: one at a time, each answer carrying what is then said. */
-final class Asking {
+public final class Asking {
     private static final int MOST_CHOICES = 6;
     private final CropNames cropNames;
 
-    Asking(CropNames cropNames) {
+    public Asking(CropNames cropNames) {
         this.cropNames = cropNames;
     }
 
     /** The question for the first that is open, the others waiting behind its answers; {@code null} when none is open. */
-    Doubt about(List<Told> told) {
+    public Doubt about(List<Told> told) {
         List<Told> open = told.stream().filter(one -> one.open() != null).toList();
         if (open.isEmpty()) {
             return null;

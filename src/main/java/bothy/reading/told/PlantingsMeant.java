@@ -1,4 +1,4 @@
-package bothy.reading;
+package bothy.reading.told;
 
 import bothy.garden.Planting;
 import bothy.garden.Situation;
@@ -14,7 +14,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 
 /** Which of the grower's plantings a crop, a place or a "they" can mean. */
-final class PlantingsMeant {
+public final class PlantingsMeant {
     /** What is done to a crop as a whole unless one planting of it is named. */
     private static final Set<What> OF_ALL = EnumSet.of(
             What.WATERED,
@@ -29,18 +29,18 @@ final class PlantingsMeant {
 
     private PlantingsMeant() {}
 
-    static boolean ofAll(What what) {
+    public static boolean ofAll(What what) {
         return OF_ALL.contains(what);
     }
 
-    static List<Planting> growing(Situation situation) {
+    public static List<Planting> growing(Situation situation) {
         return situation.plantings().stream()
                 .filter(planting -> !planting.over() && planting.begunAtAll())
                 .toList();
     }
 
     /** Plantings of a crop as far as the words tell them apart. */
-    static List<Planting> of(CropSaid crop, Passage passage, int from, int to, boolean placeTells) {
+    public static List<Planting> of(CropSaid crop, Passage passage, int from, int to, boolean placeTells) {
         List<Planting> ofCrop = growing(passage.situation()).stream()
                 .filter(planting -> crop.canMean(planting.crop()))
                 .toList();
@@ -80,7 +80,7 @@ final class PlantingsMeant {
         return narrowed;
     }
 
-    static boolean stands(Planting planting, PlaceSaid place) {
+    public static boolean stands(Planting planting, PlaceSaid place) {
         String where = place.container() ? planting.container() : planting.place();
         if (where == null) {
             return false;
@@ -95,13 +95,13 @@ final class PlantingsMeant {
         return name.substring(name.lastIndexOf(' ') + 1);
     }
 
-    static List<Planting> keep(List<Planting> plantings, Predicate<Planting> wanted) {
+    public static List<Planting> keep(List<Planting> plantings, Predicate<Planting> wanted) {
         List<Planting> kept = plantings.stream().filter(wanted).toList();
         return kept.isEmpty() ? plantings : kept;
     }
 
     /** The plantings talked about last that still grow. */
-    static List<Planting> mentioned(Situation situation) {
+    public static List<Planting> mentioned(Situation situation) {
         return growing(situation).stream()
                 .filter(planting -> situation.mentioned().contains(planting.id()))
                 .toList();
@@ -129,12 +129,12 @@ final class PlantingsMeant {
                         + planting.begun().getMonth().getDisplayName(java.time.format.TextStyle.SHORT, Locale.ENGLISH);
     }
 
-    static List<String> ids(List<Planting> plantings) {
+    public static List<String> ids(List<Planting> plantings) {
         return plantings.stream().map(Planting::id).toList();
     }
 
     /** The clause's own stretch. */
-    static List<Planting> of(CropSaid crop, Passage passage, Clause clause, boolean placeTells) {
+    public static List<Planting> of(CropSaid crop, Passage passage, Clause clause, boolean placeTells) {
         return of(crop, passage, clause.from(), clause.to(), placeTells);
     }
 }
