@@ -36,6 +36,8 @@ final class ServeVerb implements Callable<Integer> {
             then run again with the token in the environment: BOTHY_TELEGRAM_TOKEN=… (never on the command line).
             Without Telegram you can chat right here: leave "serve" out.""";
 
+    private static final int LOOKERS = 2;
+
     @Mixin
     private RulesOption rules;
 
@@ -80,11 +82,11 @@ final class ServeVerb implements Callable<Integer> {
         InstantSource clock = InstantSource.system();
         Conversation conversation = new Conversation(store, knowledge);
         try (TelegramChannel channel = new TelegramChannel(settings, store, handler(conversation), clock);
-                Rounds rounds = new Rounds(conversation, store::growers, clock, ZoneOffset.UTC, channel::ring)) {
+                Rounds rounds = new Rounds(conversation, clock, ZoneOffset.UTC, LOOKERS, channel::ring)) {
             Thread stopping = new Thread(channel::stop, "stopping");
             Runtime.getRuntime().addShutdownHook(stopping);
             channel.start();
-            rounds.start(Duration.ofMinutes(5));
+            rounds.start(Duration.ofSeconds(20));
             System.err.println("Bothy answers on Telegram. Stop it with Ctrl-C.");
             Optional<String> wrong = channel.awaitEnd();
             wrong.ifPresent(System.err::println);

@@ -5,6 +5,7 @@ import bothy.garden.Given;
 import bothy.garden.Logged;
 import bothy.garden.Message;
 import bothy.garden.Reply;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
@@ -71,7 +72,7 @@ public final class Conversation {
      * @param zone the channel's time zone of the grower
      * @return empty when there is nothing to say
      */
-    public Optional<Outcome> speakUp(String grower, java.time.Instant moment, ZoneId zone, Address address) {
+    public Optional<Outcome> speakUp(String grower, Instant moment, ZoneId zone, Address address) {
         Knowledge known = knowledge.with(forecasts.ahead(grower, moment, zone));
         return store.write(grower, page -> {
             Optional<Outcome> outcome = new SpeakingUp(known, page, moment, zone).outcome();
@@ -80,6 +81,11 @@ public final class Conversation {
             }
             return outcome;
         });
+    }
+
+    /** Takes up growers whose garden is to be looked at; see {@link Store#takeDue}. */
+    public List<String> takeDue(Instant now, Instant again, int atMost) {
+        return store.takeDue(now, again, atMost);
     }
 
     /** Where a channel sends to. */
