@@ -144,6 +144,7 @@ final class Rehearsal {
         boolean asks = false;
         for (Outcome outcome : outcomes) {
             texts.add(outcome.reply().text());
+            outcome.reply().documents().forEach(document -> texts.add(document.content()));
             written.addAll(outcome.written());
             spoken.addAll(outcome.spoken());
             nextLook = outcome.nextLook();

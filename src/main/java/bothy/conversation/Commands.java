@@ -1,7 +1,6 @@
 package bothy.conversation;
 
 import bothy.garden.Amendment;
-import bothy.garden.Event;
 import bothy.garden.Given;
 import bothy.garden.Heard;
 import bothy.garden.Inquiry;
@@ -14,7 +13,6 @@ import bothy.replying.Answer;
 import bothy.replying.Replier;
 import bothy.replying.Turn;
 import java.time.format.TextStyle;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -50,6 +48,8 @@ final class Commands {
             case "/plot" -> asking(Question.STATUS);
             case "/why" -> asking(Question.WHY);
             case "/undo" -> takingBack(last);
+            case "/mydata" -> OwnData.handOut();
+            case "/delete" -> OwnData.remove();
             default -> Heard.nothing(Kind.CHAT);
         };
     }
@@ -91,8 +91,7 @@ final class Commands {
                         case "/start" -> said(replier.talk("start"));
                         case "/help" -> said(replier.talk("help"));
                         case "/settings" -> said(settings());
-                        case "/mydata" -> said(diary());
-                        case "/week", "/plot", "/why", "/undo" -> Optional.empty();
+                        case "/week", "/plot", "/why", "/undo", "/mydata", "/delete" -> Optional.empty();
                         default -> said(replier.talk("unknown-command"));
                     };
             if (known.isPresent()) {
@@ -143,15 +142,5 @@ final class Commands {
 
     private static String frost(java.time.MonthDay day) {
         return day.getDayOfMonth() + " " + day.getMonth().getDisplayName(TextStyle.FULL, Locale.UK);
-    }
-
-    private String diary() {
-        List<String> lines = new ArrayList<>();
-        for (Logged line : turn.garden().standing()) {
-            if (line.entry() instanceof Event event) {
-                lines.add((event.on() == null ? "?" : event.on().toString()) + "  " + replier.line(event, turn));
-            }
-        }
-        return lines.isEmpty() ? replier.talk("diary-empty") : replier.talk("diary") + "\n" + String.join("\n", lines);
     }
 }

@@ -20,9 +20,16 @@ public final class Conversation {
     private final Store store;
     private final Knowledge knowledge;
     private final Forecasts forecasts;
+    private final Entrance entrance;
 
+    /** Open to all. */
     public Conversation(Store store, Knowledge knowledge) {
+        this(store, knowledge, Door.open());
+    }
+
+    public Conversation(Store store, Knowledge knowledge, Door door) {
         this.store = store;
+        this.entrance = new Entrance(door, knowledge.replier());
         this.knowledge = knowledge;
         this.forecasts = new Forecasts(store, knowledge.weather());
     }
@@ -40,9 +47,11 @@ public final class Conversation {
             if (page.handled(message.id())) {
                 return Optional.empty();
             }
-            Outcome outcome = new Exchange(known, page, message).outcome();
+            Outcome outcome = entrance.stopped(page, message)
+                    .map(reply -> new Outcome(reply, List.of(), List.of(), null, false, Set.of()))
+                    .orElseGet(() -> new Exchange(known, page, message).outcome());
             page.markHandled(message.id(), message.at());
-            if (address != null) {
+            if (address != null && !outcome.reply().text().isEmpty()) {
                 page.send(address.channel(), address.chat(), outcome.reply(), message.at());
             }
             return Optional.of(outcome);

@@ -38,6 +38,8 @@ final class Exchange {
     private static final Logger LOG = LoggerFactory.getLogger(Exchange.class);
     /** A weekly list may hold more than a phone shows reasons for. */
     private static final int MOST_EXPLAINED = 6;
+    /** Most troubles show within this time whether they pass. */
+    private static final int ASK_AFTER_DAYS = 5;
 
     private final Knowledge knowledge;
     private final Page page;
@@ -63,6 +65,11 @@ final class Exchange {
 
     Outcome outcome() {
         Heard heard = hear();
+        OwnData own = new OwnData(knowledge.replier(), page, before, memory);
+        return own.outcome(heard).orElseGet(() -> answered(heard));
+    }
+
+    private Outcome answered(Heard heard) {
         List<Logged> written = write(heard);
         Garden garden = written.isEmpty() ? before : Replay.garden(page.lines(), today, message.zone());
         Advised advised = advise(heard, written, garden);
@@ -77,9 +84,10 @@ final class Exchange {
                 heard.doubt(),
                 memory.saidOn(today));
         Settling settling = new Settling(knowledge.replier(), memory, chosen);
-        Answer answer = settling.answer(heard)
+        Answer said = settling.answer(heard)
                 .or(() -> new Commands(knowledge.replier(), memory.why(), message, turn).answer())
                 .orElseGet(() -> knowledge.replier().answer(turn));
+        Answer answer = new ZoneAsked(knowledge).after(said, heard, garden);
         remember(answer, turn, settling.settled(heard, today));
         List<WeatherDay> weather = knowledge.weather().around(garden.grower(), today);
         page.lookAgain(new NextLook(garden, message.at(), !weather.isEmpty()).moment());
@@ -202,6 +210,11 @@ final class Exchange {
                 if (answer.nextLook().equals(given.nextCheck())) {
                     next = next.toCheck(given.planting() == null ? "" : given.planting(), answer.nextLook());
                 }
+            }
+        }
+        for (SignSeen sign : turn.heard().signs()) {
+            if (sign.planting() != null) {
+                next = next.toCheck(Raised.trouble(sign.planting()), today.plusDays(ASK_AFTER_DAYS));
             }
         }
         boolean remind = turn.written().stream()

@@ -54,7 +54,7 @@ final class Picking {
         } else if (occasions.evening()) {
             harmful().filter(Picking::byWeather).limit(MOST).forEach(due::add);
         }
-        return new Unasked(due, week, opening, week ? null : question(due));
+        return new Unasked(due, week, opening, question(due, week));
     }
 
     private boolean growing() {
@@ -110,13 +110,14 @@ final class Picking {
                         given.occasion() == Occasion.STANDING && given.due().isBefore(end));
     }
 
-    private Doubt question(List<Given> due) {
-        if (!due.isEmpty()) {
-            return replier.whetherDone(due.get(0), turn).orElse(null);
+    private Doubt question(List<Given> due, boolean week) {
+        Optional<SignSeen> trouble = occasions.morning() ? openTrouble() : Optional.empty();
+        if (trouble.isPresent()) {
+            return replier.howIsIt(trouble.get(), turn);
         }
-        return occasions.morning()
-                ? openTrouble().map(sign -> replier.howIsIt(sign, turn)).orElse(null)
-                : null;
+        return week || due.isEmpty()
+                ? null
+                : replier.whetherDone(due.get(0), turn).orElse(null);
     }
 
     /** The trouble told last of a planting whose day to look has come. */
@@ -124,7 +125,7 @@ final class Picking {
         List<String> promised = promised();
         LocalDate since = turn.today().minusDays(TROUBLE_DAYS);
         return turn.garden().signs().stream()
-                .filter(sign -> sign.planting() != null && promised.contains(sign.planting()))
+                .filter(sign -> sign.planting() != null && promised.contains(Raised.trouble(sign.planting())))
                 .filter(sign -> sign.on() != null && sign.on().isAfter(since))
                 .filter(sign -> turn.garden().growing().stream()
                         .anyMatch(planting -> planting.id().equals(sign.planting())))

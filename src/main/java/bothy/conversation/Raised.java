@@ -91,6 +91,11 @@ public record Raised(
         return new Raised(rests, times, newChecks, again, lookedOn, listedOn, eveningOn, remindedOn);
     }
 
+    /** Under this name the checks keep when to ask after a trouble told of a planting. */
+    static String trouble(String planting) {
+        return "trouble " + planting;
+    }
+
     Raised toSayAgain(Set<String> keys) {
         return new Raised(rests, times, checks, keys, lookedOn, listedOn, eveningOn, remindedOn);
     }

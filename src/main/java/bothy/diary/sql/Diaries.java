@@ -9,17 +9,21 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** The store over one engine: the pages, and the post in its two boxes. */
 final class Diaries implements Store {
+    private static final Logger LOG = LoggerFactory.getLogger(Diaries.class);
+
     private final Engine engine;
+    private final Hold hold = new Hold();
     private final Inbox inbox;
     private final Outbox outbox;
     private final Looks looks;
 
     Diaries(Engine engine) {
         this.engine = engine;
-        Hold hold = new Hold();
         this.inbox = new Inbox(engine, hold);
         this.outbox = new Outbox(engine, hold);
         this.looks = new Looks(engine);
@@ -54,9 +58,13 @@ final class Diaries implements Store {
     public void clearPost(Instant before) {
         inbox.clear(before);
         outbox.clear(before);
-        engine.inTransaction(handle -> handle.createUpdate("delete from handled where at_ms < :before")
-                .bind("before", before.toEpochMilli())
-                .execute());
+        engine.inTransaction(handle -> {
+            handle.createUpdate("delete from handled where at_ms < :before")
+                    .bind("before", before.toEpochMilli())
+                    .execute();
+            return handle.execute("delete from grower where last_line = 0 and state is null and look_ms is null "
+                    + "and not exists (select 1 from handled h where h.grower = grower.grower)");
+        });
     }
 
     @Override
@@ -127,6 +135,21 @@ final class Diaries implements Store {
 
     @Override
     public void close() {
+        letGo();
         engine.close();
+    }
+
+    private void letGo() {
+        try {
+            if (engine.shared()) {
+                engine.inTransaction(handle -> {
+                    hold.release(handle);
+                    return null;
+                });
+            }
+        } catch (RuntimeException e) {
+            // The others wait for what this process had until its time is over.
+            LOG.warn("What was taken up could not be given back: {}", e.getMessage());
+        }
     }
 }

@@ -16,10 +16,14 @@ final class Hold {
     /** How much one process takes up at once, so that the others find something too. */
     static final int AT_ONCE = 64;
 
-    static final String LOCK = "for update skip locked";
     private static final String NOW = "(extract(epoch from clock_timestamp()) * 1000)::bigint";
 
     private final String me = UUID.randomUUID().toString();
+
+    /** What a select ends with so that it locks the rows that it finds and passes over those locked by others. */
+    static String lock(String alias) {
+        return "for update of " + alias + " skip locked";
+    }
 
     String me() {
         return me;
@@ -29,6 +33,20 @@ final class Hold {
     String free(String alias) {
         return " and (" + alias + ".held_by is null or " + alias + ".held_by = :me or " + alias + ".held_until_ms <= "
                 + NOW + ")";
+    }
+
+    /** Lets go of everything, at the end of a process. */
+    void release(Handle handle) {
+        for (String table : List.of("inbox", "outbox")) {
+            handle.createUpdate("update " + table + " set held_by = null, held_until_ms = 0 where held_by = :me and "
+                            + waits(table))
+                    .bind("me", me)
+                    .execute();
+        }
+    }
+
+    private static String waits(String table) {
+        return table.equals("inbox") ? "handled_ms is null" : "outcome is null";
     }
 
     /** Writes who has the rows, where that is not written yet or soon over. */

@@ -50,12 +50,9 @@ final class Inbox {
                 String all = SELECT + "i.channel = :channel and i.handled_ms is null order by i.number limit :most";
                 return letters(handle.createQuery(all), channel, atMost);
             }
-            List<Incoming> taken = letters(
-                    handle.createQuery(SELECT + FIRST_OF_CHAT + hold.free("i") + " order by i.number limit :most "
-                                    + Hold.LOCK + " of i")
-                            .bind("me", hold.me()),
-                    channel,
-                    Math.min(atMost, Hold.AT_ONCE));
+            List<String> chats =
+                    firstLetters(handle, channel).stream().map(Incoming::chat).toList();
+            List<Incoming> taken = chats.isEmpty() ? List.of() : ofChats(handle, channel, chats, atMost);
             hold.take(
                     handle,
                     "inbox",
@@ -65,6 +62,25 @@ final class Inbox {
                     channel);
             return taken;
         });
+    }
+
+    private List<Incoming> firstLetters(Handle handle, String channel) {
+        return letters(
+                handle.createQuery(SELECT + FIRST_OF_CHAT + hold.free("i") + " order by i.number limit :most "
+                                + Hold.lock("i"))
+                        .bind("me", hold.me()),
+                channel,
+                Hold.AT_ONCE);
+    }
+
+    /** With the first letter of a chat the others are taken as well. */
+    private static List<Incoming> ofChats(Handle handle, String channel, List<String> chats, int atMost) {
+        return letters(
+                handle.createQuery(SELECT + "i.channel = :channel and i.handled_ms is null and i.chat in (<chats>) "
+                                + "order by i.number limit :most")
+                        .bindList("chats", chats),
+                channel,
+                atMost);
     }
 
     private static List<Incoming> letters(Query query, String channel, int atMost) {

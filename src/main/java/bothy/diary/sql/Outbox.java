@@ -32,8 +32,8 @@ final class Outbox {
                         handle.createQuery(FIRST_OF_CHAT + " order by o.number limit :most"), channel, now, atMost);
             }
             List<Outgoing> taken = outgoing(
-                    handle.createQuery(FIRST_OF_CHAT + hold.free("o") + " order by o.number limit :most " + Hold.LOCK
-                                    + " of o")
+                    handle.createQuery(
+                                    FIRST_OF_CHAT + hold.free("o") + " order by o.number limit :most " + Hold.lock("o"))
                             .bind("me", hold.me()),
                     channel,
                     now,

@@ -14,3 +14,5 @@ alter table outbox add column held_until_ms bigint not null default 0;
 create index inbox_done on inbox (handled_ms) where handled_ms is not null;
 create index outbox_done on outbox (at_ms) where outcome is not null;
 create index handled_age on handled (at_ms);
+create index inbox_held on inbox (held_by) where held_by is not null and handled_ms is null;
+create index outbox_held on outbox (held_by) where held_by is not null and outcome is null;
