@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -43,11 +44,12 @@ public final class Conversation {
      */
     public Optional<Outcome> handle(Message message, Address address) {
         Knowledge known = knowledge.with(forecasts.ahead(message.grower(), message.at(), message.zone()));
+        Optional<Reply> status = entrance.asksForStatus(message) ? Optional.of(status(message.at())) : Optional.empty();
         return store.write(message.grower(), page -> {
             if (page.handled(message.id())) {
                 return Optional.empty();
             }
-            Outcome outcome = entrance.stopped(page, message)
+            Outcome outcome = status.or(() -> entrance.stopped(page, message))
                     .map(reply -> new Outcome(reply, List.of(), List.of(), null, false, Set.of()))
                     .orElseGet(() -> new Exchange(known, page, message).outcome());
             page.markHandled(message.id(), message.at());
@@ -56,6 +58,16 @@ public final class Conversation {
             }
             return Optional.of(outcome);
         });
+    }
+
+    private Reply status(Instant now) {
+        Store.Waiting waiting = store.waiting(now);
+        Map<String, String> words = Map.of(
+                "growers", String.valueOf(waiting.growers()),
+                "letters", String.valueOf(waiting.letters()),
+                "replies", String.valueOf(waiting.replies()),
+                "looks", String.valueOf(waiting.looks()));
+        return new Reply(knowledge.replier().talk("status", words), List.of());
     }
 
     /** Gives up on a message that could not be handled: marks it as handled and says so, in one transaction. */

@@ -55,6 +55,12 @@ final class Entrance {
         return said(door.mode() == Door.Mode.INVITED ? "door-code" : "door-closed");
     }
 
+    /** A command of operators; for all others it is none that is known. */
+    boolean asksForStatus(Message message) {
+        return door.operators().contains(message.grower())
+                && message.text().strip().equals("/status");
+    }
+
     private static boolean admitted(Page page) {
         return page.lines().stream()
                 .anyMatch(line -> line.entry() instanceof SettingChange change

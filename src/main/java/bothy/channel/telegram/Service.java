@@ -18,6 +18,7 @@ import org.telegram.telegrambots.meta.api.methods.botapimethods.BotApiMethod;
 import org.telegram.telegrambots.meta.api.methods.commands.SetMyCommands;
 import org.telegram.telegrambots.meta.api.methods.send.SendDocument;
 import org.telegram.telegrambots.meta.api.methods.send.SendMessage;
+import org.telegram.telegrambots.meta.api.methods.updates.SetWebhook;
 import org.telegram.telegrambots.meta.api.objects.InputFile;
 import org.telegram.telegrambots.meta.api.objects.LinkPreviewOptions;
 import org.telegram.telegrambots.meta.api.objects.User;
@@ -50,6 +51,16 @@ final class Service {
     Me me() {
         User user = ask(new GetMe());
         return new Me(user.getId(), String.valueOf(user.getUserName()));
+    }
+
+    /** Asks the service to send updates, and to keep those that wait already. */
+    void sendTo(TelegramSettings.Webhook webhook, List<String> wanted) {
+        SetWebhook hook = SetWebhook.builder()
+                .url(webhook.address().toString())
+                .secretToken(webhook.secret())
+                .allowedUpdates(wanted)
+                .build();
+        done(client.executeAsync(hook));
     }
 
     void offerCommands() {
