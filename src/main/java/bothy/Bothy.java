@@ -9,7 +9,15 @@ import picocli.CommandLine.Command;
         mixinStandardHelpOptions = true,
         version = "Bothy 0.1.0",
         description = "A crop advisor to message: from the seed packet to the store.",
-        subcommands = {ServeVerb.class, BackupVerb.class, RehearseVerb.class, ReadVerb.class, CheckVerb.class})
+        subcommands = {
+            ServeVerb.class,
+            BackupVerb.class,
+            RehearseVerb.class,
+            ReadVerb.class,
+            DiagnoseVerb.class,
+            CheckVerb.class,
+            ImportWeatherVerb.class
+        })
 public final class Bothy extends ChatVerb {
 
     /** Runs the program and ends the process with its exit code: 0 well, 1 something differed or failed, 2 wrongly called. */

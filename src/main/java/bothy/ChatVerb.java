@@ -25,6 +25,9 @@ class ChatVerb implements Callable<Integer> {
     @Mixin
     private RulesOption rules;
 
+    @Mixin
+    private WeatherOption weather;
+
     @Option(
             names = "--db",
             paramLabel = "FILE",
@@ -41,7 +44,7 @@ class ChatVerb implements Callable<Integer> {
     public Integer call() throws IOException {
         RulesFolder folder = Workshop.folder(rules.folder);
         CompletableFuture<Store> opening = CompletableFuture.supplyAsync(() -> Shelf.open(address()));
-        Knowledge knowledge = Workshop.knowledge(folder, Workshop.cacheFolder(), WeatherSource.none());
+        Knowledge knowledge = Workshop.knowledge(folder, Workshop.cacheFolder(), weather());
         try (Store store = Workshop.join(opening)) {
             Conversation conversation = new Conversation(store, knowledge);
             ZoneId zone = ZoneId.systemDefault();
@@ -57,6 +60,11 @@ class ChatVerb implements Callable<Integer> {
                     .run();
         }
         return 0;
+    }
+
+    /** On another day than the real one a forecast would be of the wrong days. */
+    private WeatherSource weather() {
+        return demo || today != null ? WeatherSource.none() : weather.source(InstantSource.system());
     }
 
     private String address() {

@@ -33,7 +33,13 @@ record ConversationFile(String title, String source, Grower grower, List<Weather
             String units,
             String soil) {}
 
-    record Weather(LocalDate date, Double tmin, Double tmax, Double rain) {}
+    record Weather(
+            LocalDate date,
+            Double tmin,
+            Double tmax,
+            Double rain,
+            @JsonProperty("humid-hours") Double humidHours,
+            Double wind) {}
 
     record Turn(LocalDateTime at, String grower, String press, boolean photo, List<Double> location, Expect expect) {}
 

@@ -3,6 +3,7 @@ package bothy;
 import bothy.garden.Amendment;
 import bothy.garden.Entry;
 import bothy.garden.Event;
+import bothy.garden.Finding;
 import bothy.garden.Given;
 import bothy.garden.Logged;
 import bothy.garden.SignSeen;
@@ -31,7 +32,9 @@ final class Expectation {
             "container",
             "detail",
             "planting",
-            "sign"));
+            "sign",
+            "finding",
+            "found"));
 
     private Expectation() {}
 
@@ -56,7 +59,9 @@ final class Expectation {
                 }
             }
         }
-        if (expect.noEntries() && followed.written().stream().anyMatch(line -> !(line.entry() instanceof SignSeen))) {
+        if (expect.noEntries()
+                && followed.written().stream()
+                        .anyMatch(line -> !(line.entry() instanceof SignSeen || line.entry() instanceof Finding))) {
             differences.add("entries where none was expected");
         }
         words(expect, followed.text(), differences);
@@ -88,6 +93,16 @@ final class Expectation {
                 case "planting" -> sign.planting();
                 case "date" -> sign.on();
                 case "count" -> sign.count();
+                default -> null;
+            };
+        }
+        if (entry instanceof Finding finding) {
+            return switch (key) {
+                case "finding" -> finding.about();
+                case "found" -> finding.found();
+                case "crop" -> finding.crop();
+                case "planting" -> finding.planting();
+                case "date" -> finding.on();
                 default -> null;
             };
         }

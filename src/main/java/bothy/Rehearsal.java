@@ -189,7 +189,9 @@ final class Rehearsal {
                         day.tmin(),
                         day.tmax(),
                         day.rain(),
-                        !day.date().isAfter(today)))
+                        !day.date().isAfter(today),
+                        day.humidHours(),
+                        day.wind()))
                 .toList();
     }
 }

@@ -9,8 +9,8 @@ import bothy.conversation.Knowledge;
 import bothy.diary.Store;
 import bothy.diary.sql.Shelf;
 import bothy.garden.Message;
-import bothy.weather.WeatherSource;
 import java.net.URI;
+import java.time.InstantSource;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -38,6 +38,9 @@ final class ServeVerb implements Callable<Integer> {
     @Mixin
     private ServiceOptions options = new ServiceOptions();
 
+    @Mixin
+    private WeatherOption weather;
+
     @Option(
             names = "--db",
             paramLabel = "FILE",
@@ -59,7 +62,8 @@ final class ServeVerb implements Callable<Integer> {
             return 2;
         }
         RulesFolder folder = Workshop.folder(rules.folder);
-        Knowledge knowledge = Workshop.knowledge(folder, Workshop.cacheFolder(), WeatherSource.none());
+        Knowledge knowledge =
+                Workshop.knowledge(folder, Workshop.cacheFolder(), weather.source(InstantSource.system()));
         try (Store store = Shelf.open(diary)) {
             return new Serving(store, knowledge, settings(token.strip(), knowledge), options).untilTheEnd();
         }

@@ -8,6 +8,8 @@ import bothy.almanac.RulesFolder;
 import bothy.almanac.Sheet;
 import bothy.almanac.Wording;
 import bothy.almanac.Words;
+import bothy.almanac.troubles.TroubleWording;
+import bothy.almanac.troubles.Troubles;
 import bothy.conversation.Knowledge;
 import bothy.reading.Reading;
 import bothy.replying.Replier;
@@ -34,8 +36,11 @@ final class Workshop {
         CompletableFuture<Reading> reading = CompletableFuture.supplyAsync(() -> new Reading(Words.in(folder)));
         Map<String, Sheet> sheets = CropSheets.quickly(folder, cache);
         Wording wording = Wording.in(folder);
-        Advisor advisor = new Advisor(join(rules), sheets, Places.in(folder));
-        return new Knowledge(join(reading), advisor, new Replier(wording, sheets), sheets, weather);
+        Troubles troubles = Troubles.in(folder);
+        TroubleWording troubleWording = TroubleWording.in(folder);
+        Advisor advisor = new Advisor(join(rules), sheets, Places.in(folder), troubles, troubleWording.askable());
+        Replier replier = new Replier(wording, sheets, troubles, troubleWording);
+        return new Knowledge(join(reading), advisor, replier, sheets, weather);
     }
 
     static <T> T join(CompletableFuture<T> made) {

@@ -27,6 +27,7 @@ public final class Benchmarks {
         Knowledge knowledge = Workshop.knowledge(Workshop.folder(null), null, WeatherSource.none());
         ServiceBenchmarks.lists(folder, knowledge, 1_000, 10_000, 100_000);
         ServiceBenchmarks.repliesBesideMany(folder, knowledge, 1_000, 100_000, 1_000_000);
+        bothy.bench.FiguresBench.main(new String[0]);
     }
 
     private static void starts(Path jar, Path folder) throws IOException, InterruptedException {

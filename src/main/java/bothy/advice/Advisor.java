@@ -1,20 +1,29 @@
 package bothy.advice;
 
 import bothy.advice.Reasons.Inference;
+import bothy.advice.clinic.Clinic;
+import bothy.advice.clinic.Clinic.Found;
+import bothy.advice.facts.Answered;
 import bothy.advice.facts.Asked;
 import bothy.advice.facts.AtStage;
+import bothy.advice.facts.Case;
+import bothy.advice.facts.Evidence;
 import bothy.advice.facts.Meant;
 import bothy.advice.facts.Sign;
 import bothy.advice.facts.Told;
+import bothy.advice.facts.Verdict;
 import bothy.almanac.Places;
 import bothy.almanac.Sheet;
+import bothy.almanac.troubles.Troubles;
 import bothy.garden.Advice;
+import bothy.garden.Diagnosis;
 import bothy.garden.Given;
 import bothy.garden.Given.Neglect;
 import bothy.garden.Given.Occasion;
 import bothy.garden.Given.Sureness;
 import bothy.garden.Stage;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -22,6 +31,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.kie.api.runtime.KieSession;
 
 /** Gives advice: one stateless run of the rules for each day that is asked about. Safe for use by many threads. */
@@ -29,12 +39,34 @@ public final class Advisor {
     /** No garden needs as many; a rule that feeds itself is stopped here. */
     private static final int MOST_FIRINGS = 20_000;
 
+    private static final int FRESH_STAGE_DAYS = 30;
+
     private final RuleBook rules;
     private final DayFacts dayFacts;
+    private final Map<String, Sheet> sheets;
+    private final Troubles troubles;
+    private final Set<String> askable;
 
+    /** An advisor that looks into no troubles. */
     public Advisor(RuleBook rules, Map<String, Sheet> sheets, Places places) {
+        this(rules, sheets, places, Troubles.none(), Set.of());
+    }
+
+    /**
+     * @param troubles causes of troubles and what tells them apart
+     * @param askable ids of the questions about troubles that have words
+     */
+    public Advisor(RuleBook rules, Map<String, Sheet> sheets, Places places, Troubles troubles, Set<String> askable) {
         this.rules = rules;
         this.dayFacts = new DayFacts(sheets, places);
+        this.sheets = sheets;
+        this.troubles = troubles;
+        this.askable = Set.copyOf(askable);
+    }
+
+    /** The tables of troubles that it looks into. */
+    public Troubles troubles() {
+        return troubles;
     }
 
     /**
@@ -49,10 +81,13 @@ public final class Advisor {
             session.addEventListener((org.kie.api.event.rule.AgendaEventListener) reasons);
             session.addEventListener((org.kie.api.event.rule.RuleRuntimeEventListener) reasons);
             dayFacts.of(day).forEach(session::insert);
-            if (session.fireAllRules(MOST_FIRINGS) >= MOST_FIRINGS) {
-                throw new AdviceFailed("the rules never come to an end", null);
-            }
-            return gather(session, reasons, day);
+            Clinic clinic = new Clinic(troubles, askable, day);
+            clinicFacts(clinic, session).forEach(session::insert);
+            fire(session);
+            List<Diagnosis> diagnoses = clinic.diagnoses(found(session, reasons), freshStages(session, day));
+            Clinic.verdicts(diagnoses).forEach(session::insert);
+            fire(session);
+            return gather(session, reasons, day, diagnoses);
         } catch (AdviceFailed known) {
             throw known;
         } catch (RuntimeException thrown) {
@@ -62,15 +97,67 @@ public final class Advisor {
         }
     }
 
-    private static Advised gather(KieSession session, Reasons reasons, Day day) {
-        List<Ordered> found = new ArrayList<>();
+    private static void fire(KieSession session) {
+        if (session.fireAllRules(MOST_FIRINGS) >= MOST_FIRINGS) {
+            throw new AdviceFailed("the rules never come to an end", null);
+        }
+    }
+
+    /** The facts of the cases, with the sheets of crops that no planting brought in. */
+    private List<Object> clinicFacts(Clinic clinic, KieSession session) {
+        List<Object> facts = new ArrayList<>(clinic.facts());
+        clinic.crops().stream()
+                .map(sheets::get)
+                .filter(sheet -> sheet != null && session.getFactHandle(sheet) == null)
+                .forEach(facts::add);
+        return facts;
+    }
+
+    /** What the rules found for and against causes, as the rules stand in their files, so that the order never varies. */
+    private static List<Found> found(KieSession session, Reasons reasons) {
+        record Placed(Found found, int order) {}
+        List<Placed> placed = new ArrayList<>();
+        for (Object fact : session.getObjects()) {
+            Inference inference = fact instanceof Evidence || fact instanceof Answered ? reasons.of(fact) : null;
+            if (inference != null) {
+                placed.add(
+                        new Placed(new Found(fact, inference.rule().getName(), inference.source()), inference.order()));
+            }
+        }
+        placed.sort(Comparator.comparingInt(Placed::order)
+                .thenComparing(one -> one.found().fact().toString()));
+        return placed.stream().map(Placed::found).toList();
+    }
+
+    private static Map<String, Stage> stages(KieSession session) {
         Map<String, Stage> stages = new HashMap<>();
+        for (Object fact : session.getObjects()) {
+            if (fact instanceof AtStage at) {
+                stages.put(at.planting(), at.stage());
+            }
+        }
+        return stages;
+    }
+
+    /** A stage that a planting came to long ago says little about where it stands now: nobody may have told the next. */
+    private static Map<String, Stage> freshStages(KieSession session, Day day) {
+        Map<String, Stage> stages = new HashMap<>();
+        for (Object fact : session.getObjects()) {
+            if (fact instanceof AtStage at
+                    && at.since() != null
+                    && !at.since().isBefore(day.today().minusDays(FRESH_STAGE_DAYS))) {
+                stages.put(at.planting(), at.stage());
+            }
+        }
+        return stages;
+    }
+
+    private static Advised gather(KieSession session, Reasons reasons, Day day, List<Diagnosis> diagnoses) {
+        List<Ordered> found = new ArrayList<>();
         for (Object fact : session.getObjects()) {
             if (fact instanceof Advice advice) {
                 found.add(new Ordered(
                         given(advice, reasons, day), reasons.of(advice).order()));
-            } else if (fact instanceof AtStage at) {
-                stages.put(at.planting(), at.stage());
             }
         }
         // As the rules stand in their files, so the steps of a task follow each other.
@@ -79,7 +166,7 @@ public final class Advisor {
                 .thenComparing(Ordered::order)
                 .thenComparing(one -> String.valueOf(one.given().planting())));
         List<Given> given = strongest(found);
-        return new Advised(given, stages, reasons.fired());
+        return new Advised(given, stages(session), reasons.fired(), diagnoses);
     }
 
     private record Ordered(Given given, int order) {}
@@ -90,7 +177,7 @@ public final class Advisor {
         for (Ordered one : found) {
             Given given = one.given();
             kept.merge(
-                    given.id() + " " + given.planting(),
+                    given.id() + " " + given.planting() + " " + given.figures().get("case"),
                     given,
                     (a, b) -> b.occasion().compareTo(a.occasion()) < 0 ? b : a);
         }
@@ -99,18 +186,29 @@ public final class Advisor {
 
     private static Given given(Advice advice, Reasons reasons, Day day) {
         Inference inference = reasons.of(advice);
+        Occasion occasion = occasion(reasons.roots(advice));
         LocalDate due = advice.due() == null ? day.today() : advice.due();
         return new Given(
                 advice.id(),
                 advice.planting(),
                 crop(advice.planting(), day),
                 due,
-                advice.nextCheck(),
-                occasion(reasons.roots(advice)),
+                occasion == Occasion.STANDING ? nextCheck(advice, day) : advice.nextCheck(),
+                occasion,
                 sureness(inference.source(), reasons.restsOnToldFacts(advice)),
                 neglect(inference),
                 inference.figures(),
                 reasons.because(advice));
+    }
+
+    /** What was left undone past its next check is looked at again after as long a time, not every day. */
+    private static LocalDate nextCheck(Advice advice, Day day) {
+        LocalDate next = advice.nextCheck();
+        if (next == null || advice.due() == null || next.isAfter(day.today())) {
+            return next;
+        }
+        long rest = Math.max(1, ChronoUnit.DAYS.between(advice.due(), next));
+        return day.today().plusDays(rest);
     }
 
     private static String crop(String planting, Day day) {
@@ -128,7 +226,7 @@ public final class Advisor {
         for (Object root : roots) {
             Occasion one = root instanceof Asked
                     ? Occasion.ASKED
-                    : root instanceof Sign sign && sign.justTold()
+                    : ofTrouble(root)
                             ? Occasion.SIGN
                             : root instanceof Told
                                     ? Occasion.TOLD
@@ -138,6 +236,16 @@ public final class Advisor {
             }
         }
         return strongest;
+    }
+
+    /** A sign just told, a closer look at it, or what became of it. */
+    private static boolean ofTrouble(Object root) {
+        return root instanceof Sign sign
+                ? sign.justTold()
+                : root instanceof Verdict verdict
+                        ? verdict.justTold()
+                        : root instanceof Answered answered && answered.of().equals(Clinic.MESSAGE)
+                                || root instanceof Case opened && (opened.justTold() || opened.outcome() != null);
     }
 
     private static Sureness sureness(String source, boolean toldOnly) {

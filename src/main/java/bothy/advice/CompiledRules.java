@@ -38,7 +38,7 @@ final class CompiledRules {
     private static final String ENGINE = "/META-INF/maven/org.drools/drools-engine/pom.properties";
 
     private static final Logger LOG = LoggerFactory.getLogger(CompiledRules.class);
-    private static final List<String> FACT_PACKAGES = List.of("garden", "almanac", "advice/facts");
+    private static final List<String> FACT_PACKAGES = List.of("garden", "almanac", "advice/facts", "advice/reckoned");
     private static final int KEPT = 8;
     private final ReleaseId release;
     private final String name;

@@ -1,6 +1,7 @@
 package bothy.advice;
 
 import bothy.garden.Event;
+import bothy.garden.Finding;
 import bothy.garden.Garden;
 import bothy.garden.Inquiry;
 import bothy.garden.Plan;
@@ -19,6 +20,7 @@ import java.util.List;
  * @param signs the signs of trouble it told
  * @param plans what the grower means to do
  * @param weather days observed and forecast
+ * @param findings what it told of a closer look at a trouble
  */
 public record Day(
         LocalDate today,
@@ -27,14 +29,28 @@ public record Day(
         List<Inquiry> inquiries,
         List<SignSeen> signs,
         List<Plan> plans,
-        List<WeatherDay> weather) {
+        List<WeatherDay> weather,
+        List<Finding> findings) {
 
     public Day {
+        findings = List.copyOf(findings);
         told = List.copyOf(told);
         inquiries = List.copyOf(inquiries);
         signs = List.copyOf(signs);
         plans = List.copyOf(plans);
         weather = List.copyOf(weather);
+    }
+
+    /** A day on which nothing was found on a closer look. */
+    public Day(
+            LocalDate today,
+            Garden garden,
+            List<Event> told,
+            List<Inquiry> inquiries,
+            List<SignSeen> signs,
+            List<Plan> plans,
+            List<WeatherDay> weather) {
+        this(today, garden, told, inquiries, signs, plans, weather, List.of());
     }
 
     /** A day on which nothing was said. */

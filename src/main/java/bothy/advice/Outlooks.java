@@ -5,6 +5,7 @@ import bothy.advice.facts.Latest;
 import bothy.advice.facts.Outlook;
 import bothy.advice.facts.Warmth;
 import bothy.agronomy.Emergence;
+import bothy.agronomy.Season;
 import bothy.almanac.Range;
 import bothy.almanac.Sheet;
 import bothy.garden.Planting;
@@ -20,6 +21,8 @@ import java.util.Optional;
 final class Outlooks {
     /** A last day of sowing further ahead than this is next season's: this season's is past. */
     private static final int SEASON_AHEAD_DAYS = 200;
+    /** What takes longer than this from sowing to harvest is not hurried by the frost. Common practice. */
+    private static final int OVER_WINTER_DAYS = 180;
 
     private final Planting planting;
     private final Sheet sheet;
@@ -36,12 +39,12 @@ final class Outlooks {
         this.today = today;
     }
 
-    List<Outlook> all(SeasonDates seasons, Warmth warmth) {
+    List<Outlook> all(SeasonDates seasons, Warmth warmth, List<Double> soilC) {
         if (!planting.begunAtAll()) {
             sowing(seasons);
         }
         latestSowing();
-        emergence(warmth);
+        emergence(warmth, soilC);
         plantingOut(seasons);
         flowering();
         feeding();
@@ -59,11 +62,22 @@ final class Outlooks {
         }
         // A hardy crop goes on ripening for some weeks after the first frost. Common practice: four.
         LocalDate end = hardy ? frosts.firstAutumn().plusWeeks(4) : frosts.firstAutumn();
-        LocalDate last = end.minusDays(Math.round(harvest.daysFromSowing().middle()));
+        // Just before the end, so that the order of the frosts, which a grower may tell oddly, does not matter here.
+        LocalDate last = new Season(end.minusDays(1), end)
+                .lastSowing(days(harvest.daysFromSowing().middle()), 0, slack(harvest));
         if (last.isAfter(today.plusDays(SEASON_AHEAD_DAYS))) {
             last = last.minusYears(1);
         }
         found.add(new Outlook(planting.id(), What.SOWN, "latest", last.minusDays(14), last, frosts.told()));
+    }
+
+    /** Days shorten for what would ripen in autumn; a crop that stands over winter has its own time. */
+    private static int slack(Sheet.Harvest harvest) {
+        return harvest.daysFromSowing().middle() > OVER_WINTER_DAYS ? 0 : Season.AUTUMN_SLACK_DAYS;
+    }
+
+    private static int days(double days) {
+        return (int) Math.max(10, Math.min(400, Math.round(days)));
     }
 
     /** The next feed, an interval after the last. */
@@ -106,7 +120,7 @@ final class Outlooks {
         }
     }
 
-    private void emergence(Warmth warmth) {
+    private void emergence(Warmth warmth, List<Double> soilC) {
         Sheet.Germination germination = sheet.germination();
         // Seed that was too cold starts anew where it was moved to.
         LocalDate sown = latest.containsKey(What.MOVED) ? latest.get(What.MOVED).on() : planting.begun();
@@ -114,8 +128,9 @@ final class Outlooks {
             return;
         }
         // The table is for seed: sets, cloves and tubers keep their own time.
-        Optional<Emergence.Dates> dates =
-                planting.start() == Planting.Start.SEED ? byTemperature(germination, sown, warmth) : Optional.empty();
+        Optional<Emergence.Dates> dates = planting.start() == Planting.Start.SEED
+                ? byTemperature(germination, sown, warmth, soilC)
+                : Optional.empty();
         if (dates.isPresent()) {
             LocalDate first = dates.get().oneInTenBy();
             LocalDate late = dates.get().nineInTenBy();
@@ -126,11 +141,11 @@ final class Outlooks {
     }
 
     private static Optional<Emergence.Dates> byTemperature(
-            Sheet.Germination germination, LocalDate sown, Warmth warmth) {
+            Sheet.Germination germination, LocalDate sown, Warmth warmth, List<Double> soilC) {
         if (germination.emergenceDays() == null || germination.emergenceDays().size() < 2 || warmth == null) {
             return Optional.empty();
         }
-        return Emergence.table(germination.emergenceDays()).dates(sown, List.of(), warmth.tempC());
+        return Emergence.table(germination.emergenceDays()).dates(sown, soilC, warmth.tempC());
     }
 
     private void plantingOut(SeasonDates seasons) {
@@ -246,7 +261,7 @@ final class Outlooks {
         storeCheck();
     }
 
-    /** The next look at the store: intervals from the day it was put away, the one at hand included until a look is told. */
+    /** The next look at the store: intervals from the day it was put away or last looked at; the one at hand and the one after. */
     private void storeCheck() {
         Latest stored = latest.get(What.STORED);
         Double every = sheet.storing() == null ? null : sheet.storing().checkEveryDays();
@@ -259,7 +274,12 @@ final class Outlooks {
             looked = note.on();
         }
         LocalDate next = looked.plusDays(Math.round(every));
-        found.add(new Outlook(planting.id(), What.STORED, "check", next, next.plusDays(7), true));
+        LocalDate after = next.plusDays(Math.round(every));
+        while (!after.isAfter(today)) {
+            next = after;
+            after = after.plusDays(Math.round(every));
+        }
+        found.add(new Outlook(planting.id(), What.STORED, "check", next, after, true));
     }
 
     private Latest first(What... kinds) {

@@ -47,6 +47,14 @@ public final class RuleBook implements AutoCloseable {
     }
 
     private static InternalKieModule compile(RulesFolder folder, ReleaseId release) {
+        List<Problem> strays = folder.paths("", ".drl").stream()
+                .filter(path ->
+                        folder.text(path).lines().noneMatch(line -> line.strip().matches("package " + PACKAGE + ";?")))
+                .map(path -> new Problem(path, 1, "the file must begin with: package " + PACKAGE))
+                .toList();
+        if (!strays.isEmpty()) {
+            throw new RulesBroken(strays);
+        }
         try {
             KieBuilder builder = build(folder.paths("", ".drl"), folder, release);
             if (builder.getResults().hasMessages(Message.Level.ERROR)) {

@@ -4,8 +4,6 @@ import bothy.almanac.Problem;
 import bothy.almanac.RulesFolder;
 import java.util.ArrayList;
 import java.util.List;
-import org.drools.drl.ast.descr.PackageDescr;
-import org.drools.drl.ast.descr.RuleDescr;
 import org.drools.drl.parser.DrlParser;
 import org.drools.drl.parser.DroolsParserException;
 import org.kie.api.KieServices;
@@ -61,16 +59,13 @@ final class RuleDoctor {
     private void syntax(String path, List<Problem> problems) {
         DrlParser parser = new DrlParser(LanguageLevelOption.DRL6);
         try {
-            PackageDescr parsed = parser.parse(null, folder.text(path));
+            parser.parse(null, folder.text(path));
             parser.getErrors().stream()
                     .filter(error -> !error.getMessage().contains("null Package"))
                     .forEach(error -> problems.add(new Problem(
                             path,
                             error.getLines().length > 0 ? error.getLines()[0] : 0,
                             "this is not written as a rule must be: " + plain(error.getMessage()))));
-            if (parsed != null && !RuleBook.PACKAGE.equals(parsed.getName())) {
-                problems.add(new Problem(path, 1, "the file must begin with: package " + RuleBook.PACKAGE));
-            }
         } catch (DroolsParserException unparsable) {
             problems.add(new Problem(path, 0, plain(String.valueOf(unparsable.getMessage()))));
         }
@@ -151,21 +146,5 @@ final class RuleDoctor {
                 }
             }
         }
-    }
-
-    /** Names of all rules with file and line, for checks of the whole folder. */
-    static List<RuleDescr> rules(RulesFolder folder) {
-        List<RuleDescr> rules = new ArrayList<>();
-        for (String path : folder.paths("", ".drl")) {
-            try {
-                PackageDescr parsed = new DrlParser(LanguageLevelOption.DRL6).parse(null, folder.text(path));
-                if (parsed != null) {
-                    rules.addAll(parsed.getRules());
-                }
-            } catch (DroolsParserException unparsable) {
-                throw new IllegalStateException(unparsable);
-            }
-        }
-        return rules;
     }
 }

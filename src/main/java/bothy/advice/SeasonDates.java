@@ -1,13 +1,16 @@
 package bothy.advice;
 
 import bothy.advice.facts.Frosts;
+import bothy.agronomy.FrostDates;
 import bothy.garden.Grower;
 import java.time.LocalDate;
 import java.time.MonthDay;
+import java.util.Optional;
+import java.util.function.Function;
 
 /** Frost dates of the season in which something grows. */
 final class SeasonDates {
-    /** Estimates for when nothing was told; no source: middle of the dates usual in temperate gardens. */
+    /** Estimates for when not even a place was told; no source: middle of the dates usual in temperate gardens. */
     private static final MonthDay NORTH_SPRING = MonthDay.of(5, 10);
 
     private static final MonthDay NORTH_AUTUMN = MonthDay.of(10, 10);
@@ -27,11 +30,21 @@ final class SeasonDates {
         MonthDay spring = grower.lastSpringFrost();
         MonthDay autumn = grower.firstAutumnFrost();
         boolean told = spring != null;
-        MonthDay usedSpring = told ? spring : grower.southern() ? SOUTH_SPRING : NORTH_SPRING;
-        MonthDay usedAutumn = autumn != null ? autumn : grower.southern() ? SOUTH_AUTUMN : NORTH_AUTUMN;
+        MonthDay usedSpring = told ? spring : estimated(FrostDates::lastSpring);
+        MonthDay usedAutumn = autumn != null ? autumn : estimated(FrostDates::firstAutumn);
         LocalDate last = next(usedSpring, day.minusDays(STILL_THIS_SPRING));
         // Late in the season the spring at hand is the next one, but the frost to come is still this autumn's.
         return new Frosts(last, next(usedAutumn, day.isBefore(last) ? day : last.plusDays(1)), told);
+    }
+
+    private MonthDay estimated(Function<FrostDates, MonthDay> which) {
+        FrostDates hemisphere = grower.southern()
+                ? new FrostDates(SOUTH_SPRING, SOUTH_AUTUMN)
+                : new FrostDates(NORTH_SPRING, NORTH_AUTUMN);
+        return which.apply(Optional.ofNullable(grower.latitude())
+                .filter(latitude -> Math.abs(latitude) <= 90)
+                .flatMap(FrostDates::typical)
+                .orElse(hemisphere));
     }
 
     private static LocalDate next(MonthDay of, LocalDate notBefore) {

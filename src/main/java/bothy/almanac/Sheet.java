@@ -22,6 +22,7 @@ public record Sheet(
         Sowing sowing,
         PlantingOut plantingOut,
         Watering watering,
+        WaterUse waterUse,
         Feeding feeding,
         Flowering flowering,
         Harvest harvest,
@@ -94,6 +95,7 @@ public record Sheet(
      * @param weeksFromFirstFrostAutumn weeks from the first autumn frost to sow or set for next year; negative is before it
      * @param weeksToPlantingOut age of a seedling at planting out, weeks
      * @param seedDepthMm covering of seed where {@code depthMm} is that of a set, mm; {@code null} otherwise
+     * @param againEveryDays days from one sowing to the next of a crop that is sown in succession, {@code null} for others
      */
     public record Sowing(
             Where where,
@@ -104,7 +106,8 @@ public record Sheet(
             Range weeksFromLastFrostOutdoors,
             Range weeksFromFirstFrostAutumn,
             Range weeksToPlantingOut,
-            Range seedDepthMm) {}
+            Range seedDepthMm,
+            Range againEveryDays) {}
 
     /**
      * @param hardeningDays days of hardening off
@@ -141,6 +144,30 @@ public record Sheet(
             String stopCue) {}
 
     /**
+     * What the crop uses of water, as FAO Irrigation and Drainage Paper 56 has it; days count from sowing in place or planting out.
+     *
+     * @param kcInitial crop coefficient while the plants are small
+     * @param kcMiddle from full cover to the first yellowing
+     * @param kcEnd at the end
+     * @param initialDays length of the initial stage, days
+     * @param developmentDays of the development stage, days
+     * @param middleDays of the middle stage, days
+     * @param lateDays of the late stage, days
+     * @param rootDepthM greatest depth of roots, m; the low end holds where water is given
+     * @param freeShare share p of the available water that is taken freely
+     */
+    public record WaterUse(
+            double kcInitial,
+            double kcMiddle,
+            double kcEnd,
+            double initialDays,
+            double developmentDays,
+            double middleDays,
+            double lateDays,
+            Range rootDepthM,
+            double freeShare) {}
+
+    /**
      * @param from when liquid feed begins: "first-flower", "fruit-set", "none"
      * @param everyDays days between feeds
      * @param kind "high-potash", "balanced", "none"
@@ -162,6 +189,8 @@ public record Sheet(
      * @param cut id of how it is taken ("cut-with-stalk", "twist-off", "lift-with-fork", "pull", "cut-and-come-again")
      * @param pickEveryDays days between pickings, {@code null} for a crop taken at once
      * @param fruitOnGround whether fruit lies on the ground and is lifted on a tile or straw
+     * @param kgPerMetre yield of a metre of row, kg, {@code null} where none is published
+     * @param kgPerPlant yield of a plant, kg, where it is published by the plant
      */
     public record Harvest(
             Range daysFromSowing,
@@ -169,7 +198,9 @@ public record Sheet(
             List<String> cues,
             String cut,
             Double pickEveryDays,
-            boolean fruitOnGround) {}
+            boolean fruitOnGround,
+            Range kgPerMetre,
+            Range kgPerPlant) {}
 
     /**
      * @param tempC °C

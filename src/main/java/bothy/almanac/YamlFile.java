@@ -3,8 +3,10 @@ package bothy.almanac;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.MapperFeature;
+import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
@@ -13,6 +15,7 @@ import java.io.StringReader;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
@@ -120,8 +123,28 @@ public final class YamlFile {
     }
 
     private RulesBroken broken(JsonProcessingException error) {
-        int line = error.getLocation() == null ? 0 : error.getLocation().getLineNr();
+        if (error instanceof UnrecognizedPropertyException unknown) {
+            return new RulesBroken(List.of(problem(
+                    pointer(unknown),
+                    "\"" + unknown.getPropertyName() + "\" is not known here; known are "
+                            + unknown.getKnownPropertyIds().stream()
+                                    .map(String::valueOf)
+                                    .sorted()
+                                    .collect(Collectors.joining(", "))
+                            + ".")));
+        }
+        int line = error instanceof JsonMappingException mapping
+                        && !mapping.getPath().isEmpty()
+                ? line(pointer(mapping))
+                : error.getLocation() == null ? 0 : error.getLocation().getLineNr();
         return new RulesBroken(List.of(new Problem(path, line, error.getOriginalMessage())));
+    }
+
+    private static String pointer(JsonMappingException error) {
+        StringBuilder pointer = new StringBuilder();
+        error.getPath().forEach(step -> pointer.append('/')
+                .append(step.getFieldName() == null ? String.valueOf(step.getIndex()) : step.getFieldName()));
+        return pointer.toString();
     }
 
     /** A mapper with the same habits as the files, for turning a checked tree into a record. */

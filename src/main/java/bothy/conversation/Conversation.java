@@ -1,7 +1,10 @@
 package bothy.conversation;
 
+import bothy.diary.Replay;
 import bothy.diary.Store;
+import bothy.garden.Diagnosis;
 import bothy.garden.Given;
+import bothy.garden.Grower;
 import bothy.garden.Logged;
 import bothy.garden.Message;
 import bothy.garden.Reply;
@@ -20,7 +23,6 @@ import java.util.Set;
 public final class Conversation {
     private final Store store;
     private final Knowledge knowledge;
-    private final Forecasts forecasts;
     private final Entrance entrance;
 
     /** Open to all. */
@@ -32,7 +34,6 @@ public final class Conversation {
         this.store = store;
         this.entrance = new Entrance(door, knowledge.replier());
         this.knowledge = knowledge;
-        this.forecasts = new Forecasts(store, knowledge.weather());
     }
 
     /**
@@ -43,15 +44,15 @@ public final class Conversation {
      * @throws bothy.diary.StoreFailure when the diary cannot be written; then nothing of the message was kept
      */
     public Optional<Outcome> handle(Message message, Address address) {
-        Knowledge known = knowledge.with(forecasts.ahead(message.grower(), message.at(), message.zone()));
+        askWeatherAhead(message.grower(), message.at(), message.zone());
         Optional<Reply> status = entrance.asksForStatus(message) ? Optional.of(status(message.at())) : Optional.empty();
         return store.write(message.grower(), page -> {
             if (page.handled(message.id())) {
                 return Optional.empty();
             }
             Outcome outcome = status.or(() -> entrance.stopped(page, message))
-                    .map(reply -> new Outcome(reply, List.of(), List.of(), null, false, Set.of()))
-                    .orElseGet(() -> new Exchange(known, page, message).outcome());
+                    .map(reply -> new Outcome(reply, List.of(), List.of(), null, false, Set.of(), List.of()))
+                    .orElseGet(() -> new Exchange(knowledge, page, message).outcome());
             page.markHandled(message.id(), message.at());
             if (address != null && !outcome.reply().text().isEmpty()) {
                 page.send(address.channel(), address.chat(), outcome.reply(), message.at());
@@ -94,9 +95,9 @@ public final class Conversation {
      * @return empty when there is nothing to say
      */
     public Optional<Outcome> speakUp(String grower, Instant moment, ZoneId zone, Address address) {
-        Knowledge known = knowledge.with(forecasts.ahead(grower, moment, zone));
+        askWeatherAhead(grower, moment, zone);
         return store.write(grower, page -> {
-            Optional<Outcome> outcome = new SpeakingUp(known, page, moment, zone).outcome();
+            Optional<Outcome> outcome = new SpeakingUp(knowledge, page, moment, zone).outcome();
             if (address != null) {
                 outcome.ifPresent(said -> page.send(address.channel(), address.chat(), said.reply(), moment));
             }
@@ -107,6 +108,15 @@ public final class Conversation {
     /** Takes up growers whose garden is to be looked at; see {@link Store#takeDue}. */
     public List<String> takeDue(Instant now, Instant again, int atMost) {
         return store.takeDue(now, again, atMost);
+    }
+
+    /** Asks a slow source before the diary is opened, so that no other writer waits for the network; inside it answers from memory. */
+    private void askWeatherAhead(String grower, Instant moment, ZoneId zone) {
+        if (knowledge.weather().slow()) {
+            LocalDate day = moment.atZone(zone).toLocalDate();
+            Grower known = Replay.garden(store.lines(grower), day, zone).grower();
+            knowledge.weather().around(known, day);
+        }
     }
 
     /** Where a channel sends to. */
@@ -121,6 +131,7 @@ public final class Conversation {
      * @param nextLook when to look again, {@code null} when the reply names no day
      * @param asks whether the reply ends with a question
      * @param fired names of the rules that fired
+     * @param diagnoses the troubles that are being looked into
      */
     public record Outcome(
             Reply reply,
@@ -128,5 +139,6 @@ public final class Conversation {
             List<Given> spoken,
             LocalDate nextLook,
             boolean asks,
-            Set<String> fired) {}
+            Set<String> fired,
+            List<Diagnosis> diagnoses) {}
 }

@@ -10,6 +10,7 @@ import bothy.garden.Amendment;
 import bothy.garden.Doubt;
 import bothy.garden.Entry;
 import bothy.garden.Event;
+import bothy.garden.Finding;
 import bothy.garden.Garden;
 import bothy.garden.Given;
 import bothy.garden.Heard;
@@ -20,6 +21,7 @@ import bothy.garden.Reply;
 import bothy.garden.SettingChange;
 import bothy.garden.SignSeen;
 import bothy.garden.Situation;
+import bothy.garden.Statement;
 import bothy.garden.WeatherDay;
 import bothy.replying.Answer;
 import bothy.replying.Turn;
@@ -40,6 +42,9 @@ final class Exchange {
     private static final int MOST_EXPLAINED = 6;
     /** Most troubles show within this time whether they pass. */
     private static final int ASK_AFTER_DAYS = 5;
+
+    /** So long beyond its check day a question about a trouble may still be answered. */
+    private static final int WAITING_DAYS = 3;
 
     private final Knowledge knowledge;
     private final Page page;
@@ -69,8 +74,18 @@ final class Exchange {
         return own.outcome(heard).orElseGet(() -> answered(heard));
     }
 
-    private Outcome answered(Heard heard) {
-        List<Logged> written = write(heard);
+    private Outcome answered(Heard told) {
+        Heard heard = told;
+        CaseNotes notes = new CaseNotes(
+                knowledge.reading(), knowledge.advisor().troubles(), before, memory.pending(), message, situation());
+        List<Entry> closerLook = notes.findings(heard);
+        boolean ofTrouble = !heard.signs().isEmpty()
+                || closerLook.stream().anyMatch(entry -> entry instanceof SignSeen || entry instanceof Finding);
+        if (ofTrouble && heard.statements().stream().noneMatch(Statement::sure)) {
+            // A trouble comes first: its own question is asked, not that about what else may have been said.
+            heard = heard.withDoubt(null);
+        }
+        List<Logged> written = write(heard, closerLook);
         Garden garden = written.isEmpty() ? before : Replay.garden(page.lines(), today, message.zone());
         Advised advised = advise(heard, written, garden);
         Turn turn = new Turn(
@@ -82,7 +97,8 @@ final class Exchange {
                 advised.given(),
                 advised.stages(),
                 heard.doubt(),
-                memory.saidOn(today));
+                memory.saidOn(today),
+                advised.diagnoses());
         Settling settling = new Settling(knowledge.replier(), memory, chosen);
         Answer said = settling.answer(heard)
                 .or(() -> new Commands(knowledge.replier(), memory.why(), message, turn).answer())
@@ -91,13 +107,17 @@ final class Exchange {
         remember(answer, turn, settling.settled(heard, today));
         List<WeatherDay> weather = knowledge.weather().around(garden.grower(), today);
         page.lookAgain(new NextLook(garden, message.at(), !weather.isEmpty()).moment());
+        Reply worded = message.photo() && !message.text().isBlank() ? withPhotoNoted(answer.reply()) : answer.reply();
+        Reply reply = WeatherNotes.under(
+                worded, answer.spoken(), heard.inquiries(), garden.grower(), knowledge.weather(), knowledge.replier());
         return new Outcome(
-                rulesFailed ? withFailure(answer.reply()) : answer.reply(),
+                rulesFailed ? withFailure(reply) : reply,
                 written,
                 answer.spoken(),
                 answer.nextLook(),
                 answer.asked() != null,
-                advised.fired());
+                advised.fired(),
+                advised.diagnoses());
     }
 
     private Heard hear() {
@@ -122,11 +142,12 @@ final class Exchange {
                 today, before.grower(), before.plantings(), memory.pending(), Replay.lately(lines), memory.mentioned());
     }
 
-    private List<Logged> write(Heard heard) {
+    private List<Logged> write(Heard heard, List<Entry> closerLook) {
         Writing writing = new Writing(before, lines, memory.mentioned());
         List<Logged> earlier = message.edits() == null ? List.of() : linesOf(message.edits());
         List<Entry> entries = earlier.isEmpty() ? writing.entries(heard) : writing.edited(heard, earlier);
-        entries = new Undoing(lines).retarget(entries);
+        entries = new ArrayList<>(new Undoing(lines).retarget(entries));
+        entries.addAll(closerLook);
         return entries.isEmpty() ? List.of() : page.append(message.id(), message.at(), entries);
     }
 
@@ -149,12 +170,15 @@ final class Exchange {
     private Advised advise(Heard heard, List<Logged> written, Garden garden) {
         List<Event> told = new ArrayList<>();
         List<SignSeen> signs = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
         for (Logged line : written) {
             Entry entry = line.entry() instanceof Amendment amendment ? amendment.instead() : line.entry();
             if (entry instanceof Event event) {
                 told.add(event);
             } else if (entry instanceof SignSeen sign) {
                 signs.add(sign);
+            } else if (entry instanceof Finding finding) {
+                findings.add(finding);
             }
         }
         Day day = new Day(
@@ -164,7 +188,8 @@ final class Exchange {
                 asked(heard, garden),
                 signs,
                 heard.plans(),
-                knowledge.weather().around(garden.grower(), today));
+                Skies.over(page, knowledge.weather(), garden.grower(), today),
+                findings);
         try {
             return knowledge.advisor().advise(day);
         } catch (AdviceFailed failure) {
@@ -185,17 +210,11 @@ final class Exchange {
     private static Inquiry aboutGrowing(Inquiry inquiry, Set<String> growing) {
         List<String> known =
                 inquiry.plantings().stream().filter(growing::contains).toList();
-        return new Inquiry(
-                inquiry.question(),
-                inquiry.crop(),
-                known,
-                inquiry.topic(),
-                inquiry.on(),
-                inquiry.count(),
-                inquiry.length(),
-                inquiry.width(),
-                inquiry.amount(),
-                inquiry.unit());
+        return inquiry.about(known);
+    }
+
+    private Reply withPhotoNoted(Reply reply) {
+        return new Reply(knowledge.replier().talk("photo-noted") + "\n\n" + reply.text(), reply.buttons());
     }
 
     private Reply withFailure(Reply reply) {
@@ -223,6 +242,17 @@ final class Exchange {
         return remind ? next.toSayAgain(memory.lastSaid()) : next;
     }
 
+    /** A question about a trouble waits through other talk until it is answered or its case is past: the answer may come days later. */
+    private boolean waits(Turn turn) {
+        return memory.pending() != null
+                && CaseNotes.ofACase(memory.pending())
+                && turn.diagnoses().stream()
+                        .anyMatch(diagnosis -> CaseNotes.isAbout(memory.pending(), diagnosis)
+                                && !today.isAfter(diagnosis.nextCheck().plusDays(WAITING_DAYS)))
+                && turn.written().stream()
+                        .noneMatch(line -> line.entry() instanceof Finding finding && finding.asked());
+    }
+
     private Set<String> said(Answer answer) {
         Set<String> said = new LinkedHashSet<>(memory.saidOn(today));
         answer.spoken().stream().map(Turn::key).forEach(said::add);
@@ -247,7 +277,7 @@ final class Exchange {
                 .forEach(mentioned::add);
         Set<String> keys = answer.spoken().stream().map(Turn::key).collect(Collectors.toSet());
         page.keepState(MemoryJson.write(new Memory(
-                answer.asked(),
+                answer.asked() == null && waits(turn) ? memory.pending() : answer.asked(),
                 why.isEmpty() ? memory.why() : why,
                 mentioned.isEmpty() ? memory.mentioned() : List.copyOf(mentioned),
                 toCome(raised, answer, turn),

@@ -9,10 +9,4 @@ import java.util.Map;
 
 /** All that a conversation needs besides the diary; made once from a rules folder. */
 public record Knowledge(
-        Reading reading, Advisor advisor, Replier replier, Map<String, Sheet> sheets, WeatherSource weather) {
-
-    /** The same with weather that is known already. */
-    Knowledge with(WeatherSource known) {
-        return new Knowledge(reading, advisor, replier, sheets, known);
-    }
-}
+        Reading reading, Advisor advisor, Replier replier, Map<String, Sheet> sheets, WeatherSource weather) {}

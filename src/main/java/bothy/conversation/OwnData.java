@@ -104,6 +104,6 @@ final class OwnData {
     }
 
     private static Outcome outcome(Reply reply, boolean asks) {
-        return new Outcome(reply, List.of(), List.of(), null, asks, Set.of());
+        return new Outcome(reply, List.of(), List.of(), null, asks, Set.of(), List.of());
     }
 }

@@ -60,7 +60,7 @@ final class SpeakingUp {
     /** Says what is to be said, and notes when to look again. */
     Optional<Outcome> outcome() {
         Occasions occasions = new Occasions(wishes, memory.unasked(), now);
-        List<WeatherDay> weather = knowledge.weather().around(garden.grower(), now.toLocalDate());
+        List<WeatherDay> weather = Skies.over(page, knowledge.weather(), garden.grower(), now.toLocalDate());
         Optional<Outcome> outcome = occasions.any() ? spoken(occasions, weather) : Optional.empty();
         page.lookAgain(new NextLook(garden, moment, !weather.isEmpty()).moment());
         return outcome;
@@ -83,7 +83,8 @@ final class SpeakingUp {
                 advised.given(),
                 advised.stages(),
                 null,
-                Set.of());
+                Set.of(),
+                advised.diagnoses());
         Set<String> standing = advised.given().stream()
                 .filter(given -> given.occasion() == Occasion.STANDING)
                 .map(Turn::key)
@@ -123,6 +124,18 @@ final class SpeakingUp {
                 memory.saidOn(),
                 answer.spoken().stream().map(Turn::key).collect(Collectors.toSet()))));
         return new Outcome(
-                answer.reply(), List.of(), answer.spoken(), answer.nextLook(), answer.asked() != null, advised.fired());
+                WeatherNotes.under(
+                        answer.reply(),
+                        answer.spoken(),
+                        List.of(),
+                        garden.grower(),
+                        knowledge.weather(),
+                        knowledge.replier()),
+                List.of(),
+                answer.spoken(),
+                answer.nextLook(),
+                answer.asked() != null,
+                advised.fired(),
+                advised.diagnoses());
     }
 }

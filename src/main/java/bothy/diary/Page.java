@@ -3,7 +3,9 @@ package bothy.diary;
 import bothy.garden.Entry;
 import bothy.garden.Logged;
 import bothy.garden.Reply;
+import bothy.garden.WeatherDay;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -44,4 +46,15 @@ public interface Page {
      * @param chat the channel's address of the grower
      */
     void send(String channel, String chat, Reply reply, Instant at);
+
+    /**
+     * Weather kept of past days at one place, oldest first, as observed.
+     *
+     * @param place the place as {@link #keepWeather} named it
+     * @param from first day wanted
+     */
+    List<WeatherDay> weather(String place, LocalDate from);
+
+    /** Keeps days of weather at a place; a day kept before is replaced. */
+    void keepWeather(String place, List<WeatherDay> days);
 }

@@ -79,7 +79,11 @@ final class PlantingStory {
     }
 
     private LocalDate ended(LocalDate day, Integer count) {
-        Event last = events.get(events.size() - 1);
+        // A note on what is over does not begin it anew.
+        Event last = events.stream()
+                .filter(event -> event.what() != What.NOTE)
+                .reduce((earlier, later) -> later)
+                .orElse(events.get(0));
         for (Event event : events) {
             boolean allDied = event.what() == What.DIED && (event.count() == null || count != null && count == 0);
             if (allDied && event.on() != null) {

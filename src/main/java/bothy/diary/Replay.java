@@ -3,6 +3,7 @@ package bothy.diary;
 import bothy.garden.Amendment;
 import bothy.garden.Entry;
 import bothy.garden.Event;
+import bothy.garden.Finding;
 import bothy.garden.Garden;
 import bothy.garden.Grower;
 import bothy.garden.Logged;
@@ -165,7 +166,9 @@ public final class Replay {
     private static int number(String crop, Entry entry) {
         String id = entry instanceof Event event
                 ? event.planting()
-                : entry instanceof SignSeen sign ? sign.planting() : null;
+                : entry instanceof SignSeen sign
+                        ? sign.planting()
+                        : entry instanceof Finding finding ? finding.planting() : null;
         return id != null && id.matches(java.util.regex.Pattern.quote(crop) + "-\\d{1,6}")
                 ? Integer.parseInt(id.substring(crop.length() + 1))
                 : 0;

@@ -37,6 +37,8 @@ public record Doubt(About about, Map<String, String> arguments, List<Choice> cho
         REALLY_DONE,
         /** Which entry is to be corrected. */
         WHICH_ENTRY,
+        /** The place told is none on earth. */
+        WHICH_PLACE,
         /** Asked by a rule (see the advice's wording). */
         ADVICE
     }

@@ -11,13 +11,15 @@ import java.util.List;
  * @param plantings ids of the plantings it is about; empty when the crop is not growing yet or for the whole plot
  * @param topic for {@link Question#HOW_TO}: the step ("sowing", "pricking-out", "potting-on", "hardening-off", "planting-out",
  *     "thinning", "supporting", "pollinating", "watering", "feeding", "protecting", "harvesting", "curing", "storing",
- *     "filling-cells", "saving-seed"); for {@link Question#SAFE}: what ("eating", "spraying", "frost"); else {@code null}
+ *     "filling-cells", "saving-seed"); for {@link Question#HOW_MANY_FIT}: what is counted ("seeds", "cells", "yield", "compost",
+ *     {@code null} for plants); for {@link Question#SAFE}: what ("eating", "spraying", "frost"); else {@code null}
  * @param on the day asked about, {@code null} when none
  * @param count a number told in the question (seeds, plants), {@code null} when none
  * @param length length of the bed told, m, {@code null} when none
  * @param width width of the bed told, m, {@code null} when none
  * @param amount another quantity told (can of 10 L), SI, {@code null} when none
  * @param unit its unit
+ * @param label strength that a feed's label says, {@code null} when none was told
  */
 public record Inquiry(
         Question question,
@@ -29,9 +31,25 @@ public record Inquiry(
         Double length,
         Double width,
         Double amount,
-        String unit) {
+        String unit,
+        FeedLabel label) {
     public Inquiry {
         plantings = List.copyOf(plantings);
+    }
+
+    /** A question in which no label was told. */
+    public Inquiry(
+            Question question,
+            String crop,
+            List<String> plantings,
+            String topic,
+            LocalDate on,
+            Integer count,
+            Double length,
+            Double width,
+            Double amount,
+            String unit) {
+        this(question, crop, plantings, topic, on, count, length, width, amount, unit, null);
     }
 
     public static Inquiry of(Question question, String crop, List<String> plantings) {
@@ -39,6 +57,21 @@ public record Inquiry(
     }
 
     public Inquiry withTopic(String topic) {
-        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit);
+        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label);
+    }
+
+    /** Another question with the same figures. */
+    public Inquiry asking(Question question) {
+        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label);
+    }
+
+    /** The same question about these plantings only. */
+    public Inquiry about(List<String> plantings) {
+        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label);
+    }
+
+    /** The same question with a can and a label told. */
+    public Inquiry withFeed(FeedLabel label, Double canLitres) {
+        return new Inquiry(question, crop, plantings, topic, on, count, length, width, canLitres, "L", label);
     }
 }

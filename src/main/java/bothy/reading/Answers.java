@@ -7,16 +7,15 @@ import bothy.garden.Doubt.Choice;
 import bothy.garden.Event;
 import bothy.garden.Heard;
 import bothy.garden.Kind;
-import bothy.garden.Planting;
 import bothy.garden.Statement;
-import bothy.reading.grammar.CropSaid;
+import bothy.garden.What;
 import bothy.reading.grammar.DaySaid;
 import bothy.reading.grammar.NumberSaid;
 import bothy.reading.grammar.Passage;
+import bothy.reading.grammar.Quantity;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
 import bothy.reading.text.PhraseFile;
-import bothy.reading.told.PlantingsMeant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,6 +27,7 @@ import java.util.function.UnaryOperator;
 
 /** Reads a message as the answer to the question that waits. */
 final class Answers {
+    private static final Set<What> MEASURED = Set.of(What.RAIN, What.WATERED, What.FED, What.HARVESTED);
     private static final Map<String, Integer> ORDINALS = Map.of(
             "first", 0, "1st", 0, "second", 1, "2nd", 1, "third", 2, "3rd", 2, "fourth", 3, "4th", 3, "former", 0,
             "latter", 1);
@@ -76,7 +76,7 @@ final class Answers {
         return named.isPresent() || word == null ? named : byWord(word, pending);
     }
 
-    private static Heard said(Choice choice) {
+    static Heard said(Choice choice) {
         return choice.then() == null ? Heard.nothing(Kind.CHAT) : choice.then();
     }
 
@@ -88,7 +88,7 @@ final class Answers {
                 .findFirst();
     }
 
-    private static String bare(String text) {
+    static String bare(String text) {
         return text.toLowerCase(Locale.ROOT)
                 .replaceAll("[^\\p{L}\\d°]+", " ")
                 .replaceAll("^ ?the ", "")
@@ -139,7 +139,8 @@ final class Answers {
     private Optional<Heard> byFigure(Passage passage, Doubt pending) {
         return switch (pending.about()) {
             case WHICH_DATE -> day(passage, pending);
-            case HOW_MANY -> number(passage, pending);
+            case HOW_MANY ->
+                amount(passage, pending).or(() -> counted(pending) ? number(passage, pending) : Optional.empty());
             default -> Optional.empty();
         };
     }
@@ -157,6 +158,32 @@ final class Answers {
         return Optional.of(filled(
                 pending.draft(),
                 statement -> settled(statement, statement.event().withOn(day.get()), statement.plantings())));
+    }
+
+    /** What was measured is answered by a measure: "it was 12 mm". */
+    private static Optional<Heard> amount(Passage passage, Doubt pending) {
+        if (pending.draft() == null
+                || passage.quantities().isEmpty()
+                || pending.draft().statements().stream()
+                        .noneMatch(one -> MEASURED.contains(one.event().what()))) {
+            return Optional.empty();
+        }
+        Quantity told = passage.quantities().get(0);
+        return told.value() < 0 || told.degrees()
+                ? Optional.empty()
+                : Optional.of(filled(
+                        pending.draft(),
+                        statement -> settled(
+                                statement,
+                                statement.event().withAmount(told.value(), told.unit()),
+                                statement.plantings())));
+    }
+
+    private static boolean counted(Doubt pending) {
+        return pending.draft() == null
+                || pending.draft().statements().stream()
+                        .noneMatch(one -> MEASURED.contains(one.event().what())
+                                && one.event().what() != What.HARVESTED);
     }
 
     private static Optional<Heard> number(Passage passage, Doubt pending) {
@@ -188,12 +215,12 @@ final class Answers {
             return ordinal;
         }
         if (pending.about() == About.WHICH_PLANTING) {
-            return planting(passage, pending);
+            return NamedAnswer.planting(passage, pending);
         }
         if (pending.about() == About.WHICH_CROP || pending.about() == About.DID_YOU_MEAN) {
-            return crop(passage, pending);
+            return NamedAnswer.crop(passage, pending);
         }
-        return overlapping(passage, pending);
+        return NamedAnswer.overlapping(passage, pending);
     }
 
     /** "The second", "number 2", "2". */
@@ -216,102 +243,11 @@ final class Answers {
                 : Optional.of(said(pending.choices().get(index)));
     }
 
-    private static Optional<Heard> planting(Passage passage, Doubt pending) {
-        Set<String> offered = new java.util.HashSet<>(
-                pending.choices().stream().map(Choice::meaning).toList());
-        List<Planting> fitting = passage.situation().plantings().stream()
-                .filter(planting -> offered.contains(planting.id()))
-                .toList();
-        List<Planting> narrowed = fitting;
-        for (CropSaid crop : passage.crops()) {
-            narrowed = PlantingsMeant.keep(
-                    narrowed,
-                    planting -> crop.canMean(planting.crop())
-                            && (crop.variety() == null || says(crop.variety(), planting.variety())));
-        }
-        for (var place : passage.places()) {
-            narrowed = PlantingsMeant.keep(narrowed, planting -> PlantingsMeant.stands(planting, place));
-        }
-        for (DaySaid day : passage.days()) {
-            narrowed = PlantingsMeant.keep(
-                    narrowed,
-                    planting -> planting.begun() != null && planting.begun().equals(day.past()));
-        }
-        narrowed = PlantingsMeant.keep(
-                narrowed,
-                planting -> planting.variety() != null
-                        && passage.tokens().stream().anyMatch(token -> says(token.word(), planting.variety())));
-        if (narrowed.size() != 1) {
-            return overlapping(passage, pending);
-        }
-        String id = narrowed.get(0).id();
-        return pending.choices().stream()
-                .filter(choice -> choice.meaning().equals(id))
-                .findFirst()
-                .map(Answers::said);
-    }
-
-    private static boolean says(String word, String variety) {
-        return variety != null
-                && word.length() > 2
-                && variety.toLowerCase(Locale.ROOT).contains(word.toLowerCase(Locale.ROOT));
-    }
-
-    private static Optional<Heard> crop(Passage passage, Doubt pending) {
-        for (CropSaid crop : passage.crops()) {
-            Optional<Choice> choice = pending.choices().stream()
-                    .filter(offer -> crop.single() && crop.crop().equals(offer.meaning()))
-                    .findFirst();
-            if (choice.isPresent()) {
-                return choice.map(Answers::said);
-            }
-            if ((crop.single() || crop.certain()) && pending.draft() != null) {
-                List<String> ids = PlantingsMeant.ids(PlantingsMeant.of(crop, passage, 0, passage.size(), true));
-                return Optional.of(filled(
-                        pending.draft(),
-                        statement -> settled(
-                                statement,
-                                statement
-                                        .event()
-                                        .withPlanting(null, crop.crop())
-                                        .withVariety(crop.variety()),
-                                statement.event().what() == bothy.garden.What.SOWN || ids.size() > 1
-                                        ? List.of()
-                                        : ids)));
-            }
-        }
-        return overlapping(passage, pending);
-    }
-
-    /** The one choice whose label shares the most words with the answer. */
-    private static Optional<Heard> overlapping(Passage passage, Doubt pending) {
-        Choice best = null;
-        int most = 0;
-        boolean tie = false;
-        for (Choice choice : pending.choices()) {
-            Set<String> label =
-                    new java.util.HashSet<>(List.of(bare(choice.label()).split(" +")));
-            int shared = (int) passage.tokens().stream()
-                    .map(token -> token.word())
-                    .distinct()
-                    .filter(word -> word.length() > 2
-                            && !Set.of("the", "ones", "and", "are", "not").contains(word))
-                    .filter(label::contains)
-                    .count();
-            tie = shared == most;
-            if (shared > most) {
-                most = shared;
-                best = choice;
-            }
-        }
-        return best == null || tie || passage.size() > 10 ? Optional.empty() : Optional.of(said(best));
-    }
-
-    private static Statement settled(Statement statement, Event event, List<String> plantings) {
+    static Statement settled(Statement statement, Event event, List<String> plantings) {
         return new Statement(event, plantings, true, statement.from(), statement.to(), statement.assumed());
     }
 
-    private static Heard filled(Heard draft, UnaryOperator<Statement> fill) {
+    static Heard filled(Heard draft, UnaryOperator<Statement> fill) {
         List<Statement> statements = new ArrayList<>();
         draft.statements().forEach(statement -> statements.add(statement.sure() ? statement : fill.apply(statement)));
         return Heard.of(statements);

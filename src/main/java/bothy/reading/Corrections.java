@@ -70,8 +70,13 @@ final class Corrections {
         }
         Changes changes = Changes.in(passage, told);
         boolean meant = opens(strong, passage) || changes.contrast();
+        boolean firm = meant;
+        meant |= opens(cues, passage)
+                && Set.of("no", "sorry", "oops", "wait", "actually", "nope", "whoops")
+                        .contains(passage.word(0));
         boolean leads = meant || opens(cues, passage) || noBeforeComma(passage);
-        if (!leads && !Pointing.only(passage, told)) {
+        boolean idle = changes.none() && !firm && !noBeforeComma(passage);
+        if (idle || !leads && !Pointing.only(passage, told)) {
             return Optional.empty();
         }
         return corrected(passage, changes, told, meant || noBeforeComma(passage));

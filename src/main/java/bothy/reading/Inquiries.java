@@ -30,10 +30,11 @@ final class Inquiries {
         String topic =
                 switch (question) {
                     case HOW_TO, HOW_STORE -> questions.topic(passage, begins, sentence[1]);
-                    case SAFE -> safe(passage, begins, sentence[1]);
+                    // "Frost tonight, are they all right?" names the danger before it asks.
+                    case SAFE -> safe(passage, sentence[0], sentence[1]);
                     default -> null;
                 };
-        return figures(
+        Inquiry inquiry = figures(
                 new Inquiry(
                         question,
                         crop,
@@ -48,6 +49,7 @@ final class Inquiries {
                 passage,
                 begins,
                 sentence[1]);
+        return questions.numbers().in(inquiry, passage, begins, sentence[1]);
     }
 
     private static CropSaid crop(Passage passage, int[] sentence, int begins) {

@@ -40,6 +40,7 @@ final class Questions {
     private final PhraseBook<Question> always = new PhraseBook<>();
     private final PhraseBook<String> topics = new PhraseBook<>();
     private final Set<String> little;
+    private final NumbersAsked numbers;
 
     Questions(Words words) {
         Map<String, List<String>> groups = new HashMap<>();
@@ -58,6 +59,7 @@ final class Questions {
         words.lists(FILE, "/always")
                 .forEach((name, texts) -> texts.forEach(
                         text -> add(words, "/always/" + name, text, groups, always, question(words, name))));
+        numbers = new NumbersAsked(words);
         little = new HashSet<>(words.list(FILE, "/little"));
     }
 
@@ -85,7 +87,12 @@ final class Questions {
         all.addAll(asked.vocabulary());
         all.addAll(always.vocabulary());
         all.addAll(topics.vocabulary());
+        all.addAll(numbers.vocabulary());
         return all;
+    }
+
+    NumbersAsked numbers() {
+        return numbers;
     }
 
     /** The token at which a sentence starts to ask, or −1 when it does not ask. */
@@ -170,6 +177,9 @@ final class Questions {
         Question command = commanded(passage, sentence);
         if (command != null) {
             return command;
+        }
+        if (passage.word(begins).equals("why")) {
+            return Question.WHY;
         }
         boolean told =
                 passage.actions().stream().anyMatch(action -> action.start() >= sentence[0] && action.end() <= begins);

@@ -1,10 +1,12 @@
 package bothy.reading;
 
 import bothy.almanac.Words;
+import bothy.garden.Finding;
 import bothy.garden.Heard;
 import bothy.garden.Kind;
 import bothy.garden.Situation;
 import bothy.reading.grammar.CropNames;
+import bothy.reading.grammar.CropSaid;
 import bothy.reading.grammar.Grammar;
 import bothy.reading.grammar.Moods;
 import bothy.reading.grammar.Passage;
@@ -24,6 +26,8 @@ public final class Reading {
     private final Sentences sentences;
     private final Corrections corrections;
     private final Answers answers;
+    private final CloserLook closerLook;
+    private final LooseSigns looseSigns;
 
     /** @throws bothy.almanac.RulesBroken when a words file is missing or a phrase in one cannot be read */
     public Reading(Words words) {
@@ -35,6 +39,8 @@ public final class Reading {
         zonesNear = new ZonesNear(words);
         signs = new Signs(words, moods);
         answers = new Answers(words);
+        closerLook = new CloserLook(words);
+        looseSigns = new LooseSigns(words);
         Set<String> known = new HashSet<>();
         List.of(
                         moods.vocabulary(),
@@ -44,6 +50,8 @@ public final class Reading {
                         kinds.vocabulary(),
                         signs.vocabulary(),
                         answers.vocabulary(),
+                        closerLook.vocabulary(),
+                        looseSigns.vocabulary(),
                         Corrections.vocabulary(words))
                 .forEach(known::addAll);
         grammar = new Grammar(words, known);
@@ -79,6 +87,28 @@ public final class Reading {
                 List.of(begin),
                 Kind.CHAT,
                 false);
+    }
+
+    /**
+     * What a message tells of a closer look at a trouble, whether it was asked for or not; of no planting, since that is for the one who
+     * knows the open cases to say.
+     */
+    public List<Finding> findings(String text, Situation situation) {
+        return closerLook.in(grammar.passage(text, situation));
+    }
+
+    /** Signs told in words that no phrase fits: less sure, for a message in which {@link #read} found none. */
+    public List<String> looseSigns(String text, Situation situation) {
+        return looseSigns.in(grammar.passage(text, situation));
+    }
+
+    /** The crops that a message names, the likeliest meaning of each. */
+    public List<String> crops(String text, Situation situation) {
+        return grammar.passage(text, situation).crops().stream()
+                .filter(crop -> !crop.thing())
+                .map(CropSaid::crop)
+                .distinct()
+                .toList();
     }
 
     /** As {@link #read}, but a defect shows itself. */

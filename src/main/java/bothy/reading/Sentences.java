@@ -1,5 +1,6 @@
 package bothy.reading;
 
+import bothy.garden.Doubt;
 import bothy.garden.Heard;
 import bothy.garden.Inquiry;
 import bothy.garden.Plan;
@@ -19,10 +20,14 @@ import bothy.reading.told.Statements;
 import bothy.reading.told.Told;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** Gathers what the sentences of a message tell, ask and show. */
 final class Sentences {
+    /** Doings that a sign may use the words of: "covered in greenfly", "flowers dropping". */
+    private static final Set<String> SEEN = Set.of("fruit-set", "emerged", "colour-turned", "protected");
+
     private final Clauses clauses;
     private final Statements statements;
     private final Asking asking;
@@ -61,7 +66,7 @@ final class Sentences {
         List<SettingChange> set = new ArrayList<>();
         Passage passage = whole;
         for (int[] sentence : whole.sentences()) {
-            List<Found<String>> troubles = signs.in(passage, sentence);
+            List<Found<String>> troubles = withoutSoil(passage, signs.in(passage, sentence));
             List<SettingChange> told = settings.in(passage, sentence);
             passage = without(passage, sentence, troubles, !told.isEmpty());
             int begins = questions.begins(passage, sentence);
@@ -109,13 +114,34 @@ final class Sentences {
         return Set.of("frost", "soil-checked", "temperature", "moved").contains(action.action());
     }
 
+    /** "The soil is bone dry" tells of the soil, not of trouble. */
+    private static List<Found<String>> withoutSoil(Passage passage, List<Found<String>> troubles) {
+        return troubles.stream()
+                .filter(trouble -> !Set.of("underwatering", "overwatering").contains(trouble.meaning())
+                        || passage.actions().stream()
+                                .noneMatch(action -> action.action().equals("soil-checked")
+                                        && action.words()
+                                                .intersects(trouble.place().words())))
+                .toList();
+    }
+
+    /** What a sign's words tell is no doing; of plants that died both are true unless the sign has all the words. */
     private static boolean troubled(ActionSaid action, List<Found<String>> troubles) {
         boolean frost = action.action().equals("frost")
                 && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("frost-damage"));
+        boolean seen = SEEN.contains(action.action());
+        boolean fallen = action.action().equals("flowering")
+                && troubles.stream()
+                        .anyMatch(trouble -> Set.of("flowers-dropping", "only-male-flowers")
+                                        .contains(trouble.meaning())
+                                && action.words().intersects(trouble.place().words()));
         return frost
-                || !action.action().equals("died")
-                        && troubles.stream().anyMatch(trouble -> action.words().stream()
-                                .allMatch(trouble.place().words()::get));
+                || fallen
+                || troubles.stream()
+                        .anyMatch(trouble -> seen
+                                ? action.words().intersects(trouble.place().words())
+                                : action.words().stream()
+                                        .allMatch(trouble.place().words()::get));
     }
 
     Heard heard(Passage passage, Gathered gathered) {
@@ -132,12 +158,21 @@ final class Sentences {
                 gathered.set(),
                 List.of(),
                 gathered.plans(),
-                asking.about(gathered.told()),
+                doubt(passage, gathered),
                 nothing && !kinds.friendly(passage) && !passage.message().isBlank()
                         ? List.of(brief(passage.message()))
                         : List.of(),
                 kinds.of(passage, lines, gathered.asked(), gathered.seen(), gathered.set(), gathered.plans()),
                 false);
+    }
+
+    private Doubt doubt(Passage passage, Gathered gathered) {
+        Doubt asked = asking.about(gathered.told());
+        return asked != null || !gathered.set().isEmpty()
+                ? asked
+                : settings.nowhere(passage)
+                        .map(found -> new Doubt(Doubt.About.WHICH_PLACE, Map.of("found", found), List.of(), null))
+                        .orElse(null);
     }
 
     private static String brief(String message) {

@@ -16,6 +16,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -137,6 +138,18 @@ final class Settings {
                     .ifPresent(city -> told.addAll(city(city.meaning())));
         }
         return told;
+    }
+
+    /** Degrees told that are no place on earth, as told. */
+    Optional<String> nowhere(Passage passage) {
+        String words = passage.message();
+        boolean lead =
+                !telling.find(passage.tokens(), 0, passage.size(), passage).isEmpty()
+                        || words.toLowerCase(Locale.ROOT).contains("lat");
+        Matcher found = DEGREES.matcher(words);
+        return lead && found.find() && words.contains(".") && degrees(found).isEmpty()
+                ? Optional.of(found.group().strip())
+                : Optional.empty();
     }
 
     private static List<SettingChange> degrees(Matcher found) {

@@ -42,6 +42,9 @@ final class Signs {
                 wider.put(sign, kind);
             }
         }
+        for (String sign : words.names(FILE, "/also")) {
+            file.into(signs, "/also/" + sign, sign);
+        }
         where = file.book("/where", "where");
         unseen = file.book("/unseen", "unseen");
     }

@@ -35,7 +35,7 @@ public final class Vocabulary {
                         .map(inquiry -> inquiry.question().word())
                         .distinct()
                         .toList());
-        object.put("signs", List.copyOf(signs(heard)));
+        object.put("signs", List.copyOf(signs(heard.signs())));
         object.put(
                 "settings", heard.settings().stream().map(Vocabulary::setting).toList());
         object.put("corrects", heard.corrects());
@@ -62,9 +62,9 @@ public final class Vocabulary {
     }
 
     /** A sign and the wider one that it is a case of, so that who knows only the wider one understands it too. */
-    private Set<String> signs(Heard heard) {
+    public Set<String> signs(List<SignSeen> seen) {
         Set<String> signs = new LinkedHashSet<>();
-        for (SignSeen sign : heard.signs()) {
+        for (SignSeen sign : seen) {
             signs.add(sign.sign());
             String wider = reading.wider(sign.sign());
             if (wider != null) {

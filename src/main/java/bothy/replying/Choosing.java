@@ -10,7 +10,6 @@ import bothy.garden.Given.Occasion;
 import bothy.garden.Inquiry;
 import bothy.garden.Logged;
 import bothy.garden.Question;
-import bothy.garden.SignSeen;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -35,6 +34,7 @@ final class Choosing {
 
     List<Given> spoken() {
         Set<Given> spoken = new LinkedHashSet<>();
+        turn.given().stream().filter(Choosing::first).forEach(spoken::add);
         spoken.addAll(capped(of(Occasion.SIGN), MOST_FOR_A_PLANTING));
         spoken.addAll(capped(of(Occasion.ASKED), MOST_FOR_AN_ANSWER));
         spoken.addAll(next());
@@ -115,14 +115,13 @@ final class Choosing {
         return side.size() > MOST_NEXT ? side.subList(0, MOST_NEXT) : side;
     }
 
+    /** A sign is answered by its own advice; what else that planting wants can wait. */
     private static String planting(Entry entry) {
         return entry instanceof Event event
                 ? event.planting()
-                : entry instanceof SignSeen sign
-                        ? sign.planting()
-                        : entry instanceof Amendment amendment && amendment.instead() != null
-                                ? planting(amendment.instead())
-                                : null;
+                : entry instanceof Amendment amendment && amendment.instead() != null
+                        ? planting(amendment.instead())
+                        : null;
     }
 
     private boolean mustNotWait(Given given) {
@@ -135,6 +134,13 @@ final class Choosing {
                 .filter(Choosing::isCaution)
                 .filter(caution -> caution.occasion() != Occasion.STANDING || accompanies(caution, spoken))
                 .toList();
+    }
+
+    /** A caution whose rule binds {@code $first} goes before everything else: someone is unwell. */
+    private static boolean first(Given given) {
+        return isCaution(given)
+                && given.occasion() != Occasion.STANDING
+                && given.figures().containsKey("first");
     }
 
     /** A caution rule that matched an advice binds that advice's id as {@code $with}. */

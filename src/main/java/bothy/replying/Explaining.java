@@ -13,6 +13,7 @@ import java.util.Set;
 
 /** Answers "why?": the rule that fired, what it matched, what lies behind that, how sure it is and the source. */
 final class Explaining {
+    private static final String CROP_SHEET = "crop sheet";
     private final Wording wording;
     private final Vocabulary vocabulary;
 
@@ -33,7 +34,7 @@ final class Explaining {
         if (!facts.isEmpty()) {
             lines.add(fill("why-facts", "facts", String.join("; ", facts)));
         }
-        lines.add(fill("why-source", "source", String.join("; ", sources)));
+        lines.add(fill("why-source", "source", String.join("; ", named(sources, given))));
         lines.add(Objects.requireNonNull(wording.talk()
                 .get("sure-"
                         + given.sureness()
@@ -41,6 +42,25 @@ final class Explaining {
                                 .toLowerCase(java.util.Locale.ROOT)
                                 .replace('_', '-'))));
         return String.join("\n", lines);
+    }
+
+    /** "crop sheet" stands for the sources of the figures that were used from it. */
+    private Set<String> named(Set<String> sources, Given given) {
+        Set<String> named = new LinkedHashSet<>();
+        for (String source : sources) {
+            boolean ofSheet = source.startsWith(CROP_SHEET);
+            Set<String> ofFigures = ofSheet ? vocabulary.sheetSources(given) : Set.of();
+            if (ofFigures.isEmpty()) {
+                named.add(source);
+            } else {
+                named.addAll(ofFigures);
+                String rest = source.substring(CROP_SHEET.length()).replaceFirst("^; ", "");
+                if (!rest.isBlank()) {
+                    named.add(rest);
+                }
+            }
+        }
+        return named;
     }
 
     private void collect(Because because, Set<String> rules, Set<String> facts, Set<String> sources) {

@@ -39,7 +39,9 @@ final class Names {
 
     /** "tomatoes", or with what tells it from the grower's other tomatoes. */
     String planting(String id) {
-        return garden.planting(id).map(this::planting).orElseGet(() -> many(id.substring(id.indexOf(':') + 1)));
+        return garden.planting(id)
+                .map(this::planting)
+                .orElseGet(() -> many(id.substring(id.indexOf(':') + 1).replaceFirst("-\\d+$", "")));
     }
 
     private String planting(Planting planting) {

@@ -2,6 +2,8 @@ package bothy.replying;
 
 import bothy.almanac.Sheet;
 import bothy.almanac.Wording;
+import bothy.almanac.troubles.Troubles;
+import bothy.garden.Diagnosis;
 import bothy.garden.Doubt;
 import bothy.garden.Doubt.Choice;
 import bothy.garden.Event;
@@ -28,13 +30,22 @@ import java.util.TreeSet;
 /** The words of one turn. */
 final class Phrasing {
     private static final String CROPS_HERE = "\u0001";
+    /** The advice whose words are made of a verdict. */
+    private static final String LIKELIEST_CAUSE = "likeliest-cause";
+
     private static final Set<Question> LISTS = Set.of(Question.TO_DO, Question.STATUS, Question.NEXT, Question.WHY);
+    /** "Sowing squash tomorrow, how do I do it?" is answered by what the plan called for. */
+    private static final Set<Given.Occasion> ANSWERS =
+            Set.of(Given.Occasion.ASKED, Given.Occasion.SIGN, Given.Occasion.PLANNED);
+
     private final Wording wording;
     private final Vocabulary vocabulary;
     private final Map<String, Sheet> sheets;
+    private final Verdicts verdicts;
     private final Turn turn;
 
-    Phrasing(Wording wording, Vocabulary vocabulary, Map<String, Sheet> sheets, Turn turn) {
+    Phrasing(Wording wording, Vocabulary vocabulary, Map<String, Sheet> sheets, Verdicts verdicts, Turn turn) {
+        this.verdicts = verdicts;
         this.wording = wording;
         this.vocabulary = vocabulary;
         this.sheets = sheets;
@@ -60,21 +71,23 @@ final class Phrasing {
     /** A paragraph for each advice; the same advice for several plantings is one paragraph. */
     List<String> advice(List<Given> spoken) {
         Map<String, List<Given>> alike = new LinkedHashMap<>();
+        List<String> ids = spoken.stream().map(Given::id).toList();
         for (Given given : spoken) {
-            said(given, true).ifPresent(text -> alike.computeIfAbsent(text, key -> new ArrayList<>())
+            said(given, true, ids).ifPresent(text -> alike.computeIfAbsent(text, key -> new ArrayList<>())
                     .add(given));
         }
         List<String> paragraphs = new ArrayList<>();
-        alike.forEach((text, group) -> paragraphs.add(paragraph(text, group)));
+        alike.forEach((text, group) -> paragraphs.add(paragraph(text, group, ids)));
         return paragraphs;
     }
 
-    private String paragraph(String ofSeveral, List<Given> group) {
+    private String paragraph(String ofSeveral, List<Given> group, List<String> ids) {
         List<String> names = group.stream()
                 .map(given -> given.planting() == null ? "" : vocabulary.names().planting(given.planting()))
                 .distinct()
                 .toList();
-        String text = names.size() > 1 ? ofSeveral : said(group.get(0), false).orElse(ofSeveral);
+        String text =
+                names.size() > 1 ? ofSeveral : said(group.get(0), false, ids).orElse(ofSeveral);
         return upper(text.replace(CROPS_HERE, Names.list(names)));
     }
 
@@ -90,6 +103,15 @@ final class Phrasing {
 
     private static String lower(String text) {
         return text.isEmpty() ? text : Character.toLowerCase(text.charAt(0)) + text.substring(1);
+    }
+
+    private Optional<String> said(Given given, boolean several, List<String> alsoSaid) {
+        Optional<Diagnosis> trouble = given.id().equals(LIKELIEST_CAUSE) ? verdicts.of(given) : Optional.empty();
+        return trouble.map(diagnosis -> verdicts.text(diagnosis, alsoSaid)).or(() -> said(given, several));
+    }
+
+    Optional<String> whyTrouble(Given given) {
+        return given.id().equals(LIKELIEST_CAUSE) ? verdicts.of(given).map(verdicts::why) : Optional.empty();
     }
 
     private Optional<String> said(Given given, boolean several) {
@@ -123,18 +145,33 @@ final class Phrasing {
                 lines.add(talk("no-sheet", Map.of("crops", vocabulary.names().many(event.crop()))));
             }
         }
-        for (SignSeen sign : turn.heard().signs()) {
-            boolean known = spoken.stream().anyMatch(given -> given.occasion() == Given.Occasion.SIGN);
-            if (!known) {
-                lines.add(talk("sign-unknown", Map.of("sign", sign.sign().replace('-', ' '))));
-            }
-        }
+        turn.written().stream()
+                .map(Logged::entry)
+                .filter(SignSeen.class::isInstance)
+                .map(SignSeen.class::cast)
+                .filter(sign -> spoken.stream()
+                        .noneMatch(given -> given.occasion() == Given.Occasion.SIGN
+                                && given.neglect() != Given.Neglect.PERSON_HURT))
+                .filter(sign -> !(sign.sign().endsWith("watering") && feltTheSoil()))
+                .forEach(sign -> lines.add(unknown(sign)));
         return List.copyOf(lines);
+    }
+
+    private String unknown(SignSeen sign) {
+        return sign.sign().equals(Troubles.UNNAMED)
+                ? talk("trouble-unknown", Map.of())
+                : talk("sign-unknown", Map.of("sign", sign.sign().replace('-', ' ')));
+    }
+
+    /** Soil told as dry or wet is answered as such; that the plants want less or more water is the same told twice. */
+    private boolean feltTheSoil() {
+        return turn.written().stream()
+                .anyMatch(line -> line.entry() instanceof Event event && event.what() == What.SOIL_CHECKED);
     }
 
     private static boolean answered(Inquiry inquiry, List<Given> spoken) {
         return spoken.stream()
-                .filter(given -> given.occasion() == Given.Occasion.ASKED || given.occasion() == Given.Occasion.SIGN)
+                .filter(given -> ANSWERS.contains(given.occasion()))
                 .anyMatch(given -> inquiry.crop() == null || inquiry.crop().equals(given.crop()));
     }
 
@@ -176,10 +213,17 @@ final class Phrasing {
     Optional<LocalDate> nextLook(List<Given> spoken) {
         return spoken.stream()
                 .filter(given -> given.neglect() != Given.Neglect.PERSON_HURT)
-                .map(Given::nextCheck)
+                .map(this::look)
                 .filter(Objects::nonNull)
                 .filter(day -> day.isAfter(turn.today()))
                 .min(Comparator.naturalOrder());
+    }
+
+    /** What stands ahead is first looked at when it is due. */
+    private LocalDate look(Given given) {
+        boolean ahead =
+                given.occasion() == Given.Occasion.STANDING && given.due().isAfter(turn.today());
+        return ahead ? given.due() : given.nextCheck();
     }
 
     String lookAgain(LocalDate day) {
@@ -189,21 +233,35 @@ final class Phrasing {
     /** The question of the first spoken advice that asks one. */
     Optional<Doubt> questionOf(List<Given> spoken) {
         for (Given given : spoken) {
+            Optional<Doubt> ofTrouble = given.id().equals(LIKELIEST_CAUSE)
+                    ? verdicts.of(given).flatMap(verdicts::question)
+                    : Optional.empty();
+            if (ofTrouble.isPresent()) {
+                return ofTrouble;
+            }
             Wording.Says says = wording.advice().get(given.id());
-            Wording.Says own = says == null ? null : says.in(given.crop());
+            Wording.Says own = says == null || given.due().isAfter(turn.today()) ? null : says.in(given.crop());
             if (own != null && own.ask() != null && own.answers() != null) {
                 Optional<String> question = fill(own.ask(), given, false)
                         .map(text -> text.replace(CROPS_HERE, vocabulary.names().planting(given.planting())));
                 if (question.isPresent()) {
-                    return Optional.of(new Doubt(
-                            Doubt.About.ADVICE,
-                            Map.of("question", upper(question.get()), "advice", given.id(), "about", Turn.key(given)),
-                            choices(own, given),
-                            null));
+                    return Optional.of(
+                            new Doubt(Doubt.About.ADVICE, arguments(question.get(), given), choices(own, given), null));
                 }
             }
         }
         return Optional.empty();
+    }
+
+    private static Map<String, String> arguments(String question, Given given) {
+        Map<String, String> arguments = new java.util.HashMap<>();
+        arguments.put("question", upper(question));
+        arguments.put("advice", given.id());
+        arguments.put("about", Turn.key(given));
+        if (given.figures().get(Verdicts.CASE) instanceof String of) {
+            arguments.put(Verdicts.CASE, of);
+        }
+        return arguments;
     }
 
     private List<Choice> choices(Wording.Says says, Given given) {

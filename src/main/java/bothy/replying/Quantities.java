@@ -64,6 +64,9 @@ final class Quantities {
                     ? span(fahrenheit(low), fahrenheit(high), 0, " °F")
                     : span(low, high, low == high ? whole(low, high, 1) : 0, " °C");
         }
+        if (name.equals("rainMm") || name.equals("waterMm")) {
+            return us ? inches(low / 10, high / 10) : span(low, high, 0, " mm");
+        }
         if (name.endsWith("Mm") || name.endsWith("MmPerWeek")) {
             return us
                     ? inches(low / 10, high / 10)

@@ -2,6 +2,8 @@ package bothy.replying;
 
 import bothy.almanac.Sheet;
 import bothy.almanac.Wording;
+import bothy.almanac.troubles.TroubleWording;
+import bothy.almanac.troubles.Troubles;
 import bothy.garden.Doubt;
 import bothy.garden.Doubt.Choice;
 import bothy.garden.Event;
@@ -23,10 +25,19 @@ import java.util.Set;
 public final class Replier {
     private final Wording wording;
     private final Map<String, Sheet> sheets;
+    private final Troubles troubles;
+    private final TroubleWording troubleWording;
 
+    /** A replier that knows of no troubles. */
     public Replier(Wording wording, Map<String, Sheet> sheets) {
+        this(wording, sheets, Troubles.none(), TroubleWording.none());
+    }
+
+    public Replier(Wording wording, Map<String, Sheet> sheets, Troubles troubles, TroubleWording troubleWording) {
         this.wording = wording;
         this.sheets = sheets;
+        this.troubles = troubles;
+        this.troubleWording = troubleWording;
     }
 
     /** The reply to a message. */
@@ -83,7 +94,9 @@ public final class Replier {
     }
 
     private Phrasing phrasing(Turn turn) {
-        return new Phrasing(wording, new Vocabulary(wording, sheets, turn.garden(), turn.today()), sheets, turn);
+        Vocabulary vocabulary = new Vocabulary(wording, sheets, turn.garden(), turn.today());
+        Verdicts verdicts = new Verdicts(troubleWording, troubles, vocabulary.names(), turn);
+        return new Phrasing(wording, vocabulary, sheets, verdicts, turn);
     }
 
     private static List<String> buttons(Doubt doubt) {
@@ -160,7 +173,9 @@ public final class Replier {
 
     /** Why an advice was given: its rules, the facts that they matched, how sure it is and the source. */
     public String why(Given given, Turn turn) {
-        return new Explaining(wording, new Vocabulary(wording, sheets, turn.garden(), turn.today())).why(given);
+        Optional<String> ofTrouble = phrasing(turn).whyTrouble(given);
+        return ofTrouble.orElseGet(
+                () -> new Explaining(wording, new Vocabulary(wording, sheets, turn.garden(), turn.today())).why(given));
     }
 
     /** A diary line in a few words, for receipts and for choosing among lines. */

@@ -1,5 +1,6 @@
 package bothy.replying;
 
+import bothy.garden.Diagnosis;
 import bothy.garden.Doubt;
 import bothy.garden.Event;
 import bothy.garden.Garden;
@@ -24,6 +25,7 @@ import java.util.Set;
  * @param stages the stage of each planting
  * @param doubt what is to be asked back, {@code null} for nothing
  * @param saidToday keys of the advice that was said earlier this day and need not be said again unasked
+ * @param diagnoses the troubles that are being looked into
  */
 public record Turn(
         LocalDate today,
@@ -34,8 +36,10 @@ public record Turn(
         List<Given> given,
         Map<String, Stage> stages,
         Doubt doubt,
-        Set<String> saidToday) {
+        Set<String> saidToday,
+        List<Diagnosis> diagnoses) {
     public Turn {
+        diagnoses = List.copyOf(diagnoses);
         written = List.copyOf(written);
         takenBack = List.copyOf(takenBack);
         given = List.copyOf(given);

@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Finds the words for a name in a sentence: the advice's own figures first, then the planting, then the sheet. */
 final class Vocabulary {
@@ -106,6 +107,12 @@ final class Vocabulary {
             }
         }
         return Optional.empty();
+    }
+
+    /** Sources of the sheet's figures that an advice used. */
+    Set<String> sheetSources(Given given) {
+        Sheet sheet = given.crop() == null ? null : sheets.get(given.crop());
+        return sheet == null ? Set.of() : SheetSources.of(given, sheet);
     }
 
     String write(String name, Object value) {

@@ -12,4 +12,10 @@ import bothy.garden.WeatherDay;
  * @param hours hours of the day that the forecast covers, to 25
  */
 public record ForecastDay(
-        WeatherDay day, Double humidHours, Double lowestHumidityPercent, Double windMs, double hours) {}
+        WeatherDay day, Double humidHours, Double lowestHumidityPercent, Double windMs, double hours) {
+
+    /** The day with its humid hours and wind. */
+    WeatherDay whole() {
+        return new WeatherDay(day.date(), day.tmin(), day.tmax(), day.rain(), day.observed(), humidHours, windMs);
+    }
+}

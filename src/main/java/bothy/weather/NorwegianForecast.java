@@ -74,7 +74,7 @@ public final class NorwegianForecast implements WeatherSource {
 
     @Override
     public List<WeatherDay> around(Grower grower, LocalDate today) {
-        return days(grower).stream().map(ForecastDay::day).toList();
+        return days(grower).stream().map(ForecastDay::whole).toList();
     }
 
     /** The same days with humidity and wind, in order; days past are those of earlier forecasts. Empty when no place is known. */
@@ -92,16 +92,21 @@ public final class NorwegianForecast implements WeatherSource {
     }
 
     @Override
-    public boolean mayWait() {
-        return true;
-    }
-
-    @Override
     public Optional<String> trouble(Grower grower) {
         if (grower.latitude() == null || grower.longitude() == null) {
             return Optional.empty();
         }
         return pause.trouble();
+    }
+
+    @Override
+    public Optional<String> credit() {
+        return Optional.of("MET Norway, CC BY 4.0");
+    }
+
+    @Override
+    public boolean slow() {
+        return true;
     }
 
     private Place place(Grower grower) {

@@ -20,8 +20,13 @@ public interface WeatherSource {
         return Optional.empty();
     }
 
-    /** Whether asking may take long, because it goes over the network; then it must not be asked while others wait. */
-    default boolean mayWait() {
+    /** Whom its licence asks to credit where its forecast is shown; empty for none. */
+    default Optional<String> credit() {
+        return Optional.empty();
+    }
+
+    /** Whether asking it may take long, so that it is asked before a diary is opened; asked again at once it answers from memory. */
+    default boolean slow() {
         return false;
     }
 

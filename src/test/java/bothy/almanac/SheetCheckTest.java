@@ -37,7 +37,7 @@ class SheetCheckTest {
                         "  onEdge:",
                         "  onedge:",
                         "17: sowing has no onEdge, which it needs. Add it with its source.",
-                        "20: \"onedge\" is not known here; allowed are depthMm, onEdge, seedDepthMm, seedsPerCell, "
+                        "20: \"onedge\" is not known here; allowed are againEveryDays, depthMm, onEdge, seedDepthMm, seedsPerCell, "
                                 + "weeksBeforeLastFrostIndoors, weeksFromFirstFrostAutumn, weeksFromLastFrostOutdoors, "
                                 + "weeksToPlantingOut, where. Correct or remove it."),
                 change(
@@ -45,7 +45,7 @@ class SheetCheckTest {
                         "curing:",
                         "drying:",
                         "49: \"drying\" is not known here; allowed are botanical, crop, curing, family, feeding, flowering, "
-                                + "germination, growth, harvest, plantingOut, sowing, storing, watering. "
+                                + "germination, growth, harvest, plantingOut, sowing, storing, waterUse, watering. "
                                 + "Correct or remove it."),
                 change(
                         "no source",

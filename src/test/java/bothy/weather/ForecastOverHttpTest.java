@@ -38,7 +38,7 @@ class ForecastOverHttpTest {
     private static final LocalDate TODAY = LocalDate.of(2027, 5, 1);
     private static final String MODIFIED = "Sat, 01 May 2027 04:10:11 GMT";
     private static final String WARM = day(14).json();
-    private static final WeatherDay WARM_DAY = new WeatherDay(TODAY, 14.0, 14.0, 2.4, false);
+    private static final WeatherDay WARM_DAY = new WeatherDay(TODAY, 14.0, 14.0, 2.4, false, 0.0, 2.0);
 
     private final ForecastServer server = new ForecastServer();
     private Instant now = Instant.parse("2027-05-01T05:00:00Z");
@@ -274,7 +274,8 @@ class ForecastOverHttpTest {
         ask();
         later(Duration.ofHours(7));
 
-        assertThat(ask()).containsExactly(WARM_DAY, new WeatherDay(TODAY.plusDays(1), 20.0, 20.0, 0.0, false));
+        assertThat(ask())
+                .containsExactly(WARM_DAY, new WeatherDay(TODAY.plusDays(1), 20.0, 20.0, 0.0, false, 0.0, 2.0));
     }
 
     @ParameterizedTest

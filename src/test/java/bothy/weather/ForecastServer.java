@@ -22,22 +22,22 @@ import java.util.concurrent.Executors;
 import java.util.zip.GZIPOutputStream;
 
 /** A forecast service on loopback that answers as it is told, one answer after the other, and remembers what it was asked. */
-final class ForecastServer implements AutoCloseable {
+public final class ForecastServer implements AutoCloseable {
 
     /** What it was asked. */
-    record Asked(String path, Headers headers) {}
+    public record Asked(String path, Headers headers) {}
 
     /** What it does with a request. */
-    interface Answer {
+    public interface Answer {
         void to(HttpExchange exchange) throws IOException;
     }
 
     private final HttpServer server;
     private final ExecutorService threads = Executors.newCachedThreadPool();
     private final Deque<Answer> answers = new ArrayDeque<>();
-    final List<Asked> asked = new ArrayList<>();
+    public final List<Asked> asked = new ArrayList<>();
 
-    ForecastServer() {
+    public ForecastServer() {
         try {
             server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
         } catch (IOException broken) {
@@ -48,11 +48,11 @@ final class ForecastServer implements AutoCloseable {
         server.start();
     }
 
-    URI address() {
+    public URI address() {
         return URI.create("http://localhost:" + server.getAddress().getPort() + "/weatherapi/locationforecast/2.0/");
     }
 
-    ForecastServer then(Answer answer) {
+    public ForecastServer then(Answer answer) {
         answers.add(answer);
         return this;
     }
@@ -72,7 +72,7 @@ final class ForecastServer implements AutoCloseable {
         }
     }
 
-    static Answer forecast(String json, String expires, String lastModified) {
+    public static Answer forecast(String json, String expires, String lastModified) {
         Map<String, String> headers = new LinkedHashMap<>();
         headers.put("Expires", expires);
         headers.put("Last-Modified", lastModified);
@@ -89,7 +89,7 @@ final class ForecastServer implements AutoCloseable {
         return status(200, Map.of("Content-Encoding", "gzip"), bytes.toByteArray());
     }
 
-    static Answer status(int status, Map<String, String> headers, byte[] body) {
+    public static Answer status(int status, Map<String, String> headers, byte[] body) {
         return exchange -> {
             headers.forEach((name, value) -> exchange.getResponseHeaders().set(name, value));
             exchange.sendResponseHeaders(status, body.length == 0 ? -1 : body.length);

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.StringJoiner;
 
 /** Forecasts in the published format: hours first, then steps of six hours, made as told. */
-final class Forecasts {
+public final class Forecasts {
     private final List<String> steps = new ArrayList<>();
     private Instant at;
 
@@ -15,12 +15,12 @@ final class Forecasts {
         this.at = from;
     }
 
-    static Forecasts from(String instant) {
+    public static Forecasts from(String instant) {
         return new Forecasts(Instant.parse(instant));
     }
 
     /** So many hours with these values; the sums over six and twelve hours stand beside those of an hour, as the service sends them. */
-    Forecasts hours(int count, double tempC, double humidityPercent, double windMs, double rainMm) {
+    public Forecasts hours(int count, double tempC, double humidityPercent, double windMs, double rainMm) {
         for (int i = 0; i < count; i++) {
             steps.add(String.format(
                     Locale.ROOT,
@@ -73,7 +73,7 @@ final class Forecasts {
         return this;
     }
 
-    String json() {
+    public String json() {
         StringJoiner series = new StringJoiner(",", "[", "]");
         steps.forEach(series::add);
         return "{\"type\":\"Feature\",\"geometry\":{\"type\":\"Point\",\"coordinates\":[10.75,59.91,12]},\"properties\":{\"meta\":{"

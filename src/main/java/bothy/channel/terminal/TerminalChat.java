@@ -87,13 +87,13 @@ public final class TerminalChat {
                     .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
                     .build();
             terminal.writer().println(GREETING);
-            speakUp().ifPresent(text -> terminal.writer().println("\n" + text));
+            speakUp().ifPresent(text -> terminal.writer().println("\n" + Wrapping.at(terminal.getWidth(), text)));
             String prompt = coloured(terminal) ? "\u001b[32m> \u001b[0m" : "> ";
             while (true) {
                 try {
                     String line = reader.readLine("\n" + prompt);
                     if (!line.isBlank()) {
-                        terminal.writer().println(answer(line));
+                        terminal.writer().println(Wrapping.at(terminal.getWidth(), answer(line)));
                         terminal.writer().flush();
                     }
                 } catch (EndOfFileException | UserInterruptException end) {

@@ -3,6 +3,7 @@ package bothy.diary.sql;
 import bothy.garden.Amendment;
 import bothy.garden.Entry;
 import bothy.garden.Event;
+import bothy.garden.Finding;
 import bothy.garden.Reply;
 import bothy.garden.SettingChange;
 import bothy.garden.SignSeen;
@@ -44,6 +45,7 @@ final class Json {
     @JsonSubTypes({
         @JsonSubTypes.Type(value = Event.class, name = "event"),
         @JsonSubTypes.Type(value = SignSeen.class, name = "sign"),
+        @JsonSubTypes.Type(value = Finding.class, name = "finding"),
         @JsonSubTypes.Type(value = SettingChange.class, name = "setting"),
         @JsonSubTypes.Type(value = Amendment.class, name = "amendment")
     })

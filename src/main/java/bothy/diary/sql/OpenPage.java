@@ -5,10 +5,12 @@ import bothy.diary.StoreFailure;
 import bothy.garden.Entry;
 import bothy.garden.Logged;
 import bothy.garden.Reply;
+import bothy.garden.WeatherDay;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -164,7 +166,7 @@ final class OpenPage implements Page {
     @Override
     public void forget() {
         attempt(() -> {
-            for (String table : List.of("diary_line", "handled", "inbox", "outbox")) {
+            for (String table : List.of("diary_line", "handled", "inbox", "outbox", "weather_day")) {
                 handle.createUpdate("delete from " + table + " where grower = :grower")
                         .bind("grower", grower)
                         .execute();
@@ -188,6 +190,53 @@ final class OpenPage implements Page {
                 .bind("reply", Json.of(reply))
                 .bind("buttons", reply.buttons().size())
                 .execute());
+    }
+
+    @Override
+    public List<WeatherDay> weather(String place, LocalDate from) {
+        return attempt(() -> handle.createQuery("select day, tmin, tmax, rain, humid_hours, wind_ms from weather_day "
+                        + "where grower = :grower and place = :place and day >= :from order by day")
+                .bind("grower", grower)
+                .bind("place", place)
+                .bind("from", from.toString())
+                .map((row, context) -> new WeatherDay(
+                        LocalDate.parse(row.getString("day")),
+                        number(row, "tmin"),
+                        number(row, "tmax"),
+                        number(row, "rain"),
+                        true,
+                        number(row, "humid_hours"),
+                        number(row, "wind_ms")))
+                .list());
+    }
+
+    private static Double number(ResultSet row, String column) throws SQLException {
+        double value = row.getDouble(column);
+        return row.wasNull() ? null : value;
+    }
+
+    @Override
+    public void keepWeather(String place, List<WeatherDay> days) {
+        attempt(() -> {
+            days.forEach(day -> keep(place, day));
+            return days.size();
+        });
+    }
+
+    private void keep(String place, WeatherDay day) {
+        handle.createUpdate("insert into weather_day (grower, place, day, tmin, tmax, rain, humid_hours, wind_ms) "
+                        + "values (:grower, :place, :day, :tmin, :tmax, :rain, :humid, :wind) "
+                        + "on conflict (grower, place, day) do update set tmin = excluded.tmin, tmax = excluded.tmax, "
+                        + "rain = excluded.rain, humid_hours = excluded.humid_hours, wind_ms = excluded.wind_ms")
+                .bind("grower", grower)
+                .bind("place", place)
+                .bind("day", day.date().toString())
+                .bind("tmin", day.tmin())
+                .bind("tmax", day.tmax())
+                .bind("rain", day.rain())
+                .bind("humid", day.humidHours())
+                .bind("wind", day.windMs())
+                .execute();
     }
 
     private <T> T attempt(Supplier<T> step) {

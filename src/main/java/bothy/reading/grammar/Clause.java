@@ -21,7 +21,8 @@ public record Clause(
 
     /** Whether a token belongs to the part that only says which plants are meant. */
     public boolean inRelative(int token) {
-        return relative >= 0 && token >= relative && token < action.start();
+        boolean trails = relative > action.start();
+        return relative >= 0 && token >= relative && (trails || token < action.start());
     }
 
     Clause with(List<CropSaid> others) {

@@ -53,6 +53,15 @@ public final class Clauses {
                 relative = actions.get(i).start();
                 continue;
             }
+            if (i + 1 < actions.size() && trailing(passage, actions.get(i), actions.get(i + 1))) {
+                relative = actions.get(i + 1).start();
+                end = i + 2 == actions.size() ? to : boundary(passage, actions.get(i + 1), actions.get(i + 2));
+                add(clauses, passage, actions.get(i), start, end, sentence, relative);
+                i++;
+                relative = -1;
+                start = end;
+                continue;
+            }
             add(clauses, passage, actions.get(i), start, end, sentence, relative);
             relative = -1;
             start = end;
@@ -65,6 +74,27 @@ public final class Clauses {
             }
         }
         return clauses;
+    }
+
+    /** "Got the spuds in. 30 of them." */
+    private static boolean counting(Passage passage, int[] sentence) {
+        List<NumberSaid> numbers = passage.counts(sentence[0], sentence[1]);
+        if (numbers.isEmpty() || numbers.get(0).start() - sentence[0] > 1) {
+            return false;
+        }
+        int end = numbers.get(0).end();
+        return end == sentence[1]
+                || Set.of("of", "out", "in", "so", "altogether", "seeds", "plants", "total", "up", "cells")
+                        .contains(passage.word(end));
+    }
+
+    /** "Thinned the carrots I sowed in April": the sowing only says which. */
+    private static boolean trailing(Passage passage, ActionSaid one, ActionSaid next) {
+        int pronoun = next.start() - 1;
+        boolean led = Set.of("i", "we", "that").contains(passage.word(pronoun));
+        return led
+                && next.form() == Form.PAST
+                && passage.crops().stream().anyMatch(crop -> crop.end() == pronoun && crop.start() >= one.start());
     }
 
     /** "Bagged up and froze 2 lb of beans": the first doing has the second one's crops. */
@@ -92,11 +122,40 @@ public final class Clauses {
                 .filter(crop -> !crop.thing())
                 .toList();
         Clause last = before.isEmpty() ? null : before.get(before.size() - 1);
+        if (last != null && crops.isEmpty() && last.mood() == Mood.DONE && counting(passage, sentence)) {
+            before.remove(before.size() - 1);
+            return List.of(new Clause(
+                    last.action(),
+                    last.from(),
+                    sentence[1],
+                    last.sentence(),
+                    last.crops(),
+                    last.mood(),
+                    last.relative()));
+        }
         boolean opens = !crops.isEmpty() && crops.get(0).start() - sentence[0] <= 4;
         if (last == null || !opens || last.mood() != Mood.DONE || last.action().state() || measured(last.action())) {
             return List.of();
         }
         return List.of(new Clause(last.action(), sentence[0], sentence[1], sentence, crops, Mood.DONE, -1));
+    }
+
+    /** "Put some peas to soak and sowed them today": "them" are the peas. */
+    private static boolean pointsBack(Passage passage, int start, int end) {
+        for (int at = start; at < end; at++) {
+            if (Set.of("them", "it", "they", "these").contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static List<CropSaid> earlier(Passage passage, int start) {
+        return passage.crops().stream()
+                .filter(crop -> crop.end() <= start && !crop.thing())
+                .reduce((first, second) -> second)
+                .map(List::of)
+                .orElse(List.of());
     }
 
     /** A temperature stands anywhere in a sentence and parts nothing. */
@@ -152,6 +211,15 @@ public final class Clauses {
             List<CropSaid> more = new ArrayList<>(last.crops());
             more.addAll(before);
             clauses.add(last.with(more));
+        }
+        boolean named = earlier(passage, sentence[0]).size() == 1
+                && start == sentence[0]
+                && !Set.of("watered", "fed").contains(action.action());
+        if (inside.isEmpty()
+                && clauses.isEmpty()
+                && !measured(action)
+                && (named && action.form() == Form.PAST || pointsBack(passage, start, end))) {
+            inside = earlier(passage, start);
         }
         Mood mood = moods.of(action, passage, start, end, sentence);
         clauses.add(new Clause(

@@ -198,8 +198,11 @@ final class MonthGrammar {
                 || tokens.get(at + 1).mark()
                 || isAny(at - 2, "on", "since", "from", "by", "was")
                 || isAny(at + 1, "i", "we", "and", "but", "so", "when");
-        if (followed || day > 31 || !led || (!closes && !ofThis)) {
+        if (followed || !led || (!closes && !ofThis)) {
             return List.of();
+        }
+        if (day > 31) {
+            return List.of(DaySaid.without(at, at + 1, Sort.IMPOSSIBLE));
         }
         int start = isAny(at - 1, "the") ? at - 1 : at;
         LocalDate past = dayOfMonth(YearMonth.from(today), day);

@@ -2,6 +2,7 @@ package bothy.reading.grammar;
 
 import bothy.almanac.RulesBroken;
 import bothy.almanac.Words;
+import bothy.reading.text.Conjugation.Form;
 import bothy.reading.text.Phrase;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
@@ -90,7 +91,7 @@ public final class Moods {
         if (has("pastseason", passage, sentence[0], sentence[1])) {
             return Mood.NOT_OURS;
         }
-        if (others(passage, from, action)) {
+        if (forecast(passage, sentence, action) || others(passage, from, action)) {
             return Mood.NOT_OURS;
         }
         return ours(action, passage, from, to);
@@ -106,12 +107,19 @@ public final class Moods {
 
     private Mood ours(ActionSaid action, Passage passage, int from, int to) {
         int verb = action.words().nextSetBit(0);
-        if (has("supposing", passage, from, verb) || (action.state() && awaited(passage, from, verb, passage.size()))) {
+        boolean over = action.form() == Form.PAST && !says(passage, from, verb, Set.of("if", "wish", "unless"));
+        if (has("supposing", passage, over ? afterComma(passage, from, verb) : from, verb)
+                || (action.state() && awaited(passage, from, verb, passage.size()))) {
             return Mood.NOT_OURS;
         }
         boolean negated =
                 has("negation", passage, afterComma(passage, from, verb), verb) || negatedWithin(action, passage);
         boolean anyway = endsWith("done-anyway", passage, from, verb);
+        boolean inTime = Set.of("nearly", "almost").contains(passage.word(verb - 3))
+                && passage.word(verb - 2).equals("forgot");
+        if (inTime) {
+            return Mood.DONE;
+        }
         if (negated) {
             return Mood.NOT_OURS;
         }
@@ -237,6 +245,36 @@ public final class Moods {
         int verb = action.words().nextSetBit(0);
         return (has("others", passage, from, verb) || anothers(passage, from, verb, verb + 1))
                 && !has("household", passage, from, passage.size());
+    }
+
+    private static boolean says(Passage passage, int from, int to, Set<String> words) {
+        for (int at = from; at < to; at++) {
+            if (words.contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Weather that is only forecast has not been. */
+    private static boolean forecast(Passage passage, int[] sentence, ActionSaid action) {
+        boolean weather = Set.of("rain", "frost", "temperature").contains(action.action());
+        for (int at = sentence[0]; weather && at < sentence[1]; at++) {
+            if (Set.of(
+                            "forecast",
+                            "predicted",
+                            "forecasting",
+                            "forecasted",
+                            "expected",
+                            "expecting",
+                            "tomorrow",
+                            "due",
+                            "predicting")
+                    .contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** "Sarah sowed her tomatoes": what belongs to her she did. */

@@ -85,7 +85,7 @@ public final class Quantities {
         Token before = tokens.get(unit.start() - 1);
         boolean longEnough = tokens.get(unit.start()).word().length() > 2;
         return longEnough
-                && (before.is("a") || before.is("an"))
+                && (before.is("a") || before.is("an") || before.is("whole") || before.is("full"))
                 && !unit.meaning().si().startsWith("°");
     }
 

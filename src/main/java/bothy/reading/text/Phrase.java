@@ -93,8 +93,8 @@ public final class Phrase {
         }
         List<List<String>> choices = new ArrayList<>();
         String inside = bare.startsWith("(") ? bare.substring(1, bare.length() - 1) : bare;
-        for (String choice : inside.split("\\|")) {
-            addChoice(choice.strip(), groups, choices);
+        for (String choice : Choices.of(inside)) {
+            addChoice(choice, groups, choices);
         }
         choices.sort((a, b) -> b.size() - a.size());
         return new Words(choices, optional ? 0 : 1, ending == '*' || ending == '+' ? MOST : 1);

@@ -54,7 +54,7 @@ public final class Particulars {
                     .findFirst()
                     .orElse(null);
             if (number != null) {
-                return named(passage, numbers, number);
+                return ofRows(passage, number) ? null : named(passage, numbers, number);
             }
             if (one(passage, at, crop, picked)) {
                 return 1;
@@ -69,6 +69,15 @@ public final class Particulars {
             }
         }
         return null;
+    }
+
+    /** "2 rows of carrots and one of beetroot": the one is a row. */
+    private boolean ofRows(Passage passage, NumberSaid number) {
+        boolean oneOf = passage.word(number.end()).equals("of") && number.value() < 10;
+        return oneOf
+                && passage.tokens().subList(0, number.start()).stream()
+                        .anyMatch(token -> notCounts.contains(token.word()))
+                && passage.word(number.start() - 1).equals("and");
     }
 
     /** "A cucumber", "our first ripe tomato". */

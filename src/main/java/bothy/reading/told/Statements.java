@@ -165,7 +165,9 @@ public final class Statements {
                             .withPlanting(null, oneCrop ? fitting.get(0).crop() : null))
                     .about(PlantingsMeant.ids(fitting));
         }
-        if (mentioned.size() == 1) {
+        // "The beans" may be any kind, so the ones talked about are meant; two plantings of one named crop are told
+        // apart by asking.
+        if (mentioned.size() == 1 && !oneCrop) {
             return told.with(told.event().withPlanting(null, mentioned.get(0).crop()))
                     .about(PlantingsMeant.ids(mentioned))
                     .assuming("planting");
@@ -224,7 +226,9 @@ public final class Statements {
         if (gap && !names(passage, clause, Set.of("them", "it", "they", "these", "those", "ones", "lot", "all"))) {
             return List.of();
         }
-        Told strange = before.isEmpty() ? unknownCrops.in(passage, clause, Told.of(event, from, to)) : null;
+        Told strange = before.isEmpty() && !names(passage, clause, ALL)
+                ? unknownCrops.in(passage, clause, Told.of(event, from, to))
+                : null;
         return strange != null
                 ? List.of(strange)
                 : new Unnamed(passage, clause, before).meant(Told.of(event, from, to), names(passage, clause, ALL));
@@ -244,6 +248,10 @@ public final class Statements {
         Integer count = dated.event().count();
         if (count != null && (count <= 0 || count > MOST_PLANTS)) {
             dated = dated.with(dated.event().withCount(null)).doubting(Doubt.About.HOW_MANY, String.valueOf(count));
+        }
+        if (!Plausible.amount(dated.event())) {
+            dated = dated.with(dated.event().withAmount(null, null))
+                    .doubting(Doubt.About.HOW_MANY, Plausible.told(dated.event()));
         }
         if (dated.event().what() == What.TEMPERATURE) {
             dated = PlotEvents.degrees(dated, passage);

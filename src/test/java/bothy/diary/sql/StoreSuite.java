@@ -14,6 +14,7 @@ import bothy.garden.Outgoing;
 import bothy.garden.Reply;
 import bothy.garden.SettingChange;
 import bothy.garden.SignSeen;
+import bothy.garden.WeatherDay;
 import bothy.garden.What;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -129,6 +130,29 @@ abstract class StoreSuite {
         reopen();
 
         assertThat(lines(SCHOOL)).extracting(Logged::entry).isEqualTo(entries);
+    }
+
+    @Test
+    void weather_days_are_kept_by_grower_and_place_and_the_newest_word_counts() {
+        LocalDate day = LocalDate.of(2027, 6, 2);
+        WeatherDay first = new WeatherDay(day, 8.5, 19.0, 2.4, true, 3.0, 6.5);
+        WeatherDay unsure = new WeatherDay(day.plusDays(1), null, 21.0, null, true, null, null);
+        WeatherDay better = new WeatherDay(day, 8.0, 19.5, 3.0, true, null, null);
+
+        store.write(SCHOOL, page -> {
+            page.keepWeather("51.00 0.00", List.of(first, unsure));
+            page.keepWeather("51.00 0.00", List.of(better));
+            page.keepWeather("60.00 0.00", List.of(first));
+            return null;
+        });
+        reopen();
+
+        assertThat(store.<List<WeatherDay>>write(SCHOOL, page -> page.weather("51.00 0.00", day)))
+                .containsExactly(better, unsure);
+        assertThat(store.<List<WeatherDay>>write(SCHOOL, page -> page.weather("51.00 0.00", day.plusDays(1))))
+                .containsExactly(unsure);
+        assertThat(store.<List<WeatherDay>>write("telegram:other", page -> page.weather("51.00 0.00", day)))
+                .isEmpty();
     }
 
     @Test

@@ -1,0 +1,244 @@
+package bothy.advice;
+
+import bothy.advice.facts.DrySpell;
+import bothy.advice.facts.Frosts;
+import bothy.advice.facts.Latest;
+import bothy.advice.facts.Lesson;
+import bothy.advice.facts.Outlook;
+import bothy.advice.facts.Stands;
+import bothy.advice.facts.Warmth;
+import bothy.advice.reckoning.Reckoning;
+import bothy.advice.reckoning.Subject;
+import bothy.agronomy.climate.SoilWarmth;
+import bothy.almanac.PlaceKind;
+import bothy.almanac.Places;
+import bothy.almanac.Range;
+import bothy.almanac.Sheet;
+import bothy.garden.Event;
+import bothy.garden.Planting;
+import bothy.garden.WeatherDay;
+import bothy.garden.What;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The facts of one planting. */
+final class PlantingFacts {
+    /** A temperature told is taken as still so for three weeks. */
+    private static final int WARMTH_KEEPS_DAYS = 21;
+    /** Nobody tells of every shower: after so many days with no word and no weather source, how long it was dry is not known. */
+    private static final int UNWATCHED_DAYS = 14;
+    /** Less rain than this does not wet the soil below the mulch. Common practice. */
+    private static final double WETTING_RAIN_MM = 2;
+
+    private final Planting planting;
+    private final Sheet sheet;
+    private final List<Event> events;
+    private final Day day;
+    private final Places places;
+
+    PlantingFacts(Planting planting, Sheet sheet, List<Event> events, Day day, Places places) {
+        this.places = places;
+        this.planting = planting;
+        this.sheet = sheet;
+        this.events = events.stream()
+                .filter(event -> event.on() != null && !event.on().isAfter(day.today()))
+                .sorted(Comparator.comparing(Event::on))
+                .toList();
+        this.day = day;
+    }
+
+    List<Object> facts(SeasonDates seasons, Frosts frosts) {
+        List<Object> facts = new ArrayList<>();
+        events.forEach(event -> facts.add(DayFacts.happened(event)));
+        Map<What, Latest> latest = latest();
+        facts.addAll(latest.values());
+        Stands stands = stands(latest, seasons);
+        facts.add(stands);
+        Warmth warmth = warmth(stands);
+        if (warmth != null) {
+            facts.add(warmth);
+        }
+        if (sheet != null) {
+            List<Outlook> outlooks = new Outlooks(planting, sheet, latest, frosts, day.today())
+                    .all(seasons, warmth, soil(stands, warmth));
+            facts.addAll(outlooks);
+            facts.addAll(Reckoning.of(subject(latest, outlooks, stands, warmth, frosts)));
+        }
+        drySpell(latest).ifPresent(facts::add);
+        facts.addAll(lessons());
+        return facts;
+    }
+
+    private Subject subject(
+            Map<What, Latest> latest, List<Outlook> outlooks, Stands stands, Warmth warmth, Frosts frosts) {
+        return new Subject(
+                day.today(),
+                day.garden().grower(),
+                planting,
+                sheet,
+                events,
+                day.garden().events(),
+                latest,
+                outlooks,
+                stands,
+                warmth,
+                frosts,
+                day.weather(),
+                day.inquiries().stream()
+                        .filter(asked ->
+                                DayFacts.about(asked.crop(), asked.plantings()).contains(planting.id()))
+                        .toList(),
+                day.signs().stream()
+                        .filter(sign -> planting.id().equals(sign.planting()))
+                        .toList());
+    }
+
+    private Map<What, Latest> latest() {
+        Map<What, Latest> latest = new EnumMap<>(What.class);
+        for (Event event : events) {
+            Latest before = latest.get(event.what());
+            latest.put(
+                    event.what(),
+                    new Latest(
+                            planting.id(),
+                            event.what(),
+                            before == null ? event.on() : before.first(),
+                            event.on(),
+                            (int) ChronoUnit.DAYS.between(event.on(), day.today()),
+                            before == null ? 1 : before.times() + 1));
+        }
+        return latest;
+    }
+
+    private Stands stands(Map<What, Latest> latest, SeasonDates seasons) {
+        boolean inContainer = planting.container() != null;
+        Optional<PlaceKind> told = places.kind(planting.place());
+        if (told.isPresent()) {
+            return new Stands(planting.id(), told.get(), inContainer);
+        }
+        boolean out = latest.containsKey(What.PLANTED_OUT) || !inContainer && sownOutdoors(seasons);
+        return new Stands(planting.id(), out ? PlaceKind.OUTDOORS : PlaceKind.INDOORS, inContainer);
+    }
+
+    /** With neither place nor pot told: sets and what is always sown in place are outdoors, the rest from its time outdoors on. */
+    private boolean sownOutdoors(SeasonDates seasons) {
+        if (sheet == null || sheet.sowing() == null || planting.begun() == null) {
+            return false;
+        }
+        Range weeks = sheet.sowing().weeksFromLastFrostOutdoors();
+        boolean inPlace = sheet.sowing().where() == Sheet.Where.OUTDOORS
+                || EnumSet.of(Planting.Start.SET, Planting.Start.CLOVE, Planting.Start.TUBER)
+                        .contains(planting.start());
+        return inPlace
+                || weeks != null
+                        && !planting.begun()
+                                .isBefore(seasons.around(planting.begun())
+                                        .lastSpring()
+                                        .plusDays(Math.round(weeks.low() * 7)));
+    }
+
+    private Warmth warmth(Stands stands) {
+        Optional<Event> told = Optional.empty();
+        for (Event event : events) {
+            boolean fresh = event.on().isAfter(day.today().minusDays(WARMTH_KEEPS_DAYS));
+            if (event.amount() != null && "°C".equals(event.unit())) {
+                told = fresh || event.what() == What.SOWN ? Optional.of(event) : told;
+            } else if (event.what() == What.MOVED || event.what() == What.PLANTED_OUT) {
+                // A temperature told before says nothing of where they stand now.
+                told = Optional.empty();
+            }
+        }
+        if (told.isPresent()) {
+            return new Warmth(planting.id(), told.get().amount(), true);
+        }
+        Optional<Double> usual = places.usualTempC(planting.place()).or(() -> places.usualTempC(stands.where()));
+        if (usual.isPresent()) {
+            return new Warmth(planting.id(), usual.get(), false);
+        }
+        return outdoors().map(tempC -> new Warmth(planting.id(), tempC, false)).orElse(null);
+    }
+
+    /** Mean air temperature of the last ten days, the nearest thing to a soil temperature that is at hand. */
+    private Optional<Double> outdoors() {
+        List<WeatherDay> last = day.weather().stream()
+                .filter(one -> !one.date().isAfter(day.today())
+                        && one.date().isAfter(day.today().minusDays(10)))
+                .filter(one -> one.tmin() != null && one.tmax() != null)
+                .toList();
+        return last.isEmpty()
+                ? Optional.empty()
+                : Optional.of(last.stream()
+                        .mapToDouble(one -> (one.tmin() + one.tmax()) / 2)
+                        .average()
+                        .orElseThrow());
+    }
+
+    /** Soil temperature of each day since the sowing outdoors or under glass, where the weather of all of them is known. */
+    private List<Double> soil(Stands stands, Warmth warmth) {
+        boolean steady = warmth == null || warmth.told() || stands.where() == PlaceKind.INDOORS;
+        if (steady || planting.begun() == null || !planting.begun().isBefore(day.today())) {
+            return List.of();
+        }
+        List<Double> air = day.weather().stream()
+                .filter(one ->
+                        !one.date().isBefore(planting.begun()) && one.date().isBefore(day.today()))
+                .filter(one -> one.tmin() != null && one.tmax() != null)
+                .map(one -> (one.tmin() + one.tmax()) / 2)
+                .toList();
+        boolean each = air.size() == ChronoUnit.DAYS.between(planting.begun(), day.today());
+        return each ? SoilWarmth.fromAirC(air) : List.of();
+    }
+
+    /** The dry days up to today, or up to the rain just told, which ends them: how long it was dry is what matters then. */
+    private Optional<DrySpell> drySpell(Map<What, Latest> latest) {
+        LocalDate end = day.told().stream()
+                .filter(event -> event.what() == What.RAIN && event.on() != null)
+                .map(Event::on)
+                .min(Comparator.naturalOrder())
+                .orElse(day.today());
+        LocalDate wet = lastWet(latest, end);
+        if (wet == null || !wet.isBefore(end)) {
+            return Optional.empty();
+        }
+        int days = (int) ChronoUnit.DAYS.between(wet, end) - 1;
+        boolean watched = day.weather().stream()
+                .anyMatch(one -> one.rain() != null && one.date().isBefore(end));
+        return days <= 0 || days > UNWATCHED_DAYS && !watched
+                ? Optional.empty()
+                : Optional.of(new DrySpell(planting.id(), days, end.minusDays(1)));
+    }
+
+    private LocalDate lastWet(Map<What, Latest> latest, LocalDate end) {
+        LocalDate given =
+                latest.containsKey(What.WATERED) ? latest.get(What.WATERED).on() : planting.begun();
+        Stream<LocalDate> rained = Stream.concat(
+                day.garden().events().stream()
+                        .filter(event -> event.what() == What.RAIN && event.on() != null)
+                        .map(Event::on),
+                day.weather().stream()
+                        .filter(one -> one.rain() != null && one.rain() >= WETTING_RAIN_MM)
+                        .map(WeatherDay::date));
+        return Stream.concat(Stream.ofNullable(given), rained.filter(date -> date.isBefore(end)))
+                .max(Comparator.naturalOrder())
+                .orElse(null);
+    }
+
+    private List<Lesson> lessons() {
+        LocalDate begun = planting.begun() == null ? day.today() : planting.begun();
+        return day.garden().events().stream()
+                .filter(event -> event.what() == What.NOTE && event.detail() != null)
+                .filter(event ->
+                        planting.crop().equals(event.crop()) && !planting.id().equals(event.planting()))
+                .filter(event -> event.on() != null && event.on().isBefore(begun))
+                .map(event -> new Lesson(planting.id(), event.detail(), event.on()))
+                .toList();
+    }
+}

@@ -1,0 +1,112 @@
+package bothy.advice.clinic;
+
+import bothy.garden.Entry;
+import bothy.garden.Event;
+import bothy.garden.Finding;
+import bothy.garden.Garden;
+import bothy.garden.Logged;
+import bothy.garden.Planting;
+import bothy.garden.SignSeen;
+import bothy.garden.What;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Derives the cases out of the diary, so that a case survives whatever happens to a conversation. */
+final class Cases {
+    /** Another sign told within so many days belongs to the same trouble; later it is a trouble of its own. Common practice. */
+    private static final int TOGETHER_DAYS = 1;
+    /** The same sign told again within so many days is the same trouble. Common practice. */
+    private static final int AGAIN_DAYS = 21;
+    /** A case that nobody spoke of for so long is laid aside. */
+    private static final int OPEN_DAYS = 35;
+
+    private final Garden garden;
+    private final Map<String, CaseFile> files = new LinkedHashMap<>();
+
+    private Cases(Garden garden) {
+        this.garden = garden;
+    }
+
+    /** As {@link #of(Garden, LocalDate)}, with signs that are only circumstances of others taken as findings. */
+    static List<CaseFile> of(Garden garden, LocalDate today, Map<String, Map<String, String>> beside) {
+        return of(garden, today).stream().map(file -> file.without(beside)).toList();
+    }
+
+    /** The newest case of each subject that is open today, or that today's entries closed. */
+    static List<CaseFile> of(Garden garden, LocalDate today) {
+        Cases cases = new Cases(garden);
+        garden.standing().forEach(cases::take);
+        return cases.files.values().stream()
+                .filter(file -> ChronoUnit.DAYS.between(file.latest(), today) <= OPEN_DAYS)
+                .filter(file -> !file.closed() || file.latest().equals(today))
+                .filter(file -> file.latest().equals(today) || !cases.cleared(file))
+                .toList();
+    }
+
+    private boolean cleared(CaseFile file) {
+        return file.planting() != null
+                && garden.planting(file.planting()).map(Planting::over).orElse(false);
+    }
+
+    private void take(Logged line) {
+        Entry entry = line.entry();
+        if (entry instanceof Event event) {
+            up(event);
+        }
+        if (entry instanceof SignSeen sign) {
+            SignSeen placed = placed(sign);
+            LocalDate on = day(sign.on(), line);
+            files.merge(
+                    id(placed.planting(), placed.crop()),
+                    CaseFile.opened(placed, on),
+                    (old, fresh) -> old.closed() || ChronoUnit.DAYS.between(old.latest(), on) > TOGETHER_DAYS
+                            ? fresh
+                            : old.with(placed, on));
+        } else if (entry instanceof Finding finding) {
+            LocalDate on = day(finding.on(), line);
+            files.computeIfPresent(
+                    id(plantingOf(finding.planting(), finding.crop()), finding.crop()),
+                    (id, file) ->
+                            ChronoUnit.DAYS.between(file.latest(), on) > OPEN_DAYS ? file : file.with(finding, on));
+        }
+    }
+
+    /** What has come up no longer fails to come up. */
+    private void up(Event event) {
+        CaseFile file = files.get(id(event.planting(), event.crop()));
+        boolean shown =
+                event.what() == What.EMERGED || event.what() == What.PRICKED_OUT || event.what() == What.PLANTED_OUT;
+        if (file != null && shown && List.of("no-emergence").containsAll(file.signs())) {
+            files.remove(file.id());
+        }
+    }
+
+    private static LocalDate day(LocalDate told, Logged line) {
+        return told == null ? line.at().atZone(java.time.ZoneOffset.UTC).toLocalDate() : told;
+    }
+
+    static String id(String planting, String crop) {
+        return planting != null ? planting : crop != null ? crop : "plot";
+    }
+
+    private SignSeen placed(SignSeen sign) {
+        String planting = plantingOf(sign.planting(), sign.crop());
+        String crop = planting == null
+                ? sign.crop()
+                : garden.planting(planting).map(Planting::crop).orElse(sign.crop());
+        return new SignSeen(sign.sign(), planting, crop, sign.on(), sign.where(), sign.count());
+    }
+
+    /** A crop of which one planting grows means that planting. */
+    private String plantingOf(String planting, String crop) {
+        if (planting != null || crop == null) {
+            return planting;
+        }
+        List<Planting> ofCrop =
+                garden.growing().stream().filter(one -> one.crop().equals(crop)).toList();
+        return ofCrop.size() == 1 ? ofCrop.get(0).id() : null;
+    }
+}

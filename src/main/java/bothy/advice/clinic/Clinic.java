@@ -1,0 +1,216 @@
+package bothy.advice.clinic;
+
+import bothy.advice.Day;
+import bothy.advice.facts.Answered;
+import bothy.advice.facts.Case;
+import bothy.advice.facts.Evidence;
+import bothy.advice.facts.Lately;
+import bothy.advice.facts.Suspect;
+import bothy.advice.facts.Verdict;
+import bothy.almanac.troubles.Troubles;
+import bothy.garden.Diagnosis;
+import bothy.garden.Diagnosis.Likely;
+import bothy.garden.Finding;
+import bothy.garden.SignSeen;
+import bothy.garden.Stage;
+import bothy.garden.WeatherDay;
+import bothy.garden.What;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** The cases of one day: first as facts for the rules, then weighed with what the rules found. For one run by one thread. */
+public final class Clinic {
+    /** Stands for a case in what a message tells of no plant at all. */
+    public static final String MESSAGE = "message";
+
+    private static final String PERSON_UNWELL = "person-unwell";
+    private static final int WEATHER_DAYS = 10;
+    private final Troubles troubles;
+    private final Set<String> askable;
+    private final Day day;
+    private final List<CaseFile> files;
+
+    /**
+     * @param troubles the tables
+     * @param askable ids of the questions that have words
+     * @param day the day
+     */
+    public Clinic(Troubles troubles, Set<String> askable, Day day) {
+        this.troubles = troubles;
+        this.askable = askable;
+        this.day = day;
+        this.files = Cases.of(day.garden(), day.today(), troubles.beside()).stream()
+                .filter(file -> !onlyFeltTheSoil(file))
+                .toList();
+    }
+
+    /** Soil told as dry or wet is an entry with advice of its own; it opens no case. */
+    private boolean onlyFeltTheSoil(CaseFile file) {
+        return troubles.beside().keySet().containsAll(file.signs())
+                && day.garden().events().stream()
+                        .anyMatch(event -> event.what() == What.SOIL_CHECKED
+                                && file.opened().equals(event.on()));
+    }
+
+    /**
+     * Something a rule found, with the rule's sentence and source.
+     *
+     * @param fact an {@link Evidence} or an {@link Answered}
+     */
+    public record Found(Object fact, String rule, String source) {}
+
+    /** The crops that the cases are about. */
+    public Set<String> crops() {
+        Set<String> crops = new LinkedHashSet<>();
+        files.stream().map(CaseFile::crop).filter(java.util.Objects::nonNull).forEach(crops::add);
+        return crops;
+    }
+
+    /** The facts of the cases for the rules. */
+    public List<Object> facts() {
+        List<Object> facts = new ArrayList<>();
+        lately().ifPresent(facts::add);
+        day.findings().stream()
+                .filter(finding -> finding.about().equals(PERSON_UNWELL))
+                .limit(1)
+                .forEach(finding -> facts.add(new Answered(MESSAGE, finding.about(), finding.found())));
+        for (CaseFile file : files) {
+            facts.add(new Case(
+                    file.id(),
+                    file.subject(),
+                    file.crop(),
+                    file.crop() == null ? List.of() : troubles.groupsOf(file.crop()),
+                    file.signs(),
+                    file.opened(),
+                    justTold(file),
+                    outcomeJustTold(file)));
+            file.findings().forEach((about, answer) -> facts.add(new Answered(file.id(), about, answer)));
+            suspects(file).forEach(facts::add);
+        }
+        return facts;
+    }
+
+    /** The causes are those that the scales weigh; the rules know only these. */
+    private List<Suspect> suspects(CaseFile file) {
+        return new Scales(troubles, file, null, List.of())
+                .causes().stream()
+                        .map(cause -> new Suspect(file.id(), file.subject(), file.crop(), cause))
+                        .toList();
+    }
+
+    private boolean justTold(CaseFile file) {
+        return day.signs().stream().anyMatch(sign -> of(file, sign.planting(), sign.crop()))
+                || day.findings().stream()
+                        .anyMatch(finding -> !finding.about().equals(Finding.OUTCOME)
+                                && !finding.about().equals(PERSON_UNWELL)
+                                && of(file, finding.planting(), finding.crop()));
+    }
+
+    private static boolean of(CaseFile file, String planting, String crop) {
+        return planting != null
+                ? planting.equals(file.planting())
+                : crop == null ? file.crop() == null : crop.equals(file.crop());
+    }
+
+    private String outcomeJustTold(CaseFile file) {
+        return day.findings().stream()
+                .filter(finding -> finding.about().equals(Finding.OUTCOME))
+                .filter(finding -> of(file, finding.planting(), finding.crop()))
+                .map(Finding::found)
+                .findFirst()
+                .orElse(null);
+    }
+
+    private Optional<Lately> lately() {
+        LocalDate from = day.today().minusDays(WEATHER_DAYS);
+        List<WeatherDay> last = day.weather().stream()
+                .filter(one -> one.date().isAfter(from) && !one.date().isAfter(day.today()))
+                .filter(one -> one.tmin() != null && one.tmax() != null)
+                .toList();
+        if (last.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Lately(
+                last.stream().mapToDouble(WeatherDay::tmin).min().orElseThrow(),
+                last.stream().mapToDouble(WeatherDay::tmax).max().orElseThrow(),
+                last.stream()
+                        .mapToDouble(one -> (one.tmin() + one.tmax()) / 2)
+                        .average()
+                        .orElseThrow(),
+                rain(last, from),
+                rain(last, day.today().minusDays(3)),
+                last.size()));
+    }
+
+    private static double rain(List<WeatherDay> days, LocalDate after) {
+        return days.stream()
+                .filter(one -> one.date().isAfter(after) && one.rain() != null)
+                .mapToDouble(WeatherDay::rain)
+                .sum();
+    }
+
+    /**
+     * Weighs every case.
+     *
+     * @param found what the rules found
+     * @param stages the stage of each planting
+     */
+    public List<Diagnosis> diagnoses(List<Found> found, Map<String, Stage> stages) {
+        List<Diagnosis> diagnoses = new ArrayList<>();
+        for (CaseFile file : files) {
+            Scales scales = new Scales(troubles, file, stages.get(String.valueOf(file.planting())), found);
+            if (!scales.empty()) {
+                diagnoses.add(new Consultation(troubles, askable, scales, file).diagnosis(day.today(), justTold(file)));
+            }
+        }
+        return diagnoses;
+    }
+
+    /** The verdicts for the rules that say what to do about them. */
+    public static List<Verdict> verdicts(List<Diagnosis> diagnoses) {
+        List<Verdict> verdicts = new ArrayList<>();
+        for (Diagnosis diagnosis : diagnoses) {
+            int rank = 0;
+            for (Likely likely : diagnosis.causes()) {
+                rank++;
+                verdicts.add(new Verdict(
+                        Cases.id(diagnosis.planting(), diagnosis.crop()),
+                        subject(diagnosis),
+                        diagnosis.crop(),
+                        likely.cause(),
+                        likely.chance(),
+                        rank,
+                        diagnosis.decided(),
+                        likely.harmless(),
+                        diagnosis.nextCheck(),
+                        diagnosis.justTold()));
+            }
+        }
+        return verdicts;
+    }
+
+    private static String subject(Diagnosis diagnosis) {
+        return diagnosis.planting() != null
+                ? diagnosis.planting()
+                : diagnosis.crop() != null ? "packet:" + diagnosis.crop() : null;
+    }
+
+    /** The open case that an answer belongs to: that of the planting or crop spoken of, else the one last spoken of. */
+    public static Optional<SignSeen> open(bothy.garden.Garden garden, LocalDate today, String planting, String crop) {
+        List<CaseFile> open = Cases.of(garden, today).stream()
+                .filter(file -> !file.closed())
+                .filter(file -> planting == null || planting.equals(file.planting()))
+                .filter(file -> crop == null || crop.equals(file.crop()))
+                .sorted(java.util.Comparator.comparing(CaseFile::latest).reversed())
+                .toList();
+        return open.stream()
+                .findFirst()
+                .map(file ->
+                        new SignSeen(file.signs().get(0), file.planting(), file.crop(), file.opened(), null, null));
+    }
+}

@@ -1,0 +1,207 @@
+package bothy.advice.clinic;
+
+import bothy.advice.clinic.Clinic.Found;
+import bothy.advice.facts.Answered;
+import bothy.advice.facts.Evidence;
+import bothy.agronomy.Weighing;
+import bothy.almanac.troubles.Troubles;
+import bothy.almanac.troubles.Troubles.Question;
+import bothy.almanac.troubles.Troubles.Row;
+import bothy.garden.Diagnosis.Reason;
+import bothy.garden.Finding;
+import bothy.garden.Stage;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+
+/**
+ * The weights of one case. A cause's weight is the sum, over the signs told, of how common it is behind each, and of all evidence; a
+ * sign that it is not known for counts against it. What is over for "something else" is in the last place.
+ */
+final class Scales {
+    /** A sign that a cause is not known for, log-odds. By judgement. */
+    private static final double UNEXPLAINED = -1.5;
+    /** A row seen at another stage than the planting's, log-odds. By judgement. */
+    private static final double OTHER_STAGE = -1.5;
+    /** A row of some crops only when no crop was told, log-odds. By judgement. */
+    private static final double CROP_NOT_TOLD = -0.7;
+    /** An answer that speaks so much for a cause brings it in, though no sign told it, log-odds score. By judgement. */
+    private static final double BRINGS_IN = 2;
+    /** The same when the trouble was described without a sign that has a name. By judgement. */
+    private static final double BRINGS_IN_UNNAMED = 1;
+    /** "Something else" behind a sign, log-odds: less than a cause seen occasionally. By judgement. */
+    private static final double SOMETHING_ELSE = 0.0;
+
+    private final Troubles troubles;
+    private final CaseFile file;
+    private final Stage stage;
+    private final List<String> causes;
+    private final double[] weights;
+    private final List<List<Reason>> reasons = new ArrayList<>();
+    private final Map<String, String> answers = new LinkedHashMap<>();
+
+    Scales(Troubles troubles, CaseFile file, Stage stage, List<Found> found) {
+        this.troubles = troubles;
+        this.file = file;
+        this.stage = stage;
+        this.causes = List.copyOf(suspects());
+        this.weights = new double[causes.size() + 1];
+        causes.forEach(cause -> reasons.add(new ArrayList<>()));
+        reasons.add(new ArrayList<>());
+        signs();
+        answers(found);
+        evidence(found);
+    }
+
+    boolean empty() {
+        return causes.isEmpty();
+    }
+
+    List<String> causes() {
+        return causes;
+    }
+
+    /** Questions answered so far, by the grower or by a rule. */
+    Set<String> answered() {
+        return answers.keySet();
+    }
+
+    double[] chances() {
+        return Weighing.chances(weights);
+    }
+
+    List<Reason> reasons(int cause) {
+        return reasons.get(cause);
+    }
+
+    /** For each answer of a question its chance under each cause, "something else" last. */
+    double[][] likelihood(Question question) {
+        int count = question.ids().size();
+        double[][] likelihood = new double[count][weights.length];
+        for (int cause = 0; cause < weights.length; cause++) {
+            double[] under = Weighing.answers(question.scores(cause < causes.size() ? causes.get(cause) : null));
+            for (int answer = 0; answer < count; answer++) {
+                likelihood[answer][cause] = under[answer];
+            }
+        }
+        return likelihood;
+    }
+
+    private Set<String> suspects() {
+        Set<String> suspects = new LinkedHashSet<>();
+        file.signs().forEach(sign -> troubles.rows(sign, file.crop()).forEach(row -> suspects.add(row.cause())));
+        file.findings().forEach((about, answer) -> suspects.addAll(broughtIn(about, answer)));
+        return suspects;
+    }
+
+    private List<String> broughtIn(String about, String answer) {
+        Question question = troubles.questions().get(about);
+        if (question == null || question.circumstance() || !question.countsAt(file.signs())) {
+            return List.of();
+        }
+        return question.pointsTo(answer, unnamed() ? BRINGS_IN_UNNAMED : BRINGS_IN).stream()
+                .filter(cause -> troubles.anyRow(cause, file.crop()).isPresent())
+                .toList();
+    }
+
+    private boolean unnamed() {
+        return file.signs().contains(Troubles.UNNAMED);
+    }
+
+    private void signs() {
+        for (String sign : file.signs()) {
+            List<Row> rows = troubles.rows(sign, file.crop());
+            if (rows.isEmpty()) {
+                continue;
+            }
+            for (int i = 0; i < causes.size(); i++) {
+                sign(sign, rows, i);
+            }
+            weights[causes.size()] += SOMETHING_ELSE;
+        }
+        if (unnamed()) {
+            for (int i = 0; i < causes.size(); i++) {
+                unnamed(i);
+            }
+        }
+    }
+
+    private void unnamed(int cause) {
+        troubles.anyRow(causes.get(cause), file.crop()).ifPresent(row -> {
+            weights[cause] += weight(row);
+            reasons.get(cause).add(new Reason("sign", Troubles.UNNAMED, weight(row), row.source()));
+        });
+    }
+
+    private void sign(String sign, List<Row> rows, int cause) {
+        Row best = null;
+        double weight = UNEXPLAINED;
+        for (Row row : rows) {
+            if (row.cause().equals(causes.get(cause)) && (best == null || weight(row) > weight)) {
+                best = row;
+                weight = weight(row);
+            }
+        }
+        weights[cause] += weight;
+        reasons.get(cause).add(new Reason("sign", sign, weight, best == null ? null : best.source()));
+    }
+
+    private double weight(Row row) {
+        double weight = row.how().weight();
+        if (stage != null && !troubles.seenAt(row, stage)) {
+            weight += OTHER_STAGE;
+        }
+        return file.crop() == null && !Troubles.ofAnyCrop(row) ? weight + CROP_NOT_TOLD : weight;
+    }
+
+    /** What the grower told outranks what a rule inferred. */
+    private void answers(List<Found> found) {
+        Map<String, Found> byRule = new LinkedHashMap<>();
+        for (Found one : found) {
+            if (one.fact() instanceof Answered answered && answered.of().equals(file.id())) {
+                byRule.putIfAbsent(answered.about(), one);
+            }
+        }
+        byRule.forEach((about, one) -> {
+            if (!file.findings().containsKey(about)) {
+                answer(about, ((Answered) one.fact()).answer(), one);
+            }
+        });
+        file.findings().forEach((about, answer) -> answer(about, answer, null));
+    }
+
+    private void answer(String about, String answer, Found rule) {
+        Question question = troubles.questions().get(about);
+        answers.put(about, answer);
+        int place = question == null ? -1 : question.ids().indexOf(answer);
+        if (place < 0 || Finding.UNKNOWN.equals(answer) || !question.countsAt(file.signs())) {
+            return;
+        }
+        double[] likelihood = likelihood(question)[place];
+        for (int i = 0; i < weights.length; i++) {
+            double weight = Weighing.weight(likelihood[i], question.ids().size());
+            weights[i] += weight;
+            reasons.get(i)
+                    .add(
+                            rule == null
+                                    ? new Reason("found", about + "=" + answer, weight, null)
+                                    : new Reason("rule", rule.rule(), weight, rule.source()));
+        }
+    }
+
+    private void evidence(List<Found> found) {
+        for (Found one : found) {
+            if (one.fact() instanceof Evidence evidence
+                    && Objects.equals(evidence.of(), file.id())
+                    && causes.contains(evidence.cause())) {
+                int cause = causes.indexOf(evidence.cause());
+                weights[cause] += evidence.weight();
+                reasons.get(cause).add(new Reason("rule", one.rule(), evidence.weight(), one.source()));
+            }
+        }
+    }
+}

@@ -1,0 +1,42 @@
+package bothy.advice.reckoning;
+
+import bothy.advice.reckoned.FeedMix;
+import bothy.advice.reckoned.FeedTooStrong;
+import bothy.agronomy.FeedDose;
+import bothy.garden.FeedLabel;
+import bothy.garden.Inquiry;
+import bothy.garden.Units;
+import java.util.Optional;
+
+/** The label's strength for the can told. */
+public final class FeedReckoning {
+    private static final double METRIC_CAN_LITRES = 10;
+    private static final double US_CAN_LITRES = 2 * 3.785411784;
+
+    private FeedReckoning() {}
+
+    static Optional<?> of(Subject subject) {
+        return subject.inquiries().stream()
+                .filter(inquiry -> inquiry.label() != null)
+                .findFirst()
+                .map(inquiry -> mix(subject.id(), inquiry, subject.grower().units()));
+    }
+
+    /** The mix for a question that told a label; a label that cannot be is said to be so. */
+    public static Object mix(String planting, Inquiry inquiry, Units units) {
+        FeedLabel label = inquiry.label();
+        boolean can = inquiry.amount() != null && "L".equals(inquiry.unit());
+        double canLitres = can ? inquiry.amount() : usualCanLitres(units);
+        try {
+            double ml = new FeedDose(label.feedMl(), label.waterLitres()).mlFor(canLitres);
+            return new FeedMix(planting, ml, canLitres, label.feedMl(), label.waterLitres());
+        } catch (IllegalArgumentException outOfRange) {
+            return new FeedTooStrong(planting, label.feedMl(), label.waterLitres());
+        }
+    }
+
+    /** The usual watering can: 10 litres, 2 gallons in the US (common practice). */
+    static double usualCanLitres(Units units) {
+        return units == Units.US ? US_CAN_LITRES : METRIC_CAN_LITRES;
+    }
+}

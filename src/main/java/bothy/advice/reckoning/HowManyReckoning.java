@@ -1,0 +1,133 @@
+package bothy.advice.reckoning;
+
+import bothy.advice.reckoned.CompostNeeded;
+import bothy.advice.reckoned.NotReckoned;
+import bothy.advice.reckoned.PlantsThatFit;
+import bothy.advice.reckoned.SeedsNeeded;
+import bothy.advice.reckoned.YieldExpected;
+import bothy.agronomy.Bed;
+import bothy.agronomy.Filling;
+import bothy.agronomy.SeedNumbers;
+import bothy.agronomy.Spacing;
+import bothy.agronomy.Yield;
+import bothy.almanac.Range;
+import bothy.almanac.Sheet;
+import bothy.garden.Inquiry;
+import bothy.garden.Question;
+import java.util.stream.Stream;
+
+/** Numbers asked for: plants in a bed, seeds for plants, cells, trays, compost, yield. */
+public final class HowManyReckoning {
+    private static final double CERTAINTY = 0.95;
+    private static final int CELLS_IN_A_TRAY = 24;
+    private static final double CM_PER_M = 100;
+    /** A round pot as usually moulded: base seven tenths of the rim, filled to nine tenths of the rim's width (common practice). */
+    private static final double BASE_OF_RIM = 0.7;
+
+    private static final double HEIGHT_OF_RIM = 0.9;
+
+    private HowManyReckoning() {}
+
+    static Stream<?> of(Subject subject) {
+        try {
+            return subject.inquiries().stream().flatMap(inquiry -> answer(subject, inquiry)).toList().stream();
+        } catch (IllegalArgumentException outOfRange) {
+            return Stream.of(new NotReckoned(subject.id()));
+        }
+    }
+
+    private static Stream<?> answer(Subject subject, Inquiry inquiry) {
+        boolean fits = inquiry.question() == Question.HOW_MANY_FIT || inquiry.question() == Question.SPACING;
+        if (!fits) {
+            return Stream.empty();
+        }
+        return switch (String.valueOf(inquiry.topic())) {
+            case "yield" -> harvest(subject, inquiry);
+            case "compost" -> compost(subject.id(), inquiry);
+            case "seeds", "cells" -> seeds(subject, inquiry);
+            default -> bed(subject, inquiry);
+        };
+    }
+
+    private static Stream<?> bed(Subject subject, Inquiry inquiry) {
+        Sheet.PlantingOut out = subject.sheet().plantingOut();
+        boolean area = "m²".equals(inquiry.unit()) && inquiry.amount() != null;
+        if (out == null || out.spacingCm() == null || out.rowSpacingCm() == null || inquiry.length() == null && !area) {
+            return Stream.empty();
+        }
+        // The closest that the sheet allows: how many fit, not how many would like to stand there.
+        double along = out.spacingCm().low() / CM_PER_M;
+        double across = out.rowSpacingCm().low() / CM_PER_M;
+        Bed bed = area && inquiry.length() == null
+                ? new Bed.Rectangle(Math.sqrt(inquiry.amount()), Math.sqrt(inquiry.amount()))
+                : new Bed.Rectangle(inquiry.length(), inquiry.width() == null ? across : inquiry.width());
+        return Stream.of(new PlantsThatFit(
+                subject.id(),
+                Spacing.rows(along, across).plantsIn(bed),
+                Spacing.offset(along).plantsIn(bed),
+                bed.areaM2(),
+                out.spacingCm().low(),
+                out.rowSpacingCm().low()));
+    }
+
+    private static Stream<?> seeds(Subject subject, Inquiry inquiry) {
+        Sheet.Germination seed = subject.sheet().germination();
+        if (inquiry.count() == null || seed == null || seed.minGerminationPercent() == null) {
+            return Stream.empty();
+        }
+        double percent = seed.minGerminationPercent();
+        int seeds = SeedNumbers.toSow(inquiry.count(), percent / 100, CERTAINTY);
+        Range each = subject.sheet().sowing().seedsPerCell();
+        int perCell = each == null ? 1 : (int) Math.max(1, Math.round(each.low()));
+        int cells = Filling.cells(seeds, perCell);
+        return Stream.of(new SeedsNeeded(
+                subject.id(),
+                inquiry.count(),
+                seeds,
+                percent,
+                cells,
+                Filling.trays(cells, CELLS_IN_A_TRAY),
+                CELLS_IN_A_TRAY));
+    }
+
+    private static Stream<?> harvest(Subject subject, Inquiry inquiry) {
+        Sheet.Harvest harvest = subject.sheet().harvest();
+        Integer count =
+                inquiry.count() != null ? inquiry.count() : subject.planting().count();
+        int plants = count == null ? 1 : count;
+        if (harvest != null && harvest.kgPerPlant() != null) {
+            Yield kg = Yield.ofPlants(
+                    plants, harvest.kgPerPlant().low(), harvest.kgPerPlant().high());
+            return Stream.of(new YieldExpected(subject.id(), plants, null, range(kg), count != null));
+        }
+        Sheet.PlantingOut out = subject.sheet().plantingOut();
+        if (harvest == null
+                || harvest.kgPerMetre() == null
+                || out == null
+                || count == null && inquiry.length() == null) {
+            return Stream.empty();
+        }
+        double row = inquiry.length() != null
+                ? inquiry.length()
+                : plants * out.spacingCm().middle() / CM_PER_M;
+        Yield kg = Yield.ofArea(
+                row, harvest.kgPerMetre().low(), harvest.kgPerMetre().high());
+        return Stream.of(new YieldExpected(subject.id(), plants, row, range(kg), true));
+    }
+
+    private static Range range(Yield kg) {
+        return new Range(kg.lowKg(), kg.highKg());
+    }
+
+    /** Compost for pots of a told rim (m) or volume (L); needs no crop. */
+    public static Stream<?> compost(String planting, Inquiry inquiry) {
+        boolean litres = "L".equals(inquiry.unit()) && inquiry.amount() != null;
+        if (inquiry.count() == null || !litres && inquiry.length() == null) {
+            return Stream.empty();
+        }
+        double rimCm = litres ? 0 : inquiry.length() * CM_PER_M;
+        double each = litres ? inquiry.amount() : Filling.potLitres(rimCm, BASE_OF_RIM * rimCm, HEIGHT_OF_RIM * rimCm);
+        return Stream.of(
+                new CompostNeeded(planting, inquiry.count(), each, Filling.compostLitres(inquiry.count(), each)));
+    }
+}

@@ -1,0 +1,265 @@
+package bothy.conversation;
+
+import bothy.advice.clinic.Clinic;
+import bothy.almanac.troubles.Troubles;
+import bothy.garden.Diagnosis;
+import bothy.garden.Doubt;
+import bothy.garden.Doubt.Choice;
+import bothy.garden.Entry;
+import bothy.garden.Event;
+import bothy.garden.Finding;
+import bothy.garden.Garden;
+import bothy.garden.Heard;
+import bothy.garden.Message;
+import bothy.garden.Planting;
+import bothy.garden.Question;
+import bothy.garden.SignSeen;
+import bothy.garden.Situation;
+import bothy.garden.Statement;
+import bothy.garden.What;
+import bothy.reading.Reading;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** What one message adds to the case that it belongs to: an answer to the question that waits, and what it tells unasked. */
+final class CaseNotes {
+    private static final String CASE = "case";
+    private static final String PERSON_UNWELL = "person-unwell";
+    private static final Set<String> YES =
+            Set.of("yes", "y", "yep", "yeah", "yes it is", "yes they are", "it is", "they are");
+    private static final Set<String> NO = Set.of("no", "n", "nope", "not really", "no it is not", "none");
+    private static final Set<String> UNKNOWN = Set.of(
+            "don't know",
+            "dont know",
+            "do not know",
+            "i don't know",
+            "i dont know",
+            "not sure",
+            "no idea",
+            "dunno",
+            "can't tell",
+            "cant tell",
+            "unsure",
+            "haven't looked",
+            "idk");
+    private static final int SHORT_ANSWER_WORDS = 6;
+
+    private final Reading reading;
+    private final Troubles troubles;
+    private final Garden garden;
+    private final Doubt pending;
+    private final Message message;
+    private final Situation situation;
+
+    CaseNotes(Reading reading, Troubles troubles, Garden garden, Doubt pending, Message message, Situation situation) {
+        this.reading = reading;
+        this.troubles = troubles;
+        this.garden = garden;
+        this.pending = pending;
+        this.message = message;
+        this.situation = situation;
+    }
+
+    /** Whether a question that waits is about a trouble. */
+    static boolean ofACase(Doubt doubt) {
+        return doubt.about() == Doubt.About.ADVICE && doubt.arguments().containsKey(CASE);
+    }
+
+    /** Whether a question is about the case of a diagnosis. */
+    static boolean isAbout(Doubt doubt, Diagnosis diagnosis) {
+        return diagnosis.of().equals(doubt.arguments().get(CASE));
+    }
+
+    /** The entries to add to the diary. */
+    List<Entry> findings(Heard heard) {
+        List<Entry> entries = new ArrayList<>();
+        if (message.photo()) {
+            SignSeen seen = heard.signs().isEmpty() ? null : heard.signs().get(0);
+            entries.add(Event.of(
+                            What.NOTE,
+                            seen == null ? null : seen.planting(),
+                            seen == null ? null : seen.crop(),
+                            situation.today())
+                    .withDetail("photo"));
+        }
+        if (Commands.isCommand(message.text()) || !heard.amendments().isEmpty()) {
+            return entries;
+        }
+        Optional<Finding> unwell = reading.findings(message.text(), situation).stream()
+                .filter(finding -> finding.about().equals(PERSON_UNWELL))
+                .findFirst();
+        if (unwell.isPresent()) {
+            // The person first; plants can wait for the next message.
+            entries.add(unwell.get());
+            return entries;
+        }
+        Optional<Finding> answer = pending == null || !ofACase(pending) ? Optional.empty() : answered();
+        answer.ifPresent(entries::add);
+        told(heard).stream()
+                .filter(finding -> answer.isEmpty() || !answer.get().about().equals(finding.about()))
+                .forEach(entries::add);
+        entries.addAll(answer.isPresent() ? List.of() : unnamed(heard));
+        return entries;
+    }
+
+    private Optional<Finding> answered() {
+        String said = message.pressed() != null ? message.pressed() : message.text();
+        List<Finding> found = reading.findings(said, situation);
+        return pending.choices().stream()
+                .filter(choice -> chosen(choice, meaning(choice), said, found))
+                .findFirst()
+                .or(() -> found.isEmpty() ? nearest(said) : Optional.empty())
+                .flatMap(choice -> about(meaning(choice)[0], meaning(choice)[1]));
+    }
+
+    private static String[] meaning(Choice choice) {
+        return choice.meaning().split("=", 2);
+    }
+
+    /** A short answer in other words: the one choice that shares a word with it. */
+    private Optional<Choice> nearest(String said) {
+        Set<String> words = new HashSet<>(List.of(bare(said).split(" ")));
+        if (words.size() > SHORT_ANSWER_WORDS) {
+            return Optional.empty();
+        }
+        List<Choice> sharing = pending.choices().stream()
+                .filter(choice -> Stream.of((bare(choice.label()) + " " + meaning(choice)[1]).split("[ -]"))
+                        .anyMatch(word -> word.length() > 2 && words.contains(word)))
+                .toList();
+        return sharing.size() == 1 ? Optional.of(sharing.get(0)) : Optional.empty();
+    }
+
+    private static boolean chosen(Choice choice, String[] meaning, String said, List<Finding> found) {
+        String bare = bare(said);
+        // "Yes, stony soil" answers what it names, not what was asked.
+        boolean ofSomethingElse =
+                !found.isEmpty() && found.stream().noneMatch(one -> one.about().equals(meaning[0]));
+        return bare.equals(bare(choice.label()))
+                || (meaning[1].equals("yes") && (YES.contains(bare) || (bare.startsWith("yes ") && !ofSomethingElse)))
+                || (meaning[1].equals("no") && (NO.contains(bare) || (bare.startsWith("no ") && !ofSomethingElse)))
+                || (meaning[1].equals(Finding.UNKNOWN) && UNKNOWN.contains(bare))
+                || found.stream()
+                        .anyMatch(one ->
+                                one.about().equals(meaning[0]) && one.found().equals(meaning[1]));
+    }
+
+    private static String bare(String text) {
+        return text.toLowerCase(Locale.ROOT)
+                .replace('\u2019', '\'')
+                .replaceAll("[^\\p{L}\\d' ]", " ")
+                .replaceAll("\\s+", " ")
+                .strip();
+    }
+
+    private Optional<Finding> about(String question, String answer) {
+        String id = pending.arguments().get(CASE);
+        boolean known = garden.planting(id).isPresent();
+        String crop = garden.planting(id).map(one -> one.crop()).orElse(id.equals("plot") ? null : id);
+        return Optional.of(new Finding(known ? id : null, crop, question, answer, true, situation.today()));
+    }
+
+    /** What was told unasked goes to the sign of the same message, else to the open case of the crop spoken of. */
+    private List<Finding> told(Heard heard) {
+        if (message.pressed() != null || message.text().isBlank()) {
+            return List.of();
+        }
+        List<Finding> found = reading.findings(message.text(), situation).stream()
+                .filter(finding -> !finding.about().equals(PERSON_UNWELL))
+                .toList();
+        boolean inPassing = heard.signs().isEmpty()
+                && (pending == null || !ofACase(pending))
+                && heard.statements().stream().anyMatch(Statement::sure)
+                && found.stream().noneMatch(one -> troubles.tells(one.about(), one.found()));
+        if (found.isEmpty() || inPassing) {
+            return List.of();
+        }
+        List<SignSeen> subjects = heard.signs().isEmpty() ? openCase() : distinct(heard.signs());
+        return of(subjects, found);
+    }
+
+    private static List<Finding> of(List<SignSeen> subjects, List<Finding> found) {
+        return subjects.stream()
+                .flatMap(sign -> found.stream()
+                        .map(one ->
+                                new Finding(sign.planting(), sign.crop(), one.about(), one.found(), false, one.on())))
+                .toList();
+    }
+
+    private static List<SignSeen> distinct(List<SignSeen> signs) {
+        List<SignSeen> distinct = new ArrayList<>();
+        for (SignSeen sign : signs) {
+            if (distinct.stream()
+                    .noneMatch(one -> java.util.Objects.equals(one.planting(), sign.planting())
+                            && java.util.Objects.equals(one.crop(), sign.crop()))) {
+                distinct.add(sign);
+            }
+        }
+        return distinct;
+    }
+
+    /**
+     * A trouble told without a sign that reading knows: signs told loosely, or else something found on a plant, when nothing else was
+     * told, asked or open.
+     *
+     * @return the signs that open its case and what was found, empty when it is none
+     */
+    private List<Entry> unnamed(Heard heard) {
+        if (!heard.signs().isEmpty() || message.pressed() != null || asksElse(heard)) {
+            return List.of();
+        }
+        List<String> crops = new ArrayList<>(reading.crops(message.text(), situation));
+        List<String> growing =
+                garden.growing().stream().map(Planting::crop).distinct().toList();
+        if (crops.isEmpty() && growing.size() == 1) {
+            crops.addAll(growing);
+        }
+        List<Finding> found = reading.findings(message.text(), situation);
+        boolean tells = found.stream().anyMatch(one -> troubles.tells(one.about(), one.found()));
+        List<String> names = new ArrayList<>(reading.looseSigns(message.text(), situation));
+        if (names.isEmpty() && tells) {
+            names.add(Troubles.UNNAMED);
+        }
+        names.removeIf(name -> toldAsDone(name, heard));
+        if (crops.isEmpty() || names.isEmpty() || !openCase().isEmpty()) {
+            return List.of();
+        }
+        List<SignSeen> signs = names.stream()
+                .map(name -> new SignSeen(name, null, crops.get(0), situation.today(), null, null))
+                .toList();
+        List<Entry> entries = new ArrayList<>(signs);
+        entries.addAll(of(List.of(signs.get(0)), found));
+        return entries;
+    }
+
+    /** "In flower" and "up" are events first, and only then signs of bolting or of nothing coming up. */
+    private static boolean toldAsDone(String sign, Heard heard) {
+        What done = sign.equals("bolting")
+                ? What.FLOWERING
+                : sign.equals("no-emergence") ? What.EMERGED : sign.equals("not-ripening") ? What.COLOUR_TURNED : null;
+        boolean unnamed = sign.equals(Troubles.UNNAMED) && !heard.statements().isEmpty();
+        return unnamed
+                || heard.statements().stream()
+                        .anyMatch(statement -> statement.event().what() == done);
+    }
+
+    private static boolean asksElse(Heard heard) {
+        return !heard.settings().isEmpty()
+                || heard.inquiries().stream()
+                        .anyMatch(
+                                inquiry -> inquiry.question() != Question.WHY && inquiry.question() != Question.OTHER);
+    }
+
+    private List<SignSeen> openCase() {
+        List<String> crops = reading.crops(message.text(), situation);
+        String crop = crops.size() == 1 ? crops.get(0) : null;
+        if (crops.size() > 1) {
+            return List.of();
+        }
+        return Clinic.open(garden, situation.today(), null, crop).stream().toList();
+    }
+}

@@ -1,0 +1,73 @@
+package bothy.reading;
+
+import bothy.almanac.Words;
+import bothy.reading.grammar.Passage;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Finds signs of trouble by a part of the plant and what it shows, told in one sentence, whatever stands between. Less sure than the
+ * phrases of signs, and only for messages in which those find nothing.
+ */
+final class LooseSigns {
+    private static final String FILE = "loose-signs";
+    private static final int MOST = 2;
+    /** Further apart than so many words they hardly belong together. */
+    private static final int APART = 14;
+
+    private final Map<String, Told> told = new LinkedHashMap<>();
+
+    private record Told(Set<String> of, Set<String> shows, Set<String> with) {}
+
+    LooseSigns(Words words) {
+        for (String sign : words.names(FILE, "")) {
+            told.put(
+                    sign,
+                    new Told(
+                            Set.copyOf(words.list(FILE, "/" + sign + "/of")),
+                            Set.copyOf(words.list(FILE, "/" + sign + "/shows")),
+                            Set.copyOf(words.list(FILE, "/" + sign + "/with"))));
+        }
+    }
+
+    Set<String> vocabulary() {
+        Set<String> all = new HashSet<>();
+        told.values().forEach(one -> {
+            all.addAll(one.of());
+            all.addAll(one.shows());
+            all.addAll(one.with());
+        });
+        return all;
+    }
+
+    /** The signs that fit, the first of the file first, at most two. */
+    List<String> in(Passage passage) {
+        List<String> signs = new ArrayList<>();
+        told.forEach((sign, one) -> {
+            boolean fits = passage.sentences().stream().anyMatch(sentence -> fits(passage, sentence, one));
+            if (fits && signs.size() < MOST) {
+                signs.add(sign);
+            }
+        });
+        return signs;
+    }
+
+    private static boolean fits(Passage passage, int[] sentence, Told one) {
+        boolean with = one.with().isEmpty();
+        boolean near = false;
+        int of = -APART - 1;
+        int shows = -APART - 1;
+        for (int at = sentence[0]; at < sentence[1]; at++) {
+            String word = passage.word(at);
+            of = one.of().contains(word) ? at : of;
+            shows = one.shows().contains(word) ? at : shows;
+            with |= one.with().contains(word);
+            near |= of >= sentence[0] && shows >= sentence[0] && of != shows && Math.abs(of - shows) <= APART;
+        }
+        return near && with;
+    }
+}

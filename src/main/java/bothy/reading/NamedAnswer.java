@@ -1,0 +1,110 @@
+package bothy.reading;
+
+import bothy.garden.Doubt;
+import bothy.garden.Doubt.Choice;
+import bothy.garden.Heard;
+import bothy.garden.Planting;
+import bothy.reading.grammar.CropSaid;
+import bothy.reading.grammar.DaySaid;
+import bothy.reading.grammar.Passage;
+import bothy.reading.told.PlantingsMeant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/** An answer that names one of the choices: a planting by place, kind or day, a crop, or words of a label. */
+final class NamedAnswer {
+    private NamedAnswer() {}
+
+    static Optional<Heard> planting(Passage passage, Doubt pending) {
+        Set<String> offered = new java.util.HashSet<>(
+                pending.choices().stream().map(Choice::meaning).toList());
+        List<Planting> fitting = passage.situation().plantings().stream()
+                .filter(planting -> offered.contains(planting.id()))
+                .toList();
+        List<Planting> narrowed = fitting;
+        for (CropSaid crop : passage.crops()) {
+            narrowed = PlantingsMeant.keep(
+                    narrowed,
+                    planting -> crop.canMean(planting.crop())
+                            && (crop.variety() == null || says(crop.variety(), planting.variety())));
+        }
+        for (var place : passage.places()) {
+            narrowed = PlantingsMeant.keep(narrowed, planting -> PlantingsMeant.stands(planting, place));
+        }
+        for (DaySaid day : passage.days()) {
+            narrowed = PlantingsMeant.keep(
+                    narrowed,
+                    planting -> planting.begun() != null && planting.begun().equals(day.past()));
+        }
+        narrowed = PlantingsMeant.keep(
+                narrowed,
+                planting -> planting.variety() != null
+                        && passage.tokens().stream().anyMatch(token -> says(token.word(), planting.variety())));
+        if (narrowed.size() != 1) {
+            return overlapping(passage, pending);
+        }
+        String id = narrowed.get(0).id();
+        return pending.choices().stream()
+                .filter(choice -> choice.meaning().equals(id))
+                .findFirst()
+                .map(Answers::said);
+    }
+
+    private static boolean says(String word, String variety) {
+        return variety != null
+                && word.length() > 2
+                && variety.toLowerCase(Locale.ROOT).contains(word.toLowerCase(Locale.ROOT));
+    }
+
+    static Optional<Heard> crop(Passage passage, Doubt pending) {
+        for (CropSaid crop : passage.crops()) {
+            Optional<Choice> choice = pending.choices().stream()
+                    .filter(offer -> crop.single() && crop.crop().equals(offer.meaning()))
+                    .findFirst();
+            if (choice.isPresent()) {
+                return choice.map(Answers::said);
+            }
+            if ((crop.single() || crop.certain()) && pending.draft() != null) {
+                List<String> ids = PlantingsMeant.ids(PlantingsMeant.of(crop, passage, 0, passage.size(), true));
+                return Optional.of(Answers.filled(
+                        pending.draft(),
+                        statement -> Answers.settled(
+                                statement,
+                                statement
+                                        .event()
+                                        .withPlanting(null, crop.crop())
+                                        .withVariety(crop.variety()),
+                                statement.event().what() == bothy.garden.What.SOWN || ids.size() > 1
+                                        ? List.of()
+                                        : ids)));
+            }
+        }
+        return overlapping(passage, pending);
+    }
+
+    /** The one choice whose label shares the most words with the answer. */
+    static Optional<Heard> overlapping(Passage passage, Doubt pending) {
+        Choice best = null;
+        int most = 0;
+        boolean tie = false;
+        for (Choice choice : pending.choices()) {
+            Set<String> label =
+                    new java.util.HashSet<>(List.of(Answers.bare(choice.label()).split(" +")));
+            int shared = (int) passage.tokens().stream()
+                    .map(token -> token.word())
+                    .distinct()
+                    .filter(word -> word.length() > 2
+                            && !Set.of("the", "ones", "and", "are", "not").contains(word))
+                    .filter(label::contains)
+                    .count();
+            tie = shared == most;
+            if (shared > most) {
+                most = shared;
+                best = choice;
+            }
+        }
+        return best == null || tie || passage.size() > 10 ? Optional.empty() : Optional.of(Answers.said(best));
+    }
+}

@@ -1,0 +1,36 @@
+package bothy.reading.told;
+
+import bothy.garden.Event;
+
+/** Amounts that can be: what cannot is asked back, so that no reckoning rests on it. Limits are own choice, far beyond any plot. */
+final class Plausible {
+    /** The wettest days on record brought more, but not in a garden that is still asked about. */
+    private static final double MOST_RAIN_MM = 500;
+
+    private static final double MOST_LITRES = 1000;
+    private static final double MOST_KG = 10_000;
+
+    private Plausible() {}
+
+    static boolean amount(Event event) {
+        if (event.amount() == null || event.unit() == null) {
+            return true;
+        }
+        double most =
+                switch (event.unit()) {
+                    case "mm" -> MOST_RAIN_MM;
+                    case "L" -> MOST_LITRES;
+                    case "kg" -> MOST_KG;
+                    default -> Double.MAX_VALUE;
+                };
+        boolean degrees = event.unit().startsWith("°");
+        return degrees || event.amount() >= 0 && event.amount() <= most;
+    }
+
+    /** The amount in the grower's eyes: "minus 5 mm". */
+    static String told(Event event) {
+        double amount = Math.abs(event.amount());
+        String figure = amount == Math.rint(amount) ? String.valueOf((long) amount) : String.valueOf(amount);
+        return (event.amount() < 0 ? "minus " : "") + figure + " " + event.unit();
+    }
+}

@@ -1,0 +1,2 @@
+/** Figures that are printed and never fail a build. */
+package bothy.bench;
