@@ -84,8 +84,10 @@ final class Cases {
         }
     }
 
+    /** A case lives by the days on which it is spoken of, however long ago a sign was seen. */
     private static LocalDate day(LocalDate told, Logged line) {
-        return told == null ? line.at().atZone(java.time.ZoneOffset.UTC).toLocalDate() : told;
+        LocalDate spoken = line.at().atZone(java.time.ZoneOffset.UTC).toLocalDate();
+        return told == null || told.isBefore(spoken) ? spoken : told;
     }
 
     static String id(String planting, String crop) {

@@ -43,8 +43,9 @@ final class Consultation {
 
     Diagnosis diagnosis(LocalDate today, boolean justTold) {
         List<Likely> likely = likely();
+        double clear = likely.get(0).harmless() ? CLEAR_IF_HARMLESS : CLEAR;
         Map.Entry<String, Question> next =
-                likely.get(0).chance() >= CLEAR || file.asked() >= MOST_QUESTIONS ? null : best();
+                likely.get(0).chance() >= clear || file.asked() >= MOST_QUESTIONS ? null : best();
         Troubles.Cause first = troubles.causes().get(likely.get(0).cause());
         int days = first == null || first.check() <= 0 ? USUAL_CHECK_DAYS : first.check();
         return new Diagnosis(
