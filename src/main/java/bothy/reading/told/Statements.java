@@ -139,7 +139,12 @@ public final class Statements {
         Told placed = toPlace || what == What.STORED || what == What.CURED
                 ? told.with(Particulars.withPlace(told.event(), passage, clause, crop))
                 : told;
-        return withPlantings(placed, PlantingsMeant.of(crop, passage, clause, !toPlace), crop, passage);
+        int verb = clause.action().words().nextSetBit(0);
+        // "Tomatoes on the windowsill pricked out": a place before the verb tells which, one after it where to.
+        List<Planting> fitting = toPlace && crop.end() <= verb
+                ? PlantingsMeant.of(crop, passage, crop.start(), verb, true)
+                : PlantingsMeant.of(crop, passage, clause, !toPlace);
+        return withPlantings(placed, fitting, crop, passage);
     }
 
     /** "Picked the last of the peas" ends them. */
