@@ -46,7 +46,8 @@ final class Settling {
     }
 
     private Optional<String> about() {
-        return chosen == null
+        // How a trouble looks now is an answer to its case, not a task done or left.
+        return chosen == null || CaseNotes.ofACase(memory.pending())
                 ? Optional.empty()
                 : Optional.ofNullable(memory.pending().arguments().get("about"));
     }
