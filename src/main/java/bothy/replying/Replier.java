@@ -122,13 +122,15 @@ public final class Replier {
         Phrasing phrasing = phrasing(turn);
         List<String> paragraphs = new ArrayList<>();
         Set<Given> said = new LinkedHashSet<>(due);
+        List<Given> listed = new ArrayList<>();
         if (unasked.opening() != null) {
             paragraphs.add(unasked.opening());
         }
         if (unasked.week()) {
             Inquiry week = Inquiry.of(Question.TO_DO, null, List.of());
             paragraphs.add(phrasing.week().list(turn.given(), week));
-            said.addAll(phrasing.week().listed(turn.given(), week));
+            listed.addAll(phrasing.week().listed(turn.given(), week));
+            said.addAll(listed);
         } else {
             paragraphs.addAll(phrasing.advice(due));
         }
@@ -139,7 +141,15 @@ public final class Replier {
                 paragraphs,
                 List.copyOf(said),
                 look,
-                phrasing.questionOf(due).orElse(unasked.question()));
+                phrasing.questionOf(due)
+                        .or(() -> phrasing.questionOf(today(listed, turn)))
+                        .orElse(unasked.question()));
+    }
+
+    private static List<Given> today(List<Given> listed, Turn turn) {
+        return listed.stream()
+                .filter(given -> !given.due().isAfter(turn.today()))
+                .toList();
     }
 
     /** Whether the wording of an advice ends with a question of its own. */
