@@ -2,8 +2,8 @@ package bothy.reading;
 
 import bothy.almanac.Words;
 import bothy.garden.SettingChange;
-import bothy.reading.grammar.DaySaid;
-import bothy.reading.grammar.Passage;
+import bothy.reading.said.DaySaid;
+import bothy.reading.said.Passage;
 import bothy.reading.text.Phrase;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
@@ -36,6 +36,7 @@ final class Settings {
     private final PhraseBook<String> happened;
     private final PhraseBook<String> telling;
     private final PhraseBook<String> cities = new PhraseBook<>();
+    private final ReminderWishes wishes;
 
     Settings(Words words) {
         PhraseFile file = new PhraseFile(words, FILE, Map.of());
@@ -47,6 +48,7 @@ final class Settings {
         words.names(FILE, "/frosts").forEach(frost -> file.into(frosts, "/frosts/" + frost, frost));
         usual = file.book("/usual", "usual");
         happened = file.book("/happened", "happened");
+        wishes = new ReminderWishes(words);
         telling = file.book("/places/telling", "place");
         zonesByCity().forEach((city, zone) -> cities.add(new Phrase(city, Map.of()), zone));
         words.names(FILE, "/cities")
@@ -67,6 +69,7 @@ final class Settings {
     Set<String> vocabulary() {
         Set<String> all = new HashSet<>(plain.vocabulary());
         all.addAll(telling.vocabulary());
+        all.addAll(wishes.vocabulary());
         all.addAll(cities.vocabulary());
         all.addAll(frosts.vocabulary());
         return all;
@@ -82,6 +85,7 @@ final class Settings {
             told.addAll(places(passage, sentence));
         }
         told.addAll(frost(passage, sentence));
+        told.addAll(wishes.in(passage, sentence));
         return told.stream().distinct().toList();
     }
 
@@ -97,8 +101,10 @@ final class Settings {
                 .toList();
         boolean past = !happened.all(passage.tokens(), sentence[0], sentence[1], passage)
                 .isEmpty();
-        boolean habit =
-                !usual.all(passage.tokens(), sentence[0], sentence[1], passage).isEmpty();
+        boolean last = found.stream().anyMatch(frost -> Set.of("last", "final").contains(passage.word(frost.start())));
+        boolean habit = last
+                || !usual.all(passage.tokens(), sentence[0], sentence[1], passage)
+                        .isEmpty();
         if (found.isEmpty() || days.isEmpty() || past || !habit) {
             return List.of();
         }

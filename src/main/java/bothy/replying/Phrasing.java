@@ -200,6 +200,9 @@ final class Phrasing {
         if (kind == Kind.CHAT && turn.heard().strange().isEmpty()) {
             return talk(turn.heard().plans().isEmpty() ? "chat" : "planned", Map.of());
         }
+        if (kind == Kind.FOREIGN) {
+            return onlyEnglish(turn.heard().strange().get(0));
+        }
         if (kind == Kind.OFF_TOPIC) {
             return talk("off-topic", Map.of());
         }
@@ -207,6 +210,13 @@ final class Phrasing {
             return talk("nothing-to-correct", Map.of());
         }
         return talk("not-understood", Map.of());
+    }
+
+    /** In the grower's language where the wording has it, and in English. */
+    private String onlyEnglish(String language) {
+        String english = talk("only-english", Map.of());
+        String own = wording.talk().get("only-english-" + language);
+        return own == null ? english : own + " (" + english + ")";
     }
 
     /** The day on which to look again: the earliest that the spoken advice names. */
@@ -257,6 +267,7 @@ final class Phrasing {
         Map<String, String> arguments = new java.util.HashMap<>();
         arguments.put("question", upper(question));
         arguments.put("advice", given.id());
+        arguments.put("about", Turn.key(given));
         if (given.figures().get(Verdicts.CASE) instanceof String of) {
             arguments.put(Verdicts.CASE, of);
         }
@@ -330,7 +341,7 @@ final class Phrasing {
         return wording.crops().containsKey(argument) ? vocabulary.names().many(argument) : argument.replace('-', ' ');
     }
 
-    private String talk(String id, Map<String, String> words) {
+    String talk(String id, Map<String, String> words) {
         String sentence = Objects.requireNonNull(wording.talk().get(id), () -> "no wording talk." + id);
         return new Sentence(sentence)
                 .fill(name -> Optional.ofNullable(words.get(name)))

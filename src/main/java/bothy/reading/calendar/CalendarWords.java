@@ -1,0 +1,60 @@
+package bothy.reading.calendar;
+
+import bothy.almanac.Words;
+import bothy.reading.said.DaySaid.Sort;
+import bothy.reading.text.Phrase;
+import bothy.reading.text.PhraseBook;
+import bothy.reading.text.Token;
+import java.time.DayOfWeek;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+/** The words of the calendar as the words files list them. */
+final class CalendarWords {
+    private final Map<String, DayOfWeek> weekdays = new HashMap<>();
+    private final Map<String, Integer> months = new HashMap<>();
+    private final PhraseBook<Integer> days = new PhraseBook<>();
+    private final PhraseBook<Sort> unknown = new PhraseBook<>();
+
+    CalendarWords(Words words) {
+        words.lists("calendar", "/weekdays")
+                .forEach((day, names) ->
+                        names.forEach(name -> weekdays.put(name, DayOfWeek.valueOf(day.toUpperCase(Locale.ROOT)))));
+        words.lists("calendar", "/months")
+                .forEach((month, names) -> names.forEach(name -> months.put(name, Integer.valueOf(month))));
+        words.lists("calendar", "/days").forEach((days, phrases) -> add(phrases, this.days, Integer.valueOf(days)));
+        add(words.list("calendar", "/vague"), unknown, Sort.UNKNOWN);
+        add(words.list("calendar", "/asking"), unknown, Sort.UNKNOWN);
+    }
+
+    private static <T> void add(List<String> phrases, PhraseBook<T> book, T meaning) {
+        phrases.forEach(phrase -> book.add(new Phrase(phrase, Map.of()), meaning));
+    }
+
+    Set<String> vocabulary() {
+        Set<String> vocabulary = new HashSet<>(weekdays.keySet());
+        vocabulary.addAll(months.keySet());
+        vocabulary.addAll(List.of("yesterday", "tomorrow", "fortnight", "tonight", "weekend", "morning", "overnight"));
+        return vocabulary;
+    }
+
+    DayOfWeek weekday(Token token) {
+        return token.aWord() ? weekdays.get(token.word()) : null;
+    }
+
+    Integer month(Token token) {
+        return token.aWord() ? months.get(token.word()) : null;
+    }
+
+    List<PhraseBook.Found<Integer>> days(List<Token> tokens) {
+        return days.find(tokens, 0, tokens.size(), (slot, at) -> -1);
+    }
+
+    List<PhraseBook.Found<Sort>> unknown(List<Token> tokens) {
+        return unknown.find(tokens, 0, tokens.size(), (slot, at) -> -1);
+    }
+}

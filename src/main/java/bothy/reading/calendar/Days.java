@@ -1,0 +1,64 @@
+package bothy.reading.calendar;
+
+import bothy.almanac.Words;
+import bothy.garden.Grower;
+import bothy.reading.said.DaySaid;
+import bothy.reading.said.DaySaid.Sort;
+import bothy.reading.said.NumberSaid;
+import bothy.reading.text.PhraseBook;
+import bothy.reading.text.Token;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Finds the days told in a message. A day without a year has two readings, the last such day up to today and the next one from
+ * today; records take the first, plans the second.
+ */
+public final class Days {
+    private final CalendarWords calendar;
+
+    public Days(Words words) {
+        calendar = new CalendarWords(words);
+    }
+
+    public Set<String> vocabulary() {
+        return calendar.vocabulary();
+    }
+
+    /** All days of a message in order; none overlaps another. */
+    public List<DaySaid> in(List<Token> tokens, List<NumberSaid> numbers, LocalDate today, Grower grower) {
+        List<DaySaid> all = new ArrayList<>();
+        for (PhraseBook.Found<Integer> found : calendar.days(tokens)) {
+            all.add(DaySaid.exact(found.start(), found.end(), today.plusDays(found.meaning())));
+        }
+        for (PhraseBook.Found<Sort> found : calendar.unknown(tokens)) {
+            all.add(DaySaid.without(found.start(), found.end(), found.meaning()));
+        }
+        WeekdayGrammar weekdays = new WeekdayGrammar(calendar, tokens, today);
+        MonthGrammar months = new MonthGrammar(calendar, tokens, today, grower);
+        CountedDays counted = new CountedDays(calendar, tokens, numbers, today);
+        for (int at = 0; at < tokens.size(); at++) {
+            all.addAll(weekdays.at(at));
+            all.addAll(months.at(at));
+            all.addAll(counted.at(at));
+        }
+        return apart(all);
+    }
+
+    /** Of days that overlap the longer counts. */
+    private static List<DaySaid> apart(List<DaySaid> all) {
+        List<DaySaid> sorted = new ArrayList<>(all);
+        sorted.sort(Comparator.comparingInt((DaySaid day) -> day.start() - day.end()));
+        List<DaySaid> kept = new ArrayList<>();
+        for (DaySaid day : sorted) {
+            if (kept.stream().noneMatch(day::overlaps)) {
+                kept.add(day);
+            }
+        }
+        kept.sort(Comparator.comparingInt(DaySaid::start));
+        return kept;
+    }
+}

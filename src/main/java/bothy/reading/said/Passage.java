@@ -1,0 +1,133 @@
+package bothy.reading.said;
+
+import bothy.garden.Situation;
+import bothy.reading.text.Phrase;
+import bothy.reading.text.Token;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/**
+ * A message with all that was found in it.
+ *
+ * @param message as written
+ * @param situation what is known besides
+ */
+public record Passage(
+        String message,
+        Situation situation,
+        List<Token> tokens,
+        List<NumberSaid> numbers,
+        List<Quantity> quantities,
+        List<DaySaid> days,
+        List<CropSaid> crops,
+        List<PlaceSaid> places,
+        List<ActionSaid> actions)
+        implements Phrase.Slots {
+
+    @Override
+    public int end(String slot, int at) {
+        return switch (slot) {
+            case "crop" -> ending(crops, at);
+            case "n" -> ending(numbers, at);
+            case "minus" ->
+                numbers.stream()
+                        .filter(number -> number.start() == at && number.value() < 0)
+                        .mapToInt(NumberSaid::end)
+                        .findFirst()
+                        .orElse(-1);
+            case "date" -> ending(days, at);
+            case "place" -> ending(places, at);
+            case "temp" ->
+                quantities.stream()
+                        .filter(quantity -> quantity.start() == at && quantity.degrees())
+                        .mapToInt(Quantity::end)
+                        .findFirst()
+                        .orElse(-1);
+            case "amount" -> ending(quantities, at);
+            case "year" -> year(tokens.get(at)) ? at + 1 : -1;
+            case "word" -> tokens.get(at).aWord() ? at + 1 : -1;
+            default -> -1;
+        };
+    }
+
+    private static int ending(List<? extends Span> spans, int at) {
+        for (Span span : spans) {
+            if (span.start() == at) {
+                return span.end();
+            }
+        }
+        return -1;
+    }
+
+    private static boolean year(Token token) {
+        return token.number() >= 1990 && token.number() < 2100 && token.word().length() == 4;
+    }
+
+    /** The same with other doings. */
+    public Passage with(List<ActionSaid> found) {
+        return new Passage(message, situation, tokens, numbers, quantities, days, crops, places, found);
+    }
+
+    /** The same with some crops taken as mere things. */
+    public Passage withThings(Predicate<CropSaid> things) {
+        List<CropSaid> changed = crops.stream()
+                .map(crop -> things.test(crop) ? crop.asThing() : crop)
+                .toList();
+        return new Passage(message, situation, tokens, numbers, quantities, days, changed, places, actions);
+    }
+
+    /** The same with other words at the same places. */
+    public Passage withTokens(List<Token> others) {
+        return new Passage(message, situation, others, numbers, quantities, days, crops, places, actions);
+    }
+
+    public int size() {
+        return tokens.size();
+    }
+
+    /** The word at a place, empty outside the message. */
+    public String word(int at) {
+        return at < 0 || at >= tokens.size() ? "" : tokens.get(at).word();
+    }
+
+    /** Those of a kind that lie within a stretch. */
+    public static <T extends Span> List<T> within(List<T> spans, int from, int to) {
+        return spans.stream()
+                .filter(span -> span.start() >= from && span.end() <= to)
+                .toList();
+    }
+
+    /** The sentences as stretches of tokens, their closing mark not included. */
+    public List<int[]> sentences() {
+        List<int[]> sentences = new ArrayList<>();
+        int start = 0;
+        for (int at = 0; at <= tokens.size(); at++) {
+            if (at == tokens.size() || tokens.get(at).endsSentence()) {
+                if (at > start) {
+                    sentences.add(new int[] {start, at});
+                }
+                start = at + 1;
+            }
+        }
+        return sentences;
+    }
+
+    /** Whole numbers in a stretch that count something: no part of a day, an amount or a place. */
+    public List<NumberSaid> counts(int from, int to) {
+        Predicate<NumberSaid> taken = number -> quantities.stream().anyMatch(number::overlaps)
+                || days.stream().anyMatch(number::overlaps)
+                || places.stream().anyMatch(place -> place.overlaps(number))
+                || actions.stream()
+                        .anyMatch(action -> action.action().equals("temperature") && action.overlaps(number));
+        return within(numbers, from, to).stream()
+                .filter(number -> !number.ordinal() && number.whole())
+                .filter(taken.negate())
+                .toList();
+    }
+
+    public Optional<CropSaid> cropAt(int token) {
+        return crops.stream().filter(crop -> crop.covers(token)).findFirst();
+    }
+}
