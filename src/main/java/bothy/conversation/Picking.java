@@ -5,7 +5,6 @@ import bothy.garden.Given;
 import bothy.garden.Given.Because;
 import bothy.garden.Given.Neglect;
 import bothy.garden.Given.Occasion;
-import bothy.garden.SignSeen;
 import bothy.replying.Replier;
 import bothy.replying.Turn;
 import bothy.replying.Unasked;
@@ -13,16 +12,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Picks, out of the advice of the day, what is worth speaking up for. Little of it: who is nagged stops reading. */
 final class Picking {
     private static final int MOST = 3;
     private static final int MOST_AGAIN = 5;
-    /** How long a trouble told may still be asked about. */
-    private static final int TROUBLE_DAYS = 30;
-
     private static final String WHOLE_PLOT = "";
     private static final String WEATHER = "WeatherDay";
 
@@ -111,25 +106,9 @@ final class Picking {
     }
 
     private Doubt question(List<Given> due, boolean week) {
-        Optional<SignSeen> trouble = occasions.morning() ? openTrouble() : Optional.empty();
-        if (trouble.isPresent()) {
-            return replier.howIsIt(trouble.get(), turn);
-        }
         return week || due.isEmpty()
                 ? null
                 : replier.whetherDone(due.get(0), turn).orElse(null);
-    }
-
-    /** The trouble told last of a planting whose day to look has come. */
-    private Optional<SignSeen> openTrouble() {
-        List<String> promised = promised();
-        LocalDate since = turn.today().minusDays(TROUBLE_DAYS);
-        return turn.garden().signs().stream()
-                .filter(sign -> sign.planting() != null && promised.contains(Raised.trouble(sign.planting())))
-                .filter(sign -> sign.on() != null && sign.on().isAfter(since))
-                .filter(sign -> turn.garden().growing().stream()
-                        .anyMatch(planting -> planting.id().equals(sign.planting())))
-                .reduce((first, last) -> last);
     }
 
     /** Whether the forecast or the weather of these days is what the advice rests on. */

@@ -46,7 +46,8 @@ final class Settling {
     }
 
     private Optional<String> about() {
-        return chosen == null
+        // An answer about a trouble is noted with its case.
+        return chosen == null || CaseNotes.ofACase(memory.pending())
                 ? Optional.empty()
                 : Optional.ofNullable(memory.pending().arguments().get("about"));
     }
@@ -73,7 +74,8 @@ final class Settling {
         Raised before = memory.unasked();
         return about().map(task -> switch (String.valueOf(chosen.meaning())) {
                     case "no" -> toldNothing(heard) ? before.notYet(task, today) : before;
-                    case "yes", "skip" -> before.leftOut(task, today);
+                    case "yes" -> toldNothing(heard) ? before.leftOut(task, today) : before.done(task);
+                    case "skip" -> before.leftOut(task, today);
                     default -> before;
                 })
                 .orElse(before);

@@ -7,7 +7,6 @@ import bothy.garden.Event;
 import bothy.garden.Given;
 import bothy.garden.Heard;
 import bothy.garden.Kind;
-import bothy.garden.SignSeen;
 import bothy.garden.Statement;
 import bothy.garden.What;
 import java.util.List;
@@ -54,39 +53,6 @@ final class FollowingUp {
         }
         Event event = Event.of(What.of(says.done()).orElseThrow(), null, given.crop(), turn.today());
         return Heard.of(List.of(Statement.sure(event, List.of(given.planting()))));
-    }
-
-    Doubt howIsIt(SignSeen sign) {
-        String crops = phrasing.vocabulary().names().planting(sign.planting());
-        String seen = sign.sign().replace('-', ' ');
-        Event better = Event.of(What.NOTE, null, sign.crop(), turn.today())
-                .withDetail(talk("note-better", Map.of("sign", seen)));
-        Heard still = still(new SignSeen(sign.sign(), sign.planting(), sign.crop(), turn.today(), sign.where(), null));
-        return new Doubt(
-                Doubt.About.ADVICE,
-                Map.of("question", talk("how-is-it", Map.of("sign", seen, "crops", crops)), "advice", ""),
-                List.of(
-                        new Choice(
-                                talk("button-better", Map.of()),
-                                "yes",
-                                Heard.of(List.of(Statement.sure(better, List.of(sign.planting()))))),
-                        new Choice(talk("button-the-same", Map.of()), "no", still),
-                        new Choice(talk("button-worse", Map.of()), "worse", still)),
-                null);
-    }
-
-    private static Heard still(SignSeen sign) {
-        return new Heard(
-                List.of(),
-                List.of(),
-                List.of(sign),
-                List.of(),
-                List.of(),
-                List.of(),
-                null,
-                List.of(),
-                Kind.TROUBLE,
-                false);
     }
 
     private String talk(String id, Map<String, String> words) {

@@ -11,7 +11,6 @@ import bothy.garden.Given;
 import bothy.garden.Inquiry;
 import bothy.garden.Question;
 import bothy.garden.Reply;
-import bothy.garden.SignSeen;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -152,11 +151,6 @@ public final class Replier {
     /** The question whether a task is done, with the answers done, not yet and skip; empty for what is no task. */
     public Optional<Doubt> whetherDone(Given given, Turn turn) {
         return new FollowingUp(wording, phrasing(turn), turn).whetherDone(given);
-    }
-
-    /** The question how a trouble told earlier is now. */
-    public Doubt howIsIt(SignSeen sign, Turn turn) {
-        return new FollowingUp(wording, phrasing(turn), turn).howIsIt(sign);
     }
 
     /** A fixed sentence of the wording. */
