@@ -93,7 +93,15 @@ final class ReadVerb implements Callable<Integer> {
         asked.path("plantings").forEach(one -> lines.add(one.asText()));
         List<Planting> plantings = plantingLines.read(lines, today, grower);
         return reading.read(
-                asked.path("text").asText(), new Situation(today, grower, plantings, null, List.of(), List.of()));
+                asked.path("text").asText(),
+                new Situation(
+                        today,
+                        grower,
+                        plantings,
+                        null,
+                        List.of(),
+                        List.of(),
+                        plantingLines.happened(lines, today, grower)));
     }
 
     private static Map<String, Object> error(Object id, String text) {

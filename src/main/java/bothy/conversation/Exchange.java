@@ -23,6 +23,7 @@ import bothy.garden.SignSeen;
 import bothy.garden.Situation;
 import bothy.garden.Statement;
 import bothy.garden.WeatherDay;
+import bothy.garden.What;
 import bothy.replying.Answer;
 import bothy.replying.Turn;
 import java.time.LocalDate;
@@ -137,7 +138,20 @@ final class Exchange {
 
     private Situation situation() {
         return new Situation(
-                today, before.grower(), before.plantings(), memory.pending(), Replay.lately(lines), memory.mentioned());
+                today,
+                before.grower(),
+                before.plantings(),
+                memory.pending(),
+                Replay.lately(lines),
+                memory.mentioned(),
+                happened());
+    }
+
+    /** What the diary tells of each planting. */
+    private Map<String, Set<What>> happened() {
+        return before.events().stream()
+                .filter(event -> event.planting() != null)
+                .collect(Collectors.groupingBy(Event::planting, Collectors.mapping(Event::what, Collectors.toSet())));
     }
 
     private List<Logged> write(Heard heard, List<Entry> closerLook) {

@@ -10,10 +10,14 @@ public enum Kind {
     SETTING,
     CHAT,
     OFF_TOPIC,
+    /** In a language that is not spoken yet; to others it counts as off-topic. */
+    FOREIGN,
     MIXED;
 
     /** The word of the vocabulary, with hyphens. */
     public String word() {
-        return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        return this == FOREIGN
+                ? OFF_TOPIC.word()
+                : name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
     }
 }

@@ -2,6 +2,8 @@ package bothy.garden;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
 /**
  * What reading may know besides the text itself.
@@ -12,6 +14,7 @@ import java.util.List;
  * @param pending the question that the bot asked last, {@code null} when none waits
  * @param lately the diary lines of the last message that wrote any, for "no, that was Tuesday"
  * @param mentioned ids of the plantings that were talked about last, for "they"
+ * @param happened what the diary tells already of each planting, by its id
  */
 public record Situation(
         LocalDate today,
@@ -19,10 +22,28 @@ public record Situation(
         List<Planting> plantings,
         Doubt pending,
         List<Logged> lately,
-        List<String> mentioned) {
+        List<String> mentioned,
+        Map<String, Set<What>> happened) {
     public Situation {
         plantings = List.copyOf(plantings);
         lately = List.copyOf(lately);
         mentioned = List.copyOf(mentioned);
+        happened = Map.copyOf(happened);
+    }
+
+    /** Where nothing is known to have happened yet. */
+    public Situation(
+            LocalDate today,
+            Grower grower,
+            List<Planting> plantings,
+            Doubt pending,
+            List<Logged> lately,
+            List<String> mentioned) {
+        this(today, grower, plantings, pending, lately, mentioned, Map.of());
+    }
+
+    /** Whether the diary tells one of these of a planting. */
+    public boolean has(Planting planting, Set<What> any) {
+        return happened.getOrDefault(planting.id(), Set.of()).stream().anyMatch(any::contains);
     }
 }

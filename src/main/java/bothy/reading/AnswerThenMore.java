@@ -30,7 +30,8 @@ final class AnswerThenMore {
                 situation.plantings(),
                 null,
                 List.of(),
-                about.isEmpty() ? situation.mentioned() : about);
+                about.isEmpty() ? situation.mentioned() : about,
+                situation.happened());
         Heard more = reading.understood(text.substring(comma + 1), after);
         boolean tellsMore = !more.statements().isEmpty()
                 || !more.inquiries().isEmpty()

@@ -6,11 +6,11 @@ import bothy.garden.Logged;
 import bothy.garden.Planting;
 import bothy.garden.SignSeen;
 import bothy.garden.What;
-import bothy.reading.grammar.CropSaid;
-import bothy.reading.grammar.DaySaid;
-import bothy.reading.grammar.NumberSaid;
-import bothy.reading.grammar.Passage;
-import bothy.reading.grammar.Quantity;
+import bothy.reading.said.CropSaid;
+import bothy.reading.said.DaySaid;
+import bothy.reading.said.NumberSaid;
+import bothy.reading.said.Passage;
+import bothy.reading.said.Quantity;
 import bothy.reading.told.PlantingsMeant;
 import bothy.reading.told.Told;
 import java.time.LocalDate;
@@ -76,7 +76,7 @@ record Changes(
     }
 
     /** "8 not 6" and "not 6, 8": what directly follows "not" is wrong, the other is right. */
-    private static <T extends bothy.reading.grammar.Span> T pick(List<T> parts, int not, boolean right) {
+    private static <T extends bothy.reading.said.Span> T pick(List<T> parts, int not, boolean right) {
         T wrong = not < 0
                 ? null
                 : parts.stream()

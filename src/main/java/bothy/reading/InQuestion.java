@@ -2,7 +2,7 @@ package bothy.reading;
 
 import bothy.garden.Inquiry;
 import bothy.garden.Question;
-import bothy.reading.grammar.Passage;
+import bothy.reading.said.Passage;
 import bothy.reading.text.PhraseBook.Found;
 import java.util.EnumSet;
 import java.util.List;

@@ -9,7 +9,7 @@ import bothy.garden.SettingChange;
 import bothy.garden.SignSeen;
 import bothy.garden.Statement;
 import bothy.garden.What;
-import bothy.reading.grammar.Passage;
+import bothy.reading.said.Passage;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseFile;
 import java.util.EnumSet;

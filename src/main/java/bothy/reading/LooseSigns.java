@@ -1,7 +1,7 @@
 package bothy.reading;
 
 import bothy.almanac.Words;
-import bothy.reading.grammar.Passage;
+import bothy.reading.said.Passage;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;

@@ -4,7 +4,7 @@ import bothy.almanac.Words;
 import bothy.garden.FeedLabel;
 import bothy.garden.Inquiry;
 import bothy.garden.Question;
-import bothy.reading.grammar.Passage;
+import bothy.reading.said.Passage;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseFile;
 import java.util.List;

@@ -4,16 +4,18 @@ import bothy.garden.Grower;
 import bothy.garden.Planting;
 import bothy.garden.Planting.Start;
 import bothy.garden.Situation;
-import bothy.reading.grammar.CropSaid;
-import bothy.reading.grammar.DaySaid;
-import bothy.reading.grammar.Passage;
-import bothy.reading.grammar.PlaceSaid;
+import bothy.garden.What;
+import bothy.reading.said.CropSaid;
+import bothy.reading.said.DaySaid;
+import bothy.reading.said.Passage;
+import bothy.reading.said.PlaceSaid;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Reads plantings told in plain English, one a line: "6 tomatoes sown 2027-03-10, in pots, windowsill". */
 public final class PlantingLines {
@@ -37,6 +39,24 @@ public final class PlantingLines {
             }
         }
         return plantings;
+    }
+
+    /** What the lines tell as having happened, by the ids that {@link #read} gives. */
+    public Map<String, Set<What>> happened(List<String> lines, LocalDate today, Grower grower) {
+        Map<String, Set<What>> happened = new HashMap<>();
+        Map<String, Integer> numbers = new HashMap<>();
+        Situation bare = new Situation(today, grower, List.of(), null, List.of(), List.of());
+        for (String line : lines) {
+            Passage passage = reading.passage(line, bare);
+            if (!passage.crops().isEmpty()) {
+                String crop = passage.crops().get(0).crop();
+                Set<What> told = passage.actions().stream()
+                        .flatMap(action -> What.of(action.action()).stream())
+                        .collect(Collectors.toSet());
+                happened.put(crop + "-" + numbers.merge(crop, 1, Integer::sum), told);
+            }
+        }
+        return happened;
     }
 
     private Planting planting(Passage passage, CropSaid crop, int number) {

@@ -1,6 +1,6 @@
 package bothy.reading;
 
-import bothy.reading.grammar.Passage;
+import bothy.reading.said.Passage;
 import bothy.reading.told.Told;
 import java.util.List;
 import java.util.Set;

@@ -3,7 +3,7 @@ package bothy.reading;
 import bothy.almanac.RulesBroken;
 import bothy.almanac.Words;
 import bothy.garden.Question;
-import bothy.reading.grammar.Passage;
+import bothy.reading.said.Passage;
 import bothy.reading.text.Phrase;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;

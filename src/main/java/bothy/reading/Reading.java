@@ -6,10 +6,10 @@ import bothy.garden.Heard;
 import bothy.garden.Kind;
 import bothy.garden.Situation;
 import bothy.reading.grammar.CropNames;
-import bothy.reading.grammar.CropSaid;
 import bothy.reading.grammar.Grammar;
 import bothy.reading.grammar.Moods;
-import bothy.reading.grammar.Passage;
+import bothy.reading.said.CropSaid;
+import bothy.reading.said.Passage;
 import bothy.reading.told.Particulars;
 import java.util.HashSet;
 import java.util.List;
@@ -26,6 +26,7 @@ public final class Reading {
     private final Sentences sentences;
     private final Corrections corrections;
     private final Answers answers;
+    private final Languages languages;
     private final CloserLook closerLook;
     private final LooseSigns looseSigns;
 
@@ -55,6 +56,7 @@ public final class Reading {
                         Corrections.vocabulary(words))
                 .forEach(known::addAll);
         grammar = new Grammar(words, known);
+        languages = new Languages(grammar.spelling());
         corrections = new Corrections(words, grammar.cropNames());
         sentences = new Sentences(moods, particulars, questions, signs, settings, kinds, grammar);
     }
@@ -111,9 +113,27 @@ public final class Reading {
                 .toList();
     }
 
+    private static Heard foreign(String language) {
+        return new Heard(
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                null,
+                List.of(language),
+                Kind.FOREIGN,
+                false);
+    }
+
     /** As {@link #read}, but a defect shows itself. */
     Heard understood(String text, Situation situation) {
         Passage passage = grammar.passage(text, situation);
+        String language = languages.foreign(passage);
+        if (language != null) {
+            return foreign(language);
+        }
         Sentences.Gathered gathered = sentences.gathered(passage);
         if (situation.pending() != null) {
             Heard first = AnswerThenMore.of(text, situation, this);

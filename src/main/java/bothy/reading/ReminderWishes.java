@@ -2,8 +2,8 @@ package bothy.reading;
 
 import bothy.almanac.Words;
 import bothy.garden.SettingChange;
-import bothy.reading.grammar.DaySaid;
-import bothy.reading.grammar.Passage;
+import bothy.reading.said.DaySaid;
+import bothy.reading.said.Passage;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseFile;
 import java.time.LocalDate;

@@ -7,12 +7,13 @@ import bothy.garden.Plan;
 import bothy.garden.SettingChange;
 import bothy.garden.SignSeen;
 import bothy.garden.Statement;
-import bothy.reading.grammar.ActionSaid;
-import bothy.reading.grammar.Clause;
 import bothy.reading.grammar.Clauses;
 import bothy.reading.grammar.Grammar;
 import bothy.reading.grammar.Moods;
-import bothy.reading.grammar.Passage;
+import bothy.reading.said.ActionSaid;
+import bothy.reading.said.Clause;
+import bothy.reading.said.Passage;
+import bothy.reading.text.Conjugation.Form;
 import bothy.reading.text.PhraseBook.Found;
 import bothy.reading.told.Asking;
 import bothy.reading.told.Particulars;
@@ -26,7 +27,29 @@ import java.util.Set;
 /** Gathers what the sentences of a message tell, ask and show. */
 final class Sentences {
     /** Doings that a sign may use the words of: "covered in greenfly", "flowers dropping". */
-    private static final Set<String> SEEN = Set.of("fruit-set", "emerged", "colour-turned", "protected");
+    private static final Set<String> SEEN = Set.of("fruit-set", "emerged", "colour-turned", "protected", "note");
+
+    private static final Set<String> COVERS = Set.of(
+            "cover",
+            "covers",
+            "fleece",
+            "net",
+            "nets",
+            "netting",
+            "mesh",
+            "cloche",
+            "cloches",
+            "lid",
+            "lids",
+            "tops",
+            "leaves",
+            "suckers",
+            "sideshoots",
+            "flowers",
+            "caterpillars",
+            "slugs",
+            "snails",
+            "weeds");
 
     private final Clauses clauses;
     private final Statements statements;
@@ -66,7 +89,7 @@ final class Sentences {
         List<SettingChange> set = new ArrayList<>();
         Passage passage = whole;
         for (int[] sentence : whole.sentences()) {
-            List<Found<String>> troubles = withoutSoil(passage, signs.in(passage, sentence));
+            List<Found<String>> troubles = withoutSoil(passage, seenIn(passage, sentence));
             List<SettingChange> told = settings.in(passage, sentence);
             passage = without(passage, sentence, troubles, !told.isEmpty());
             int begins = questions.begins(passage, sentence);
@@ -91,13 +114,40 @@ final class Sentences {
                 set);
     }
 
+    private List<Found<String>> seenIn(Passage passage, int[] sentence) {
+        List<Found<String>> seen = signs.in(passage, sentence);
+        return seen.isEmpty() ? signs.in(PartsMeant.named(passage, sentence), sentence) : seen;
+    }
+
     /** What tells of trouble or of habit is no doing: "flowers dropping", "our last frost is in May". */
     private static Passage without(Passage passage, int[] sentence, List<Found<String>> troubles, boolean setting) {
         List<ActionSaid> kept = new ArrayList<>(passage.actions());
         kept.removeIf(action -> action.start() >= sentence[0]
                 && action.end() <= sentence[1]
-                && (setting && settled(action) || troubled(action, troubles)));
+                && (setting && settled(action)
+                        || troubled(action, troubles)
+                        || coveredIn(passage, action)
+                        || uncovered(passage, action)));
         return passage.with(kept);
+    }
+
+    /** "Covered in scabs" is no cover. */
+    private static boolean coveredIn(Passage passage, ActionSaid action) {
+        return action.action().equals("protected")
+                && passage.word(action.lastWord()).equals("covered")
+                && passage.word(action.lastWord() + 1).equals("in");
+    }
+
+    /** "Took the covers off the potatoes" picks none. */
+    private static boolean uncovered(Passage passage, ActionSaid action) {
+        boolean off = action.action().equals("harvested")
+                && passage.word(action.lastWord()).equals("off");
+        for (int at = action.start(); off && at < action.lastWord(); at++) {
+            if (COVERS.contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A crop named only with a trouble is not the object of a doing: "the peas are up but no sign of the carrots". */
@@ -117,6 +167,7 @@ final class Sentences {
     /** "The soil is bone dry" tells of the soil, not of trouble. */
     private static List<Found<String>> withoutSoil(Passage passage, List<Found<String>> troubles) {
         return troubles.stream()
+                .filter(trouble -> !plantingHole(passage, trouble))
                 .filter(trouble -> !Set.of("underwatering", "overwatering").contains(trouble.meaning())
                         || passage.actions().stream()
                                 .noneMatch(action -> action.action().equals("soil-checked")
@@ -125,9 +176,22 @@ final class Sentences {
                 .toList();
     }
 
+    /** "Put the leeks into their holes". */
+    private static boolean plantingHole(Passage passage, Found<String> trouble) {
+        return trouble.meaning().equals("holes-in-leaves")
+                && passage.actions().stream()
+                        .anyMatch(action -> action.action().equals("planted-out")
+                                && action.words().intersects(trouble.place().words()));
+    }
+
     /** What a sign's words tell is no doing; of plants that died both are true unless the sign has all the words. */
     private static boolean troubled(ActionSaid action, List<Found<String>> troubles) {
+        if (!troubles.isEmpty() && action.form() == Form.PLAIN && action.words().cardinality() == 1) {
+            // "Thin brown stems": who tells of trouble gives no orders.
+            return true;
+        }
         boolean frost = action.action().equals("frost")
+                && action.words().cardinality() < 2
                 && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("frost-damage"));
         boolean seen = SEEN.contains(action.action());
         boolean fallen = action.action().equals("flowering")

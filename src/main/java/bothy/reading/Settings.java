@@ -2,8 +2,8 @@ package bothy.reading;
 
 import bothy.almanac.Words;
 import bothy.garden.SettingChange;
-import bothy.reading.grammar.DaySaid;
-import bothy.reading.grammar.Passage;
+import bothy.reading.said.DaySaid;
+import bothy.reading.said.Passage;
 import bothy.reading.text.Phrase;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
@@ -101,8 +101,10 @@ final class Settings {
                 .toList();
         boolean past = !happened.all(passage.tokens(), sentence[0], sentence[1], passage)
                 .isEmpty();
-        boolean habit =
-                !usual.all(passage.tokens(), sentence[0], sentence[1], passage).isEmpty();
+        boolean last = found.stream().anyMatch(frost -> Set.of("last", "final").contains(passage.word(frost.start())));
+        boolean habit = last
+                || !usual.all(passage.tokens(), sentence[0], sentence[1], passage)
+                        .isEmpty();
         if (found.isEmpty() || days.isEmpty() || past || !habit) {
             return List.of();
         }

@@ -200,6 +200,9 @@ final class Phrasing {
         if (kind == Kind.CHAT && turn.heard().strange().isEmpty()) {
             return talk(turn.heard().plans().isEmpty() ? "chat" : "planned", Map.of());
         }
+        if (kind == Kind.FOREIGN) {
+            return onlyEnglish(turn.heard().strange().get(0));
+        }
         if (kind == Kind.OFF_TOPIC) {
             return talk("off-topic", Map.of());
         }
@@ -207,6 +210,13 @@ final class Phrasing {
             return talk("nothing-to-correct", Map.of());
         }
         return talk("not-understood", Map.of());
+    }
+
+    /** In the grower's language where the wording has it, and in English. */
+    private String onlyEnglish(String language) {
+        String english = talk("only-english", Map.of());
+        String own = wording.talk().get("only-english-" + language);
+        return own == null ? english : own + " (" + english + ")";
     }
 
     /** The day on which to look again: the earliest that the spoken advice names. */

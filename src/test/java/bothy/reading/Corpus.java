@@ -56,11 +56,25 @@ final class Corpus {
         LocalDate today =
                 message.has("today") ? LocalDate.parse(message.get("today").asText()) : DAY;
         Grower grower = new Grower(
-                ZoneId.of("Europe/London"), null, null, null, null, Units.METRIC, null, message.has("month-first"));
+                ZoneId.of("Europe/London"),
+                null,
+                null,
+                null,
+                null,
+                message.has("us") ? Units.US : Units.METRIC,
+                null,
+                message.has("month-first"));
         List<String> lines = texts(gardens.path(message.path("garden").asText("none")));
-        List<Planting> plantings = new PlantingLines(reading).read(lines, today, grower);
-        Situation situation =
-                new Situation(today, grower, plantings, null, List.of(), texts(message.path("mentioned")));
+        PlantingLines plantingLines = new PlantingLines(reading);
+        List<Planting> plantings = plantingLines.read(lines, today, grower);
+        Situation situation = new Situation(
+                today,
+                grower,
+                plantings,
+                null,
+                List.of(),
+                texts(message.path("mentioned")),
+                plantingLines.happened(lines, today, grower));
         boolean nothing = message.has("nothing");
         return new Labelled(
                 message.get("say").asText(),

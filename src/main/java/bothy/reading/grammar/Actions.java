@@ -2,6 +2,7 @@ package bothy.reading.grammar;
 
 import bothy.almanac.RulesBroken;
 import bothy.almanac.Words;
+import bothy.reading.said.ActionSaid;
 import bothy.reading.text.Conjugation;
 import bothy.reading.text.Conjugation.Form;
 import bothy.reading.text.Phrase;

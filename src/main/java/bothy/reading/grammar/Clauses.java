@@ -1,5 +1,11 @@
 package bothy.reading.grammar;
 
+import bothy.reading.said.ActionSaid;
+import bothy.reading.said.Clause;
+import bothy.reading.said.CropSaid;
+import bothy.reading.said.Mood;
+import bothy.reading.said.NumberSaid;
+import bothy.reading.said.Passage;
 import bothy.reading.text.Conjugation.Form;
 import java.util.ArrayList;
 import java.util.List;

@@ -2,6 +2,7 @@ package bothy.reading.grammar;
 
 import bothy.almanac.Words;
 import bothy.garden.Planting;
+import bothy.reading.said.CropSaid;
 import bothy.reading.text.Phrase;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
@@ -122,7 +123,20 @@ public final class CropNames {
             return false;
         }
         return plantings.stream().anyMatch(planting -> planting.crop().equals(crop))
-                || ledByNumber(tokens, name.start());
+                || ledByNumber(tokens, name.start())
+                || toldOf(tokens, name.start(), name.end());
+    }
+
+    /** "The runners are in": of what grows, not of people. */
+    private static boolean toldOf(List<Token> tokens, int start, int end) {
+        return start > 0
+                && end < tokens.size()
+                && Set.of("the", "those", "these", "all")
+                        .contains(tokens.get(start - 1).word())
+                && Set.of("in", "up", "out", "are", "have", "need", "off", "look", "today")
+                        .contains(tokens.get(end).word())
+                && !Set.of("sprouts", "leaks", "cloves", "mint", "leak")
+                        .contains(tokens.get(start).word());
     }
 
     private static boolean ledByNumber(List<Token> tokens, int at) {

@@ -2,6 +2,13 @@ package bothy.reading.grammar;
 
 import bothy.almanac.Words;
 import bothy.garden.Situation;
+import bothy.reading.calendar.Days;
+import bothy.reading.said.ActionSaid;
+import bothy.reading.said.CropSaid;
+import bothy.reading.said.DaySaid;
+import bothy.reading.said.NumberSaid;
+import bothy.reading.said.Passage;
+import bothy.reading.said.Quantity;
 import bothy.reading.text.Spelling;
 import bothy.reading.text.Token;
 import java.util.ArrayList;

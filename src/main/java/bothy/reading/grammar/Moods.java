@@ -2,6 +2,9 @@ package bothy.reading.grammar;
 
 import bothy.almanac.RulesBroken;
 import bothy.almanac.Words;
+import bothy.reading.said.ActionSaid;
+import bothy.reading.said.Mood;
+import bothy.reading.said.Passage;
 import bothy.reading.text.Conjugation.Form;
 import bothy.reading.text.Phrase;
 import bothy.reading.text.PhraseBook;

@@ -1,6 +1,7 @@
 package bothy.reading.grammar;
 
 import bothy.almanac.Words;
+import bothy.reading.said.NumberSaid;
 import bothy.reading.text.Phrase;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.Token;

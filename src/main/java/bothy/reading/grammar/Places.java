@@ -1,6 +1,8 @@
 package bothy.reading.grammar;
 
 import bothy.almanac.Words;
+import bothy.reading.said.NumberSaid;
+import bothy.reading.said.PlaceSaid;
 import bothy.reading.text.Phrase;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.Token;

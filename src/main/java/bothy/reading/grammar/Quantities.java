@@ -2,6 +2,8 @@ package bothy.reading.grammar;
 
 import bothy.almanac.Words;
 import bothy.garden.Units;
+import bothy.reading.said.NumberSaid;
+import bothy.reading.said.Quantity;
 import bothy.reading.text.Phrase;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.Token;

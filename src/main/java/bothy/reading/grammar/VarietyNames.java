@@ -1,5 +1,6 @@
 package bothy.reading.grammar;
 
+import bothy.reading.said.CropSaid;
 import bothy.reading.text.Token;
 import java.util.ArrayList;
 import java.util.List;

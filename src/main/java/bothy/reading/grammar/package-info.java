@@ -1,5 +1,5 @@
 /**
- * The parts that a message is made of: numbers, quantities, days, crops, places and the doings told of them, each with the
- * tokens that it stands on. What they mean together is for the room above.
+ * Takes a message apart: finds the numbers, quantities, crops, places and doings in its tokens and cuts its sentences into clauses
+ * with their mood. What they mean together is for the room above.
  */
 package bothy.reading.grammar;

@@ -2,12 +2,12 @@ package bothy.reading.told;
 
 import bothy.garden.Event;
 import bothy.garden.What;
-import bothy.reading.grammar.Clause;
-import bothy.reading.grammar.CropSaid;
-import bothy.reading.grammar.NumberSaid;
-import bothy.reading.grammar.Passage;
-import bothy.reading.grammar.PlaceSaid;
-import bothy.reading.grammar.Quantity;
+import bothy.reading.said.Clause;
+import bothy.reading.said.CropSaid;
+import bothy.reading.said.NumberSaid;
+import bothy.reading.said.Passage;
+import bothy.reading.said.PlaceSaid;
+import bothy.reading.said.Quantity;
 import bothy.reading.text.Token;
 import java.util.HashSet;
 import java.util.List;
@@ -37,12 +37,30 @@ public final class Particulars {
     /** The count told for a crop, {@code null} when none is. */
     Integer count(Passage passage, Clause clause, CropSaid crop) {
         List<NumberSaid> numbers = passage.counts(clause.from(), clause.to());
+        if (crop.end() <= clause.from() && loose(passage, clause, numbers) != null) {
+            return loose(passage, clause, numbers);
+        }
         Integer before = before(passage, numbers, crop, clause.action().action().equals("harvested"));
         if (before != null) {
             return before;
         }
+        Integer listed = listed(clause, numbers, crop);
+        if (listed != null) {
+            return listed;
+        }
         Integer after = after(passage, numbers, crop);
         return after != null || clause.crops().size() > 1 ? after : loose(passage, clause, numbers);
+    }
+
+    /** "The courgettes and pumpkins, 3 and 2": as many numbers as crops, all after the last. */
+    private static Integer listed(Clause clause, List<NumberSaid> numbers, CropSaid crop) {
+        int crops = clause.crops().size();
+        int last = crops == 0 ? 0 : clause.crops().get(crops - 1).end();
+        boolean each = crops > 1
+                && numbers.size() == crops
+                && numbers.get(0).start() >= last
+                && numbers.get(crops - 1).start() - numbers.get(0).start() <= 2 * crops;
+        return each ? whole(numbers.get(clause.crops().indexOf(crop)).value()) : null;
     }
 
     /** "6 little tomato plants", "4 of the toms", "2 trays of 12 lettuces". */
@@ -171,12 +189,14 @@ public final class Particulars {
             String next = passage.word(number.end());
             String last = passage.word(number.start() - 1);
             boolean pronoun = passage.word(number.start()).equals("one")
-                    && Set.of("the", "this", "that", "which", "other", "no", "each", "every", "any", "last")
+                    && Set.of(
+                                    "the", "this", "that", "which", "other", "no", "each", "every", "any", "last",
+                                    "first", "second", "third", "next", "another")
                             .contains(last);
             boolean unit = notCounts.contains(next)
                     || Set.of("per", "each", "every", "by", "to").contains(next)
                     || Set.of("each", "per", "a").contains(passage.word(number.end() + 1)) && counted.contains(next)
-                    || Set.of("by", "bar", "but", "except").contains(last)
+                    || Set.of("by", "bar", "but", "except", "off", "from").contains(last)
                     || last.equals("at")
                     || last.equals("week");
             if (!pronoun && !unit && standsAlone(passage, clause, number)) {
@@ -192,8 +212,12 @@ public final class Particulars {
                 || number.start() > 0 && clause.action().words().get(number.start() - 1)
                 || clause.action().covers(number.start());
         boolean bracketed = passage.word(number.start() - 1).equals("(") && next.equals(")");
+        String last = passage.word(number.start() - 1);
+        boolean between = last.equals(",") && next.equals(",");
         return atVerb
                 || bracketed
+                || between
+                || last.equals("all") && !notCounts.contains(next)
                 || counted.contains(next)
                 || Set.of("of", "out", "more", "so", "are", "have", "up", "in", "into", "on")
                         .contains(next)

@@ -3,10 +3,10 @@ package bothy.reading.told;
 import bothy.garden.Planting;
 import bothy.garden.Situation;
 import bothy.garden.What;
-import bothy.reading.grammar.Clause;
-import bothy.reading.grammar.CropSaid;
-import bothy.reading.grammar.Passage;
-import bothy.reading.grammar.PlaceSaid;
+import bothy.reading.said.Clause;
+import bothy.reading.said.CropSaid;
+import bothy.reading.said.Passage;
+import bothy.reading.said.PlaceSaid;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -135,6 +135,17 @@ public final class PlantingsMeant {
 
     /** The clause's own stretch. */
     public static List<Planting> of(CropSaid crop, Passage passage, Clause clause, boolean placeTells) {
-        return of(crop, passage, clause.from(), clause.to(), placeTells);
+        List<Planting> fitting = of(crop, passage, clause.from(), clause.to(), placeTells);
+        return Passage.within(passage.days(), clause.from(), clause.to()).stream()
+                .filter(day -> clause.inRelative(day.start()) && day.known())
+                .findFirst()
+                .map(day -> keep(fitting, planting -> begunAbout(planting, day.past())))
+                .orElse(fitting);
+    }
+
+    /** "The carrots I sowed on 3 April": a day or two either way is the same sowing. */
+    private static boolean begunAbout(Planting planting, java.time.LocalDate day) {
+        return planting.begun() != null
+                && Math.abs(java.time.temporal.ChronoUnit.DAYS.between(planting.begun(), day)) <= 2;
     }
 }

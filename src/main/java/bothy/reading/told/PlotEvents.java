@@ -4,10 +4,10 @@ import bothy.garden.Doubt;
 import bothy.garden.Event;
 import bothy.garden.Units;
 import bothy.garden.What;
-import bothy.reading.grammar.Clause;
-import bothy.reading.grammar.Passage;
-import bothy.reading.grammar.PlaceSaid;
-import bothy.reading.grammar.Quantity;
+import bothy.reading.said.Clause;
+import bothy.reading.said.Passage;
+import bothy.reading.said.PlaceSaid;
+import bothy.reading.said.Quantity;
 import java.util.List;
 import java.util.Set;
 

@@ -5,12 +5,12 @@ import bothy.garden.Event;
 import bothy.garden.Plan;
 import bothy.garden.Planting;
 import bothy.garden.What;
-import bothy.reading.grammar.Clause;
-import bothy.reading.grammar.CropSaid;
-import bothy.reading.grammar.DaySaid;
 import bothy.reading.grammar.Grammar;
-import bothy.reading.grammar.Mood;
-import bothy.reading.grammar.Passage;
+import bothy.reading.said.Clause;
+import bothy.reading.said.CropSaid;
+import bothy.reading.said.DaySaid;
+import bothy.reading.said.Mood;
+import bothy.reading.said.Passage;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,7 +39,8 @@ public final class Statements {
                 if (!toCome(passage, clause)) {
                     told.addAll(ofClause(passage, clause, told));
                 }
-                if (whatMeant.of(passage, clause, null) == What.NOTE) {
+                if (whatMeant.of(passage, clause, null) == What.NOTE
+                        && clause.action().detail() == null) {
                     // What follows is the note's own text.
                     break;
                 }
@@ -94,13 +95,27 @@ public final class Statements {
     private List<Told> ofClause(Passage passage, Clause clause, List<Told> before) {
         List<Told> told = new ArrayList<>();
         for (CropSaid crop : clause.crops()) {
+            if (dugFor(passage, clause, crop)) {
+                return List.of();
+            }
             told.add(finished(passage, clause, ofCrop(passage, clause, crop), WhenTold.said(passage, clause, crop)));
         }
         if (told.isEmpty()) {
             DaySaid day = WhenTold.said(passage, clause);
             withoutCrop(passage, clause, before).forEach(one -> told.add(finished(passage, clause, one, day)));
         }
+        if (told.size() == 1 && told.get(0).event().count() != null) {
+            told.addAll(OnAnotherDay.of(passage, clause, told.get(0)));
+        }
         return told;
+    }
+
+    /** "Dug a trench for the beans" gathers none. */
+    private static boolean dugFor(Passage passage, Clause clause, CropSaid crop) {
+        int before = Set.of("the", "my", "our", "some", "next").contains(passage.word(crop.start() - 1)) ? 2 : 1;
+        return clause.action().action().equals("harvested")
+                && passage.word(crop.start() - before).equals("for")
+                && passage.word(clause.action().start()).startsWith("d");
     }
 
     private Told ofCrop(Passage passage, Clause clause, CropSaid crop) {
@@ -110,7 +125,7 @@ public final class Statements {
                 .withCount(what == What.RAIN ? null : particulars.count(passage, clause, crop))
                 .withDetail(clause.action().detail());
         event = particulars.withAmount(event, passage, clause, crop);
-        if (what == What.NOTE) {
+        if (what == What.NOTE && clause.action().detail() == null) {
             event = PlotEvents.told(event, passage, clause);
         } else if (what == What.HARVESTED && lastOne(passage, clause)) {
             event = event.withDetail("last");
@@ -124,7 +139,12 @@ public final class Statements {
         Told placed = toPlace || what == What.STORED || what == What.CURED
                 ? told.with(Particulars.withPlace(told.event(), passage, clause, crop))
                 : told;
-        return withPlantings(placed, PlantingsMeant.of(crop, passage, clause, !toPlace), crop, passage);
+        int verb = clause.action().words().nextSetBit(0);
+        // "Tomatoes on the windowsill pricked out": a place before the verb tells which, one after it where to.
+        List<Planting> fitting = toPlace && crop.end() <= verb
+                ? PlantingsMeant.of(crop, passage, crop.start(), verb, true)
+                : PlantingsMeant.of(crop, passage, clause, !toPlace);
+        return withPlantings(placed, fitting, crop, passage);
     }
 
     /** "Picked the last of the peas" ends them. */
@@ -184,6 +204,9 @@ public final class Statements {
                 .withDetail(clause.action().detail());
         int from = from(passage, clause);
         int to = to(passage, clause);
+        if (what == What.NOTE && clause.action().detail() != null) {
+            return new Unnamed(passage, clause, before).seen(Told.of(event, from, to));
+        }
         if (what == What.TEMPERATURE || what.ofThePlot() || what == What.NOTE || what == What.SOIL_CHECKED) {
             return List.of(Told.of(PlotEvents.told(event, passage, clause), from, to));
         }
@@ -256,7 +279,8 @@ public final class Statements {
         if (dated.event().what() == What.TEMPERATURE) {
             dated = PlotEvents.degrees(dated, passage);
         }
-        return clause.mood() == Mood.UNCLEAR ? dated.doubting(Doubt.About.REALLY_DONE, null) : dated;
+        boolean asked = clause.mood() == Mood.UNCLEAR || !Sequence.allows(dated, passage.situation());
+        return asked ? dated.doubting(Doubt.About.REALLY_DONE, null) : dated;
     }
 
     static int from(Passage passage, Clause clause) {

@@ -1,9 +1,9 @@
 package bothy.reading.told;
 
 import bothy.garden.Doubt;
-import bothy.reading.grammar.Clause;
 import bothy.reading.grammar.Grammar;
-import bothy.reading.grammar.Passage;
+import bothy.reading.said.Clause;
+import bothy.reading.said.Passage;
 import bothy.reading.text.Token;
 import java.util.ArrayList;
 import java.util.List;

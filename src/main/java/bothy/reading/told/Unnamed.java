@@ -3,9 +3,9 @@ package bothy.reading.told;
 import bothy.garden.Event;
 import bothy.garden.Planting;
 import bothy.garden.What;
-import bothy.reading.grammar.Clause;
-import bothy.reading.grammar.Passage;
-import bothy.reading.grammar.PlaceSaid;
+import bothy.reading.said.Clause;
+import bothy.reading.said.Passage;
+import bothy.reading.said.PlaceSaid;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -27,7 +27,8 @@ final class Unnamed {
     List<Told> meant(Told told, boolean everything) {
         boolean ofAll = PlantingsMeant.ofAll(told.event().what());
         List<Planting> growing = PlantingsMeant.growing(passage.situation());
-        if (everything && ofAll) {
+        boolean justNamed = !before.isEmpty() && before.get(before.size() - 1).from() >= sentenceFrom();
+        if (everything && ofAll && !(growing.isEmpty() && justNamed)) {
             return List.of(told.about(PlantingsMeant.ids(growing)));
         }
         List<Told> carried = carried(told);
@@ -43,6 +44,18 @@ final class Unnamed {
             return List.of(among(told, mentioned).assuming("planting"));
         }
         return List.of(alone(told, growing, ofAll));
+    }
+
+    /** Growth seen without a crop named: on what was just named, else on what was talked about last. */
+    List<Told> seen(Told told) {
+        List<Told> carried = carried(told);
+        if (!carried.isEmpty()) {
+            return carried;
+        }
+        List<Planting> growing = PlantingsMeant.growing(passage.situation());
+        List<Planting> mentioned = PlantingsMeant.mentioned(passage.situation());
+        List<Planting> likely = mentioned.isEmpty() ? growing : mentioned;
+        return List.of(likely.size() == 1 ? one(told, likely.get(0)).assuming("planting") : told);
     }
 
     private Told alone(Told told, List<Planting> growing, boolean ofAll) {
@@ -88,6 +101,10 @@ final class Unnamed {
         boolean to =
                 Set.of(What.MOVED, What.PLANTED_OUT, What.POTTED_ON, What.SOWN).contains(told());
         return to ? List.of() : placed.stream().distinct().toList();
+    }
+
+    private int sentenceFrom() {
+        return passage.tokens().get(clause.sentence()[0]).from();
     }
 
     private What told() {

@@ -2,11 +2,11 @@ package bothy.reading.told;
 
 import bothy.garden.Planting;
 import bothy.garden.What;
-import bothy.reading.grammar.Clause;
 import bothy.reading.grammar.CropNames;
-import bothy.reading.grammar.CropSaid;
-import bothy.reading.grammar.Passage;
-import bothy.reading.grammar.PlaceSaid;
+import bothy.reading.said.Clause;
+import bothy.reading.said.CropSaid;
+import bothy.reading.said.Passage;
+import bothy.reading.said.PlaceSaid;
 import java.util.List;
 import java.util.Set;
 
@@ -26,6 +26,17 @@ final class WhatMeant {
             "seed tray",
             "root trainers",
             "soil blocks");
+    private static final Set<String> UNDER_A_ROOF = Set.of(
+            "indoors",
+            "windowsill",
+            "airing cupboard",
+            "propagator",
+            "grow lights",
+            "shed",
+            "loft",
+            "cellar",
+            "larder");
+    private static final Set<String> POTTED = Set.of("pot", "pots", "plants", "plant", "seedlings", "tray", "trays");
     private final CropNames cropNames;
 
     WhatMeant(CropNames cropNames) {
@@ -33,6 +44,33 @@ final class WhatMeant {
     }
 
     What of(Passage passage, Clause clause, CropSaid crop) {
+        What what = byVerb(passage, clause, crop);
+        boolean placed = what == What.PLANTED_OUT || what == What.MOVED;
+        return placed && indoors(passage, clause) ? broughtIn(passage, clause, crop, what) : what;
+    }
+
+    /** What is put indoors was never planted out: it is the crop when one was borne, else the plants in their pots. */
+    private static What broughtIn(Passage passage, Clause clause, CropSaid crop, What what) {
+        List<Planting> fitting = crop == null
+                ? PlantingsMeant.mentioned(passage.situation())
+                : PlantingsMeant.of(crop, passage, clause, false);
+        boolean crops = !fitting.isEmpty()
+                && fitting.stream().allMatch(planting -> Sequence.borne(planting, passage.situation()));
+        if (crops && !says(passage, clause, PLANTS) && !says(passage, clause, POTTED)) {
+            return What.STORED;
+        }
+        return what == What.PLANTED_OUT && fitting.isEmpty() ? What.SOWN : What.MOVED;
+    }
+
+    private static boolean indoors(Passage passage, Clause clause) {
+        List<PlaceSaid> places = Passage.within(passage.places(), clause.from(), clause.to()).stream()
+                .filter(place -> !place.container())
+                .toList();
+        return !places.isEmpty()
+                && places.stream().allMatch(place -> UNDER_A_ROOF.stream().anyMatch(place.name()::endsWith));
+    }
+
+    private What byVerb(Passage passage, Clause clause, CropSaid crop) {
         String action = clause.action().action();
         if (!action.equals("planted")) {
             What what = What.of(action).orElse(What.NOTE);

@@ -1,9 +1,9 @@
 package bothy.reading.told;
 
 import bothy.garden.Doubt;
-import bothy.reading.grammar.Clause;
-import bothy.reading.grammar.DaySaid;
-import bothy.reading.grammar.Passage;
+import bothy.reading.said.Clause;
+import bothy.reading.said.DaySaid;
+import bothy.reading.said.Passage;
 import bothy.reading.text.Conjugation.Form;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -53,7 +53,7 @@ final class WhenTold {
     }
 
     /** The day told for one of several crops: the one after its name, before the next crop's. */
-    static DaySaid said(Passage passage, Clause clause, bothy.reading.grammar.CropSaid crop) {
+    static DaySaid said(Passage passage, Clause clause, bothy.reading.said.CropSaid crop) {
         List<DaySaid> own = Passage.within(passage.days(), clause.from(), clause.to()).stream()
                 .filter(day -> !clause.inRelative(day.start()))
                 .toList();
@@ -61,7 +61,7 @@ final class WhenTold {
             return said(passage, clause);
         }
         int next = clause.crops().stream()
-                .mapToInt(bothy.reading.grammar.CropSaid::start)
+                .mapToInt(bothy.reading.said.CropSaid::start)
                 .filter(start -> start > crop.start())
                 .min()
                 .orElse(clause.to());

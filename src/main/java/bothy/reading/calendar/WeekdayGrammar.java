@@ -1,6 +1,7 @@
-package bothy.reading.grammar;
+package bothy.reading.calendar;
 
-import bothy.reading.grammar.DaySaid.Sort;
+import bothy.reading.said.DaySaid;
+import bothy.reading.said.DaySaid.Sort;
 import bothy.reading.text.Token;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -44,6 +45,9 @@ final class WeekdayGrammar {
     private boolean meantAsDay(int at) {
         Token token = tokens.get(at);
         if (!ALSO_VERBS.contains(token.word())) {
+            return true;
+        }
+        if (Set.of("morning", "afternoon", "evening", "night", "arvo").contains(word(at + 1))) {
             return true;
         }
         boolean led = at > 0 && BEFORE_DAY.contains(word(at - 1));

@@ -1,4 +1,4 @@
-package bothy.reading.grammar;
+package bothy.reading.said;
 
 import java.util.List;
 
@@ -31,15 +31,16 @@ public record CropSaid(
         return crops.size() == 1;
     }
 
-    CropSaid spanning(int newStart, int newEnd) {
+    public CropSaid spanning(int newStart, int newEnd) {
         return new CropSaid(newStart, newEnd, crops, certain, variety, plural, thing);
     }
 
-    CropSaid called(String newVariety) {
+    public CropSaid called(String newVariety) {
         return new CropSaid(start, end, crops, certain, newVariety, plural, thing);
     }
 
-    CropSaid asThing() {
+    /** The same as a mere thing. */
+    public CropSaid asThing() {
         return new CropSaid(start, end, crops, certain, variety, plural, true);
     }
 }

@@ -1,4 +1,4 @@
-package bothy.reading.grammar;
+package bothy.reading.said;
 
 import bothy.garden.Situation;
 import bothy.reading.text.Phrase;
@@ -78,6 +78,11 @@ public record Passage(
         return new Passage(message, situation, tokens, numbers, quantities, days, changed, places, actions);
     }
 
+    /** The same with other words at the same places. */
+    public Passage withTokens(List<Token> others) {
+        return new Passage(message, situation, others, numbers, quantities, days, crops, places, actions);
+    }
+
     public int size() {
         return tokens.size();
     }
@@ -113,7 +118,9 @@ public record Passage(
     public List<NumberSaid> counts(int from, int to) {
         Predicate<NumberSaid> taken = number -> quantities.stream().anyMatch(number::overlaps)
                 || days.stream().anyMatch(number::overlaps)
-                || places.stream().anyMatch(place -> place.overlaps(number));
+                || places.stream().anyMatch(place -> place.overlaps(number))
+                || actions.stream()
+                        .anyMatch(action -> action.action().equals("temperature") && action.overlaps(number));
         return within(numbers, from, to).stream()
                 .filter(number -> !number.ordinal() && number.whole())
                 .filter(taken.negate())

@@ -1,4 +1,4 @@
-package bothy.reading.grammar;
+package bothy.reading.said;
 
 /** Whether what is told was done. */
 public enum Mood {

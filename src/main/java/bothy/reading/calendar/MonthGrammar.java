@@ -1,7 +1,8 @@
-package bothy.reading.grammar;
+package bothy.reading.calendar;
 
 import bothy.garden.Grower;
-import bothy.reading.grammar.DaySaid.Sort;
+import bothy.reading.said.DaySaid;
+import bothy.reading.said.DaySaid.Sort;
 import bothy.reading.text.Token;
 import java.time.DateTimeException;
 import java.time.LocalDate;

@@ -1,8 +1,10 @@
-package bothy.reading.grammar;
+package bothy.reading.calendar;
 
 import bothy.almanac.Words;
 import bothy.garden.Grower;
-import bothy.reading.grammar.DaySaid.Sort;
+import bothy.reading.said.DaySaid;
+import bothy.reading.said.DaySaid.Sort;
+import bothy.reading.said.NumberSaid;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.Token;
 import java.time.LocalDate;

@@ -1,7 +1,7 @@
-package bothy.reading.grammar;
+package bothy.reading.calendar;
 
 import bothy.almanac.Words;
-import bothy.reading.grammar.DaySaid.Sort;
+import bothy.reading.said.DaySaid.Sort;
 import bothy.reading.text.Phrase;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.Token;

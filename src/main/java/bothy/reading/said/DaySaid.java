@@ -1,4 +1,4 @@
-package bothy.reading.grammar;
+package bothy.reading.said;
 
 import java.time.LocalDate;
 
@@ -25,23 +25,23 @@ public record DaySaid(int start, int end, LocalDate past, LocalDate future, Sort
         IMPOSSIBLE
     }
 
-    static DaySaid exact(int start, int end, LocalDate day) {
+    public static DaySaid exact(int start, int end, LocalDate day) {
         return new DaySaid(start, end, day, day, Sort.EXACT);
     }
 
-    static DaySaid without(int start, int end, Sort sort) {
+    public static DaySaid without(int start, int end, Sort sort) {
         return new DaySaid(start, end, null, null, sort);
     }
 
-    DaySaid spanning(int newStart, int newEnd) {
+    public DaySaid spanning(int newStart, int newEnd) {
         return new DaySaid(newStart, newEnd, past, future, sort);
     }
 
-    DaySaid plusDays(int days) {
+    public DaySaid plusDays(int days) {
         return new DaySaid(start, end, past.plusDays(days), future.plusDays(days), sort);
     }
 
-    DaySaid as(Sort other) {
+    public DaySaid as(Sort other) {
         return new DaySaid(start, end, past, future, other);
     }
 

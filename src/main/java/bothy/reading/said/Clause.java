@@ -1,4 +1,4 @@
-package bothy.reading.grammar;
+package bothy.reading.said;
 
 import java.util.List;
 
@@ -25,7 +25,7 @@ public record Clause(
         return relative >= 0 && token >= relative && (trails || token < action.start());
     }
 
-    Clause with(List<CropSaid> others) {
+    public Clause with(List<CropSaid> others) {
         return new Clause(action, from, to, sentence, others, mood, relative);
     }
 }

@@ -1,4 +1,4 @@
-package bothy.reading.grammar;
+package bothy.reading.said;
 
 /** A stretch of tokens: from the first to the one after the last. */
 public interface Span {

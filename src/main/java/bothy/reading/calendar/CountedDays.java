@@ -1,6 +1,8 @@
-package bothy.reading.grammar;
+package bothy.reading.calendar;
 
-import bothy.reading.grammar.DaySaid.Sort;
+import bothy.reading.said.DaySaid;
+import bothy.reading.said.DaySaid.Sort;
+import bothy.reading.said.NumberSaid;
 import bothy.reading.text.Token;
 import java.time.DayOfWeek;
 import java.time.LocalDate;

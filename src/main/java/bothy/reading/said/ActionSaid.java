@@ -1,4 +1,4 @@
-package bothy.reading.grammar;
+package bothy.reading.said;
 
 import bothy.reading.text.Conjugation.Form;
 import java.util.BitSet;

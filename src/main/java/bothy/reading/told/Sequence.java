@@ -1,0 +1,60 @@
+package bothy.reading.told;
+
+import bothy.garden.Event;
+import bothy.garden.Planting;
+import bothy.garden.Situation;
+import bothy.garden.What;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/** The order in which things happen to a planting: what cannot come after what was told before is asked about, not written. */
+final class Sequence {
+    private static final Set<What> YOUNG =
+            EnumSet.of(What.EMERGED, What.PRICKED_OUT, What.POTTED_ON, What.HARDENING_STARTED, What.PLANTED_OUT);
+    private static final Set<What> BORE = EnumSet.of(What.HARVESTED, What.CURED, What.STORED);
+    private static final Set<What> GATHERED = EnumSet.of(What.HARVESTED, What.CURED, What.STORED);
+    /** Nothing is picked sooner after sowing than cress or radish leaves, days; common practice. */
+    private static final int SOONEST_PICK = 10;
+    /** Fruit is not stored sooner after sowing than this, days; common practice. */
+    private static final int SOONEST_STORE = 75;
+
+    /** What has not shown by then, autumn garlic and parsnips too, is up in another sense, days; common practice. */
+    private static final int LONGEST_UNSEEN = 150;
+    /** Where nothing was told since the sowing, days: until then what is put indoors are the plants; common practice. */
+    private static final int SURELY_BORNE = 120;
+
+    private Sequence() {}
+
+    /** Whether what was told may follow what the diary has of at least one of its plantings. */
+    static boolean allows(Told told, Situation situation) {
+        List<Planting> about = situation.plantings().stream()
+                .filter(planting -> told.plantings().contains(planting.id()))
+                .toList();
+        return about.isEmpty() || about.stream().anyMatch(planting -> allows(told.event(), planting, situation));
+    }
+
+    private static boolean allows(Event event, Planting planting, Situation situation) {
+        boolean tooLate = YOUNG.contains(event.what()) && situation.has(planting, BORE);
+        boolean tooSoon = GATHERED.contains(event.what())
+                && planting.start() == Planting.Start.SEED
+                && planting.begun() != null
+                && event.on() != null
+                && event.on().isBefore(planting.begun().plusDays(SOONEST_PICK));
+        boolean longUp = event.what() == What.EMERGED
+                && planting.begun() != null
+                && event.on() != null
+                && event.on().isAfter(planting.begun().plusDays(LONGEST_UNSEEN));
+        return !tooLate && !tooSoon && !longUp;
+    }
+
+    /** Whether a planting has borne, so that what is put indoors is its crop and not the plants. */
+    static boolean borne(Planting planting, Situation situation) {
+        boolean told = situation.has(planting, EnumSet.of(What.HARVESTED, What.CURED, What.STORED, What.COLOUR_TURNED));
+        int least =
+                situation.has(planting, EnumSet.of(What.PLANTED_OUT, What.FLOWERING)) ? SOONEST_STORE : SURELY_BORNE;
+        return told
+                || planting.begun() != null
+                        && situation.today().isAfter(planting.begun().plusDays(least));
+    }
+}
