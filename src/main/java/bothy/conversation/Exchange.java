@@ -41,8 +41,6 @@ final class Exchange {
     private static final Logger LOG = LoggerFactory.getLogger(Exchange.class);
     /** A weekly list may hold more than a phone shows reasons for. */
     private static final int MOST_EXPLAINED = 6;
-    /** Most troubles show within this time whether they pass. */
-    private static final int ASK_AFTER_DAYS = 5;
 
     /** So long beyond its check day a question about a trouble may still be answered. */
     private static final int WAITING_DAYS = 3;
@@ -243,11 +241,6 @@ final class Exchange {
                 if (answer.nextLook().equals(given.nextCheck())) {
                     next = next.toCheck(given.planting() == null ? "" : given.planting(), answer.nextLook());
                 }
-            }
-        }
-        for (SignSeen sign : turn.heard().signs()) {
-            if (sign.planting() != null) {
-                next = next.toCheck(Raised.trouble(sign.planting()), today.plusDays(ASK_AFTER_DAYS));
             }
         }
         boolean remind = turn.written().stream()

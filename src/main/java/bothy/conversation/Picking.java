@@ -18,9 +18,6 @@ import java.util.stream.Stream;
 final class Picking {
     private static final int MOST = 3;
     private static final int MOST_AGAIN = 5;
-    /** How long a trouble told may still be asked about. */
-    private static final int TROUBLE_DAYS = 30;
-
     private static final String WHOLE_PLOT = "";
     private static final String WEATHER = "WeatherDay";
 

@@ -66,6 +66,13 @@ public record Raised(
         return resting(key, today.plusDays(LET_REST_DAYS), times.getOrDefault(key, 0));
     }
 
+    /** Done: when it stands again it is raised as if for the first time. */
+    Raised done(String key) {
+        Map<String, Integer> newTimes = new HashMap<>(times);
+        newTimes.remove(key);
+        return new Raised(rests, newTimes, checks, again, lookedOn, listedOn, eveningOn, remindedOn);
+    }
+
     private Raised resting(String key, LocalDate until, int count) {
         Map<String, LocalDate> newRests = new HashMap<>(rests);
         newRests.put(key, until);
@@ -89,11 +96,6 @@ public record Raised(
         Map<String, LocalDate> newChecks = new HashMap<>(checks);
         newChecks.put(planting, day);
         return new Raised(rests, times, newChecks, again, lookedOn, listedOn, eveningOn, remindedOn);
-    }
-
-    /** Under this name the checks keep when to ask after a trouble told of a planting. */
-    static String trouble(String planting) {
-        return "trouble " + planting;
     }
 
     Raised toSayAgain(Set<String> keys) {

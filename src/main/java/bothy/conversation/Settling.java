@@ -74,7 +74,8 @@ final class Settling {
         Raised before = memory.unasked();
         return about().map(task -> switch (String.valueOf(chosen.meaning())) {
                     case "no" -> toldNothing(heard) ? before.notYet(task, today) : before;
-                    case "yes", "skip" -> before.leftOut(task, today);
+                    case "yes" -> toldNothing(heard) ? before.leftOut(task, today) : before.done(task);
+                    case "skip" -> before.leftOut(task, today);
                     default -> before;
                 })
                 .orElse(before);
