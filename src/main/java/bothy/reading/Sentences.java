@@ -125,7 +125,7 @@ final class Sentences {
         kept.removeIf(action -> action.start() >= sentence[0]
                 && action.end() <= sentence[1]
                 && (setting && settled(action)
-                        || troubled(action, troubles)
+                        || troubled(passage, action, troubles)
                         || coveredIn(passage, action)
                         || uncovered(passage, action)));
         return passage.with(kept);
@@ -185,13 +185,13 @@ final class Sentences {
     }
 
     /** What a sign's words tell is no doing; of plants that died both are true unless the sign has all the words. */
-    private static boolean troubled(ActionSaid action, List<Found<String>> troubles) {
+    private static boolean troubled(Passage passage, ActionSaid action, List<Found<String>> troubles) {
         if (!troubles.isEmpty() && action.form() == Form.PLAIN && action.words().cardinality() == 1) {
             // "Thin brown stems": who tells of trouble gives no orders.
             return true;
         }
         boolean frost = action.action().equals("frost")
-                && action.words().cardinality() < 2
+                && !Set.of("had", "got", "woke", "was").contains(passage.word(action.start()))
                 && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("frost-damage"));
         boolean seen = SEEN.contains(action.action());
         boolean fallen = action.action().equals("flowering")

@@ -14,6 +14,7 @@ import java.util.TreeMap;
 final class Score {
     private final TreeMap<String, int[]> counts = new TreeMap<>();
     private final List<String> wrong = new ArrayList<>();
+    private final TreeMap<String, int[]> calibration = new TreeMap<>();
     private int wrongSure;
     private int messages;
     private int datesRight;
@@ -51,6 +52,9 @@ final class Score {
         if (!message.signs().isEmpty()) {
             count("= signs", signsRight(message, heard, vocabulary));
         }
+        if (!message.loose()) {
+            heard.statements().forEach(one -> calibrate(one, expected));
+        }
         wrongSure += heard.statements().stream().anyMatch(one -> one.sure() && wrongly(one, message, expected)) ? 1 : 0;
         if (!entriesRight || !othersRight(message, heard, vocabulary)) {
             wrong.add(message.say() + "\n      wanted " + expected + message.asks() + message.signs()
@@ -63,6 +67,16 @@ final class Score {
                     + (heard.doubt() == null ? "" : " " + heard.doubt().about())
                     + (heard.corrects() ? " corrects" : ""));
         }
+    }
+
+    /** How often a statement is right, by how much it took for granted. */
+    private void calibrate(Statement one, List<String> expected) {
+        List<String> granted =
+                one.assumed().stream().filter(part -> !part.equals("date")).toList();
+        String how = !one.sure() ? "asked back" : granted.isEmpty() ? "sure, as told" : "sure, " + granted + " assumed";
+        int[] count = calibration.computeIfAbsent(how, first -> new int[2]);
+        count[0] += expected.contains(word(one)) ? 1 : 0;
+        count[1]++;
     }
 
     private static boolean wrongly(Statement one, Corpus.Labelled message, List<String> expected) {
@@ -204,6 +218,13 @@ final class Score {
                 Locale.ROOT, "  %-14s %4d of %4d  %5.1f %%%n", sort, count[0], count[1], 100.0 * count[0] / count[1])));
         table.append(String.format(
                 Locale.ROOT, "  %-14s %4d of %4d  %5.1f %%%n", "= dates", datesRight, dates, 100 * dates()));
+        calibration.forEach((how, count) -> table.append(String.format(
+                Locale.ROOT,
+                "  right when %-28s %4d of %4d  %5.1f %%%n",
+                how,
+                count[0],
+                count[1],
+                100.0 * count[0] / count[1])));
         table.append(String.format(
                 Locale.ROOT, "  wrong entries taken as sure: %d messages, %.2f %%%n", wrongSure, 100 * wrongSure()));
         return table.toString();

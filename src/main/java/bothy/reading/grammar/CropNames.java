@@ -114,7 +114,10 @@ public final class CropNames {
                     && name.start() > 0
                     && !tokens.get(name.start() - 1).endsSentence();
             boolean strange = !ordinary.contains(tokens.get(name.start()).word());
-            return several || named || (strange && ledByNumber(tokens, name.start()));
+            return several
+                    || named
+                    || (strange && ledByNumber(tokens, name.start()))
+                    || strange && growing(name, plantings);
         }
         String crop = name.meaning().crops().get(0);
         boolean grown = plantings.stream().anyMatch(planting -> planting.crop().equals(crop));
@@ -137,6 +140,11 @@ public final class CropNames {
                         .contains(tokens.get(end).word())
                 && !Set.of("sprouts", "leaks", "cloves", "mint", "leak")
                         .contains(tokens.get(start).word());
+    }
+
+    private static boolean growing(Found<Name> name, List<Planting> plantings) {
+        return plantings.stream()
+                .anyMatch(planting -> name.meaning().crops().contains(planting.crop()) && !planting.over());
     }
 
     private static boolean ledByNumber(List<Token> tokens, int at) {

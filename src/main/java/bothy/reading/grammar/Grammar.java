@@ -99,7 +99,22 @@ public final class Grammar {
                 && passage.days().stream().anyMatch(action::overlaps)
                 && passage.days().stream()
                         .anyMatch(day -> action.words().stream().allMatch(day::covers)));
+        doings.replaceAll(action -> action.action().equals("died")
+                        && passage.word(action.start()).equals("frost")
+                        && Set.of("to", "down").contains(gotTo(passage, action))
+                ? new ActionSaid(action.start(), action.start() + 1, "frost", null, true, null, action.words())
+                : action);
         return passage.with(doings);
+    }
+
+    /** "Frost, it got to minus 2" killed nothing: the word after "got", empty when that is not said. */
+    private static String gotTo(Passage passage, ActionSaid action) {
+        for (int at = action.start(); at < action.end(); at++) {
+            if (passage.word(at).equals("got")) {
+                return passage.word(at + 1);
+            }
+        }
+        return "";
     }
 
     /** "2/6 melons" are two of six. */

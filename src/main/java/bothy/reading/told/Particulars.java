@@ -198,7 +198,8 @@ public final class Particulars {
                     || Set.of("each", "per", "a").contains(passage.word(number.end() + 1)) && counted.contains(next)
                     || Set.of("by", "bar", "but", "except", "off", "from").contains(last)
                     || last.equals("at")
-                    || last.equals("week");
+                    || last.equals("week")
+                    || last.equals("day");
             if (!pronoun && !unit && standsAlone(passage, clause, number)) {
                 return whole(number.value());
             }
@@ -213,7 +214,8 @@ public final class Particulars {
                 || clause.action().covers(number.start());
         boolean bracketed = passage.word(number.start() - 1).equals("(") && next.equals(")");
         String last = passage.word(number.start() - 1);
-        boolean between = last.equals(",") && next.equals(",");
+        boolean between = last.equals(",")
+                && Set.of(",", "survived", "made", "took", "left", "lived").contains(next);
         return atVerb
                 || bracketed
                 || between

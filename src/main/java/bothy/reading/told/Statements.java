@@ -120,6 +120,10 @@ public final class Statements {
 
     private Told ofCrop(Passage passage, Clause clause, CropSaid crop) {
         What what = whatMeant.of(passage, clause, crop);
+        if (what.ofThePlot()) {
+            Event weather = particulars.withAmount(Event.of(what, null, null, null), passage, clause, null);
+            return Told.of(PlotEvents.told(weather, passage, clause), from(passage, clause), to(passage, clause));
+        }
         Event event = Event.of(what, null, crop.single() || crop.certain() ? crop.crop() : null, null)
                 .withVariety(crop.variety())
                 .withCount(what == What.RAIN ? null : particulars.count(passage, clause, crop))
