@@ -11,6 +11,7 @@ import picocli.CommandLine.Command;
         description = "A crop advisor to message: from the seed packet to the store.",
         subcommands = {
             ServeVerb.class,
+            BackupVerb.class,
             RehearseVerb.class,
             ReadVerb.class,
             DiagnoseVerb.class,

@@ -1,6 +1,7 @@
 package bothy;
 
 import bothy.advice.RuleCheck;
+import bothy.advice.TroubleRules;
 import bothy.almanac.CropSheets;
 import bothy.almanac.Places;
 import bothy.almanac.Problem;
@@ -8,6 +9,8 @@ import bothy.almanac.RulesBroken;
 import bothy.almanac.RulesFolder;
 import bothy.almanac.Sheet;
 import bothy.almanac.SheetCheck;
+import bothy.almanac.troubles.TroubleCheck;
+import bothy.almanac.troubles.Troubles;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,10 +51,17 @@ final class CheckVerb implements Callable<Integer> {
         problems.addAll(broken(() -> Places.in(folder)));
         try {
             Map<String, Sheet> sheets = CropSheets.load(folder);
+            problems.addAll(troubles(folder, ruleCheck.rules()));
             problems.addAll(WordingCheck.problems(folder, ruleCheck.rules(), sheets));
         } catch (RulesBroken broken) {
             broken.problems().stream().filter(one -> !problems.contains(one)).forEach(problems::add);
         }
+        return problems;
+    }
+
+    private static List<Problem> troubles(RulesFolder folder, List<RuleCheck.Written> rules) {
+        List<Problem> problems = new ArrayList<>(TroubleRules.problems(rules, Troubles.in(folder)));
+        problems.addAll(TroubleCheck.problems(folder, TroubleRules.weighed(rules), TroubleRules.cautioned(rules)));
         return problems;
     }
 

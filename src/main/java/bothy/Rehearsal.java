@@ -19,6 +19,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Runs one conversation file on an empty diary. */
@@ -143,6 +144,7 @@ final class Rehearsal {
         boolean asks = false;
         for (Outcome outcome : outcomes) {
             texts.add(outcome.reply().text());
+            outcome.reply().documents().forEach(document -> texts.add(document.content()));
             written.addAll(outcome.written());
             spoken.addAll(outcome.spoken());
             nextLook = outcome.nextLook();
@@ -152,17 +154,14 @@ final class Rehearsal {
         return new Expectation.Followed(String.join("\n\n", texts), written, spoken, nextLook, asks);
     }
 
-    /** What the bot says by itself: each morning since the last turn. */
+    /** What the bot says by itself: at each look that was due since the last turn. */
     private List<Outcome> unasked(LocalDateTime until) {
         List<Outcome> outcomes = new ArrayList<>();
-        LocalDate day = last == null ? until.toLocalDate() : last.toLocalDate();
-        for (; !day.isAfter(until.toLocalDate()); day = day.plusDays(1)) {
-            LocalDateTime morning = day.atTime(8, 0);
-            if ((last == null || morning.isAfter(last)) && !morning.isAfter(until)) {
-                conversation
-                        .speakUp(GROWER, morning.atZone(zone).toInstant(), zone, null)
-                        .ifPresent(outcomes::add);
-            }
+        Instant end = until.atZone(zone).toInstant();
+        Optional<Instant> look = store.nextLook(GROWER);
+        while (look.isPresent() && !look.get().isAfter(end)) {
+            conversation.speakUp(GROWER, look.get(), zone, null).ifPresent(outcomes::add);
+            look = store.nextLook(GROWER);
         }
         return outcomes;
     }

@@ -2,7 +2,6 @@ package bothy;
 
 import bothy.almanac.RulesFolder;
 import bothy.channel.telegram.Handler;
-import bothy.channel.telegram.TelegramChannel;
 import bothy.channel.telegram.TelegramSettings;
 import bothy.conversation.Conversation;
 import bothy.conversation.Conversation.Address;
@@ -10,14 +9,10 @@ import bothy.conversation.Knowledge;
 import bothy.diary.Store;
 import bothy.diary.sql.Shelf;
 import bothy.garden.Message;
-import bothy.reminding.Rounds;
 import java.net.URI;
-import java.time.Duration;
 import java.time.InstantSource;
-import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,7 +22,9 @@ import picocli.CommandLine.Option;
 @Command(
         name = "serve",
         mixinStandardHelpOptions = true,
-        description = "Answers on Telegram until it is stopped. The bot's token is taken from BOTHY_TELEGRAM_TOKEN.")
+        description =
+                "Answers on Telegram until it is stopped. The bot's token is taken from BOTHY_TELEGRAM_TOKEN. Options may "
+                        + "also stand in a file, one a line: serve @FILE.")
 final class ServeVerb implements Callable<Integer> {
     private static final String NO_TOKEN =
             """
@@ -39,12 +36,15 @@ final class ServeVerb implements Callable<Integer> {
     private RulesOption rules;
 
     @Mixin
+    private ServiceOptions options = new ServiceOptions();
+
+    @Mixin
     private WeatherOption weather;
 
     @Option(
             names = "--db",
             paramLabel = "FILE",
-            defaultValue = "bothy.db",
+            defaultValue = "${env:BOTHY_DB:-bothy.db}",
             description = "Diary: an SQLite file, or a jdbc:postgresql: address (default: ${DEFAULT-VALUE} here).")
     private String diary;
 
@@ -65,34 +65,18 @@ final class ServeVerb implements Callable<Integer> {
         Knowledge knowledge =
                 Workshop.knowledge(folder, Workshop.cacheFolder(), weather.source(InstantSource.system()));
         try (Store store = Shelf.open(diary)) {
-            return serve(store, knowledge, settings(token.strip(), knowledge));
+            return new Serving(store, knowledge, settings(token.strip(), knowledge), options).untilTheEnd();
         }
     }
 
     private TelegramSettings settings(String token, Knowledge knowledge) {
         Map<String, String> menu = new LinkedHashMap<>();
-        for (String command : new String[] {"week", "plot", "why", "undo", "settings", "mydata", "help"}) {
+        for (String command : new String[] {"week", "plot", "why", "undo", "settings", "mydata", "delete", "help"}) {
             menu.put(command, knowledge.replier().talk("menu-" + command));
         }
         TelegramSettings settings =
                 TelegramSettings.of(token, menu, knowledge.replier().talk("button-past"));
         return service == null ? settings : settings.withService(service);
-    }
-
-    private static int serve(Store store, Knowledge knowledge, TelegramSettings settings) throws InterruptedException {
-        InstantSource clock = InstantSource.system();
-        Conversation conversation = new Conversation(store, knowledge);
-        try (TelegramChannel channel = new TelegramChannel(settings, store, handler(conversation), clock);
-                Rounds rounds = new Rounds(conversation, store::growers, clock, ZoneOffset.UTC, channel::ring)) {
-            Thread stopping = new Thread(channel::stop, "stopping");
-            Runtime.getRuntime().addShutdownHook(stopping);
-            channel.start();
-            rounds.start(Duration.ofMinutes(5));
-            System.err.println("Bothy answers on Telegram. Stop it with Ctrl-C.");
-            Optional<String> wrong = channel.awaitEnd();
-            wrong.ifPresent(System.err::println);
-            return wrong.isPresent() ? 1 : 0;
-        }
     }
 
     static Handler handler(Conversation conversation) {

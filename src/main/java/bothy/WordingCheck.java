@@ -90,6 +90,9 @@ final class WordingCheck {
         if (says.say() == null) {
             problems.add(file.problem(at, "the advice \"" + id + "\" says nothing: add say:."));
         }
+        if (says.done() != null && What.of(says.done()).isEmpty()) {
+            problems.add(file.problem(at + "/done", "there is no entry \"" + says.done() + "\"."));
+        }
         if (says.answers() != null) {
             says.answers().forEach(answer -> answer(at, answer));
         }

@@ -31,8 +31,9 @@ final class Workshop {
      *
      * @throws bothy.almanac.RulesBroken when something in it cannot be used
      */
-    static Knowledge knowledge(RulesFolder folder, Path cache, WeatherSource weather) {
-        CompletableFuture<RuleBook> rules = CompletableFuture.supplyAsync(() -> RuleBook.of(folder, cache));
+    static Knowledge knowledge(RulesFolder written, Path cache, WeatherSource weather) {
+        CompletableFuture<RuleBook> rules = CompletableFuture.supplyAsync(() -> RuleBook.of(written, cache));
+        RulesFolder folder = cache == null ? written : written.readyFrom(cache);
         CompletableFuture<Reading> reading = CompletableFuture.supplyAsync(() -> new Reading(Words.in(folder)));
         Map<String, Sheet> sheets = CropSheets.quickly(folder, cache);
         Wording wording = Wording.in(folder);

@@ -68,7 +68,7 @@ final class PlantingFacts {
         }
         if (sheet != null) {
             List<Outlook> outlooks = new Outlooks(planting, sheet, latest, frosts, day.today())
-                    .all(seasons, warmth, soil(stands, warmth));
+                    .all(seasons, warmth, soil(latest, stands, warmth));
             facts.addAll(outlooks);
             facts.addAll(Reckoning.of(subject(latest, outlooks, stands, warmth, frosts)));
         }
@@ -182,9 +182,12 @@ final class PlantingFacts {
     }
 
     /** Soil temperature of each day since the sowing outdoors or under glass, where the weather of all of them is known. */
-    private List<Double> soil(Stands stands, Warmth warmth) {
+    private List<Double> soil(Map<What, Latest> latest, Stands stands, Warmth warmth) {
         boolean steady = warmth == null || warmth.told() || stands.where() == PlaceKind.INDOORS;
-        if (steady || planting.begun() == null || !planting.begun().isBefore(day.today())) {
+        if (steady
+                || latest.containsKey(What.MOVED)
+                || planting.begun() == null
+                || !planting.begun().isBefore(day.today())) {
             return List.of();
         }
         List<Double> air = day.weather().stream()

@@ -67,6 +67,9 @@ public final class CropSheets {
         load(folder);
         Files.writeString(classes.resolve("bothy/almanac").resolve(InOrder.SHIPPED), folder.fingerprint());
         Files.write(
+                classes.resolve("bothy/almanac").resolve(ParsedFiles.name(folder)),
+                ParsedFiles.bytes(ParsedFiles.parse(folder)));
+        Files.write(
                 classes.resolve("rules").resolve(RulesFolder.INDEX),
                 folder.paths("", "").stream().toList());
     }

@@ -1,5 +1,6 @@
 package bothy.almanac;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -31,10 +32,30 @@ public final class RulesFolder {
     private static final String INSIDE = "rules";
     private final String name;
     private final SortedMap<String, String> files;
+    private final Map<String, JsonNode> parsed;
 
     private RulesFolder(String name, SortedMap<String, String> files) {
+        this(name, files, Map.of());
+    }
+
+    private RulesFolder(String name, SortedMap<String, String> files, Map<String, JsonNode> parsed) {
         this.name = name;
         this.files = files;
+        this.parsed = parsed;
+    }
+
+    /**
+     * The same folder, its YAML taken in parsed form when it was parsed before.
+     *
+     * @param cache where parsed forms are kept
+     */
+    public RulesFolder readyFrom(Path cache) {
+        return new RulesFolder(name, files, ParsedFiles.of(this, cache));
+    }
+
+    /** The parsed form of a YAML file, {@code null} when there is none. */
+    JsonNode parsed(String path) {
+        return parsed.get(path);
     }
 
     /**

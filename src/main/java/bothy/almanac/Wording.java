@@ -37,9 +37,16 @@ public record Wording(
      * @param ask a question that ends the reply
      * @param answers the answers to it
      * @param crops other words for single crops
+     * @param done the kind of entry ("watered") that says that it was done; absent when no entry clearly does
      */
     public record Says(
-            String say, String because, String todo, String ask, List<Answer> answers, Map<String, Says> crops) {
+            String say,
+            String because,
+            String todo,
+            String ask,
+            List<Answer> answers,
+            Map<String, Says> crops,
+            String done) {
 
         /** The words for one crop: its own where it has them. */
         public Says in(String crop) {
@@ -52,7 +59,8 @@ public record Wording(
                             own.todo == null ? todo : own.todo,
                             own.ask == null ? ask : own.ask,
                             own.answers == null ? answers : own.answers,
-                            null);
+                            null,
+                            own.done == null ? done : own.done);
         }
     }
 

@@ -36,15 +36,23 @@ public final class YamlFile {
             .build();
     private final String path;
     private final String text;
+    /** The same content parsed before, {@code null} when it was not. */
+    private final JsonNode parsed;
+
     private Map<String, Integer> lines;
 
     public YamlFile(String path, String text) {
+        this(path, text, null);
+    }
+
+    private YamlFile(String path, String text, JsonNode parsed) {
         this.path = path;
         this.text = text;
+        this.parsed = parsed;
     }
 
     public static YamlFile in(RulesFolder folder, String path) {
-        return new YamlFile(path, folder.text(path));
+        return new YamlFile(path, folder.text(path), folder.parsed(path));
     }
 
     public String path() {
@@ -57,6 +65,9 @@ public final class YamlFile {
      * @throws RulesBroken when it is no YAML
      */
     public JsonNode tree() {
+        if (parsed != null) {
+            return parsed;
+        }
         try {
             return MAPPER.readTree(text);
         } catch (JsonProcessingException broken) {
@@ -71,7 +82,7 @@ public final class YamlFile {
      */
     public <T> T as(Class<T> type) {
         try {
-            return MAPPER.readValue(text, type);
+            return parsed == null ? MAPPER.readValue(text, type) : MAPPER.treeToValue(parsed, type);
         } catch (JsonProcessingException broken) {
             throw broken(broken);
         }

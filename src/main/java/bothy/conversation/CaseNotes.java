@@ -55,6 +55,7 @@ final class CaseNotes {
     private final Doubt pending;
     private final Message message;
     private final Situation situation;
+    private List<Finding> found;
 
     CaseNotes(Reading reading, Troubles troubles, Garden garden, Doubt pending, Message message, Situation situation) {
         this.reading = reading;
@@ -63,6 +64,14 @@ final class CaseNotes {
         this.pending = pending;
         this.message = message;
         this.situation = situation;
+    }
+
+    /** What the message tells of a closer look, read once. */
+    private List<Finding> found() {
+        if (found == null) {
+            found = reading.findings(message.text(), situation);
+        }
+        return found;
     }
 
     /** Whether a question that waits is about a trouble. */
@@ -90,7 +99,7 @@ final class CaseNotes {
         if (Commands.isCommand(message.text()) || !heard.amendments().isEmpty()) {
             return entries;
         }
-        Optional<Finding> unwell = reading.findings(message.text(), situation).stream()
+        Optional<Finding> unwell = found().stream()
                 .filter(finding -> finding.about().equals(PERSON_UNWELL))
                 .findFirst();
         if (unwell.isPresent()) {
@@ -109,7 +118,7 @@ final class CaseNotes {
 
     private Optional<Finding> answered() {
         String said = message.pressed() != null ? message.pressed() : message.text();
-        List<Finding> found = reading.findings(said, situation);
+        List<Finding> found = message.pressed() != null ? reading.findings(said, situation) : found();
         return pending.choices().stream()
                 .filter(choice -> chosen(choice, meaning(choice), said, found))
                 .findFirst()
@@ -168,7 +177,7 @@ final class CaseNotes {
         if (message.pressed() != null || message.text().isBlank()) {
             return List.of();
         }
-        List<Finding> found = reading.findings(message.text(), situation).stream()
+        List<Finding> found = found().stream()
                 .filter(finding -> !finding.about().equals(PERSON_UNWELL))
                 .toList();
         boolean inPassing = heard.signs().isEmpty()
@@ -218,7 +227,7 @@ final class CaseNotes {
         if (crops.isEmpty() && growing.size() == 1) {
             crops.addAll(growing);
         }
-        List<Finding> found = reading.findings(message.text(), situation);
+        List<Finding> found = found();
         boolean tells = found.stream().anyMatch(one -> troubles.tells(one.about(), one.found()));
         List<String> names = new ArrayList<>(reading.looseSigns(message.text(), situation));
         if (names.isEmpty() && tells) {

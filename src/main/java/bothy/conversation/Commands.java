@@ -1,7 +1,6 @@
 package bothy.conversation;
 
 import bothy.garden.Amendment;
-import bothy.garden.Event;
 import bothy.garden.Given;
 import bothy.garden.Heard;
 import bothy.garden.Inquiry;
@@ -13,7 +12,8 @@ import bothy.garden.Reply;
 import bothy.replying.Answer;
 import bothy.replying.Replier;
 import bothy.replying.Turn;
-import java.util.ArrayList;
+import java.time.format.TextStyle;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -48,6 +48,8 @@ final class Commands {
             case "/plot" -> asking(Question.STATUS);
             case "/why" -> asking(Question.WHY);
             case "/undo" -> takingBack(last);
+            case "/mydata" -> OwnData.handOut();
+            case "/delete" -> OwnData.remove();
             default -> Heard.nothing(Kind.CHAT);
         };
     }
@@ -89,8 +91,7 @@ final class Commands {
                         case "/start" -> said(replier.talk("start"));
                         case "/help" -> said(replier.talk("help"));
                         case "/settings" -> said(settings());
-                        case "/mydata" -> said(diary());
-                        case "/week", "/plot", "/why", "/undo" -> Optional.empty();
+                        case "/week", "/plot", "/why", "/undo", "/mydata", "/delete" -> Optional.empty();
                         default -> said(replier.talk("unknown-command"));
                     };
             if (known.isPresent()) {
@@ -114,31 +115,32 @@ final class Commands {
 
     private String settings() {
         var grower = turn.garden().grower();
-        return replier.talk(
-                "settings",
-                Map.of(
-                        "zone", grower.zone().getId(),
-                        "units",
-                                grower.units() == bothy.garden.Units.US
-                                        ? "°F, inches and pounds"
-                                        : "°C, centimetres and kilograms",
-                        "spring", grower.lastSpringFrost() == null ? "not told" : frost(grower.lastSpringFrost()),
-                        "autumn", grower.firstAutumnFrost() == null ? "not told" : frost(grower.firstAutumnFrost()),
-                        "place", grower.latitude() == null ? "not told" : grower.latitude() + ", " + grower.longitude(),
-                        "soil", grower.soil() == null ? "not told" : grower.soil()));
+        Wishes wishes = Wishes.of(turn.garden());
+        Map<String, String> words = new HashMap<>();
+        words.put("zone", grower.zone().getId());
+        words.put(
+                "units",
+                grower.units() == bothy.garden.Units.US ? "°F, inches and pounds" : "°C, centimetres and kilograms");
+        words.put("spring", grower.lastSpringFrost() == null ? "not told" : frost(grower.lastSpringFrost()));
+        words.put("autumn", grower.firstAutumnFrost() == null ? "not told" : frost(grower.firstAutumnFrost()));
+        words.put("place", grower.latitude() == null ? "not told" : grower.latitude() + ", " + grower.longitude());
+        words.put("soil", grower.soil() == null ? "not told" : grower.soil());
+        words.put("list", wishes.listDay().getDisplayName(TextStyle.FULL, Locale.UK) + ", " + wishes.listTime());
+        words.put("quiet", wishes.quietFrom() + "–" + wishes.quietTo());
+        words.put(
+                "reminders",
+                switch (wishes.mode()) {
+                    case ALL -> "what is due";
+                    case WEEKLY -> "only the weekly list";
+                    case NONE -> "none";
+                });
+        if (wishes.awayOn(turn.today())) {
+            words.put("away", replier.day(wishes.awayUntil(), turn));
+        }
+        return replier.talk("settings", words);
     }
 
     private static String frost(java.time.MonthDay day) {
-        return day.getDayOfMonth() + " " + day.getMonth().getDisplayName(java.time.format.TextStyle.FULL, Locale.UK);
-    }
-
-    private String diary() {
-        List<String> lines = new ArrayList<>();
-        for (Logged line : turn.garden().standing()) {
-            if (line.entry() instanceof Event event) {
-                lines.add((event.on() == null ? "?" : event.on().toString()) + "  " + replier.line(event, turn));
-            }
-        }
-        return lines.isEmpty() ? replier.talk("diary-empty") : replier.talk("diary") + "\n" + String.join("\n", lines);
+        return day.getDayOfMonth() + " " + day.getMonth().getDisplayName(TextStyle.FULL, Locale.UK);
     }
 }

@@ -12,6 +12,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -22,9 +23,16 @@ import java.util.Set;
 public final class Conversation {
     private final Store store;
     private final Knowledge knowledge;
+    private final Entrance entrance;
 
+    /** Open to all. */
     public Conversation(Store store, Knowledge knowledge) {
+        this(store, knowledge, Door.open());
+    }
+
+    public Conversation(Store store, Knowledge knowledge, Door door) {
         this.store = store;
+        this.entrance = new Entrance(door, knowledge.replier());
         this.knowledge = knowledge;
     }
 
@@ -37,17 +45,30 @@ public final class Conversation {
      */
     public Optional<Outcome> handle(Message message, Address address) {
         askWeatherAhead(message.grower(), message.at(), message.zone());
+        Optional<Reply> status = entrance.asksForStatus(message) ? Optional.of(status(message.at())) : Optional.empty();
         return store.write(message.grower(), page -> {
             if (page.handled(message.id())) {
                 return Optional.empty();
             }
-            Outcome outcome = new Exchange(knowledge, page, message).outcome();
+            Outcome outcome = status.or(() -> entrance.stopped(page, message))
+                    .map(reply -> new Outcome(reply, List.of(), List.of(), null, false, Set.of(), List.of()))
+                    .orElseGet(() -> new Exchange(knowledge, page, message).outcome());
             page.markHandled(message.id(), message.at());
-            if (address != null) {
+            if (address != null && !outcome.reply().text().isEmpty()) {
                 page.send(address.channel(), address.chat(), outcome.reply(), message.at());
             }
             return Optional.of(outcome);
         });
+    }
+
+    private Reply status(Instant now) {
+        Store.Waiting waiting = store.waiting(now);
+        Map<String, String> words = Map.of(
+                "growers", String.valueOf(waiting.growers()),
+                "letters", String.valueOf(waiting.letters()),
+                "replies", String.valueOf(waiting.replies()),
+                "looks", String.valueOf(waiting.looks()));
+        return new Reply(knowledge.replier().talk("status", words), List.of());
     }
 
     /** Gives up on a message that could not be handled: marks it as handled and says so, in one transaction. */
@@ -66,7 +87,7 @@ public final class Conversation {
     }
 
     /**
-     * Says what is due unasked, at most once a day and by daylight.
+     * Says what is due unasked at a moment, and notes in the store when to look at this garden next.
      *
      * @param grower the channel's key of the grower
      * @param moment when it is
@@ -84,12 +105,16 @@ public final class Conversation {
         });
     }
 
+    /** Takes up growers whose garden is to be looked at; see {@link Store#takeDue}. */
+    public List<String> takeDue(Instant now, Instant again, int atMost) {
+        return store.takeDue(now, again, atMost);
+    }
+
     /** Asks a slow source before the diary is opened, so that no other writer waits for the network; inside it answers from memory. */
     private void askWeatherAhead(String grower, Instant moment, ZoneId zone) {
         if (knowledge.weather().slow()) {
             LocalDate day = moment.atZone(zone).toLocalDate();
-            Grower known = store.write(
-                    grower, page -> Replay.garden(page.lines(), day, zone).grower());
+            Grower known = Replay.garden(store.lines(grower), day, zone).grower();
             knowledge.weather().around(known, day);
         }
     }

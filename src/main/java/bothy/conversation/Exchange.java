@@ -12,14 +12,17 @@ import bothy.garden.Entry;
 import bothy.garden.Event;
 import bothy.garden.Finding;
 import bothy.garden.Garden;
+import bothy.garden.Given;
 import bothy.garden.Heard;
 import bothy.garden.Inquiry;
 import bothy.garden.Logged;
 import bothy.garden.Message;
 import bothy.garden.Reply;
+import bothy.garden.SettingChange;
 import bothy.garden.SignSeen;
 import bothy.garden.Situation;
 import bothy.garden.Statement;
+import bothy.garden.WeatherDay;
 import bothy.garden.What;
 import bothy.replying.Answer;
 import bothy.replying.Turn;
@@ -50,6 +53,7 @@ final class Exchange {
     private final LocalDate today;
     private final Memory memory;
     private boolean rulesFailed;
+    private Doubt.Choice chosen;
 
     Exchange(Knowledge knowledge, Page page, Message message) {
         this.knowledge = knowledge;
@@ -65,6 +69,12 @@ final class Exchange {
 
     Outcome outcome() {
         Heard heard = hear();
+        OwnData own = new OwnData(knowledge.replier(), page, before, memory);
+        return own.outcome(heard).orElseGet(() -> answered(heard));
+    }
+
+    private Outcome answered(Heard told) {
+        Heard heard = told;
         CaseNotes notes = new CaseNotes(
                 knowledge.reading(), knowledge.advisor().troubles(), before, memory.pending(), message, situation());
         List<Entry> closerLook = notes.findings(heard);
@@ -88,10 +98,14 @@ final class Exchange {
                 heard.doubt(),
                 memory.saidOn(today),
                 advised.diagnoses());
-        Answer answer = new Commands(knowledge.replier(), memory.why(), message, turn)
-                .answer()
+        Settling settling = new Settling(knowledge.replier(), memory, chosen);
+        Answer said = settling.answer(heard)
+                .or(() -> new Commands(knowledge.replier(), memory.why(), message, turn).answer())
                 .orElseGet(() -> knowledge.replier().answer(turn));
-        remember(answer, turn);
+        Answer answer = new ZoneAsked(knowledge).after(said, heard, garden);
+        remember(answer, turn, settling.settled(heard, today));
+        List<WeatherDay> weather = knowledge.weather().around(garden.grower(), today);
+        page.lookAgain(new NextLook(garden, message.at(), !weather.isEmpty()).moment());
         Reply worded = message.photo() && !message.text().isBlank() ? withPhotoNoted(answer.reply()) : answer.reply();
         Reply reply = WeatherNotes.under(
                 worded, answer.spoken(), heard.inquiries(), garden.grower(), knowledge.weather(), knowledge.replier());
@@ -109,8 +123,12 @@ final class Exchange {
         if (message.latitude() != null && message.longitude() != null) {
             return Locations.heard(message.latitude(), message.longitude());
         }
+        chosen = Settling.chosen(memory.pending(), message);
+        if (chosen != null) {
+            return chosen.then();
+        }
         if (message.pressed() != null) {
-            return pressed();
+            return knowledge.reading().read(message.pressed(), situation());
         }
         if (Commands.isCommand(message.text())) {
             return Commands.heard(message.text(), Replay.last(lines));
@@ -134,18 +152,6 @@ final class Exchange {
         return before.events().stream()
                 .filter(event -> event.planting() != null)
                 .collect(Collectors.groupingBy(Event::planting, Collectors.mapping(Event::what, Collectors.toSet())));
-    }
-
-    /** A tapped button stands for what its choice means; a button of an older question is read as if its label were written. */
-    private Heard pressed() {
-        if (memory.pending() != null) {
-            for (Doubt.Choice choice : memory.pending().choices()) {
-                if (choice.label().equals(message.pressed())) {
-                    return choice.then();
-                }
-            }
-        }
-        return knowledge.reading().read(message.pressed(), situation());
     }
 
     private List<Logged> write(Heard heard, List<Entry> closerLook) {
@@ -227,6 +233,22 @@ final class Exchange {
         return new Reply(reply.text() + "\n\n" + knowledge.replier().talk("rules-failed"), reply.buttons());
     }
 
+    /** The day that the reply names for the next look is kept, and what is to be said again on the day that the grower asked for. */
+    private Raised toCome(Raised raised, Answer answer, Turn turn) {
+        Raised next = raised;
+        if (answer.nextLook() != null) {
+            for (Given given : answer.spoken()) {
+                if (answer.nextLook().equals(given.nextCheck())) {
+                    next = next.toCheck(given.planting() == null ? "" : given.planting(), answer.nextLook());
+                }
+            }
+        }
+        boolean remind = turn.written().stream()
+                .anyMatch(line -> line.entry() instanceof SettingChange change
+                        && change.setting().equals("remindOn"));
+        return remind ? next.toSayAgain(memory.lastSaid()) : next;
+    }
+
     /** A question about a trouble waits through other talk until it is answered or its case is past: the answer may come days later. */
     private boolean waits(Turn turn) {
         return memory.pending() != null
@@ -244,7 +266,7 @@ final class Exchange {
         return said;
     }
 
-    private void remember(Answer answer, Turn turn) {
+    private void remember(Answer answer, Turn turn, Raised raised) {
         List<String> why = answer.spoken().stream()
                 .limit(MOST_EXPLAINED)
                 .map(given -> knowledge.replier().why(given, turn))
@@ -260,13 +282,14 @@ final class Exchange {
                 .map(SignSeen::planting)
                 .filter(java.util.Objects::nonNull)
                 .forEach(mentioned::add);
+        Set<String> keys = answer.spoken().stream().map(Turn::key).collect(Collectors.toSet());
         page.keepState(MemoryJson.write(new Memory(
                 answer.asked() == null && waits(turn) ? memory.pending() : answer.asked(),
                 why.isEmpty() ? memory.why() : why,
                 mentioned.isEmpty() ? memory.mentioned() : List.copyOf(mentioned),
-                memory.raised(),
-                memory.lookedUnasked(),
+                toCome(raised, answer, turn),
                 said(answer),
-                today)));
+                today,
+                keys.isEmpty() ? memory.lastSaid() : keys)));
     }
 }

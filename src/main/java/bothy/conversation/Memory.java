@@ -3,7 +3,6 @@ package bothy.conversation;
 import bothy.garden.Doubt;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /**
@@ -12,33 +11,34 @@ import java.util.Set;
  * @param pending the question that waits for an answer, {@code null} for none
  * @param why the reasons of the last advice, worded; empty when there was none
  * @param mentioned ids of the plantings talked about last
- * @param raised until when each advice rests that was raised unasked, by advice and planting
- * @param lookedUnasked the last day on which it was looked whether anything should be raised, {@code null} for never
+ * @param unasked what was raised unasked and is to be
  * @param said the advice said on the day {@code saidOn}, by advice and planting
  * @param saidOn the day, {@code null} for never
+ * @param lastSaid the advice that the last message with any gave, by advice and planting
  */
 public record Memory(
         Doubt pending,
         List<String> why,
         List<String> mentioned,
-        Map<String, LocalDate> raised,
-        LocalDate lookedUnasked,
+        Raised unasked,
         Set<String> said,
-        LocalDate saidOn) {
+        LocalDate saidOn,
+        Set<String> lastSaid) {
 
     public Memory {
         why = why == null ? List.of() : List.copyOf(why);
         mentioned = mentioned == null ? List.of() : List.copyOf(mentioned);
-        raised = raised == null ? Map.of() : Map.copyOf(raised);
+        unasked = unasked == null ? Raised.nothing() : unasked;
         said = said == null ? Set.of() : Set.copyOf(said);
+        lastSaid = lastSaid == null ? Set.of() : Set.copyOf(lastSaid);
     }
 
     static Memory blank() {
-        return new Memory(null, List.of(), List.of(), Map.of(), null, Set.of(), null);
+        return new Memory(null, List.of(), List.of(), null, Set.of(), null, Set.of());
     }
 
-    Memory withLookedUnasked(LocalDate day) {
-        return new Memory(pending, why, mentioned, raised, day, said, saidOn);
+    Memory with(Raised raised) {
+        return new Memory(pending, why, mentioned, raised, said, saidOn, lastSaid);
     }
 
     /** What was said on a day already. */

@@ -30,6 +30,16 @@ public interface Page {
     void keepState(String json);
 
     /**
+     * When to look at this garden next, whether something should be said unasked.
+     *
+     * @param moment {@code null} for not before the grower writes again
+     */
+    void lookAgain(Instant moment);
+
+    /** Removes all that is kept of this grower: diary, marks, memory, letters and replies. What is added after it stays. */
+    void forget();
+
+    /**
      * Puts a reply into the outbox.
      *
      * @param channel the channel that is to send it ("telegram")

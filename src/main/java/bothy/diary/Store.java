@@ -1,7 +1,10 @@
 package bothy.diary;
 
+import bothy.garden.Logged;
 import bothy.garden.Post;
+import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -21,6 +24,40 @@ public interface Store extends Post, AutoCloseable {
      * @throws StoreFailure when it could not be made durable; then nothing of it was
      */
     <T> T write(String grower, Function<Page, T> work);
+
+    /** The lines of one grower's diary, in order of number, as they are now; keeps nobody waiting. */
+    List<Logged> lines(String grower);
+
+    /**
+     * Takes up growers whose garden is to be looked at, longest due first. Each is set to be looked at again at {@code again}, so that
+     * one whose look is broken off is not forgotten, and of several processes one takes it up.
+     */
+    List<String> takeDue(Instant now, Instant again, int atMost);
+
+    /** When to look at a garden next; empty for not at all. */
+    Optional<Instant> nextLook(String grower);
+
+    /**
+     * Removes letters that were handled, replies that were sent or given up, and marks of messages, all from before a moment. Diaries are
+     * never removed by age.
+     */
+    void clearPost(Instant before);
+
+    /** How much waits. */
+    Waiting waiting(Instant now);
+
+    /** What is wrong inside the store, read through from end to end; empty when nothing is. May take minutes; writers go on meanwhile. */
+    Optional<String> lookThrough();
+
+    /**
+     * How much waits.
+     *
+     * @param letters received and not handled
+     * @param replies to be sent
+     * @param looks gardens whose look is due
+     * @param growers all growers known
+     */
+    record Waiting(long letters, long replies, long looks, long growers) {}
 
     /** Keys of all growers with a diary, in order. */
     List<String> growers();

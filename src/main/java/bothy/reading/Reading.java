@@ -21,6 +21,7 @@ import java.util.Set;
  */
 public final class Reading {
     private final Grammar grammar;
+    private final ZonesNear zonesNear;
     private final Signs signs;
     private final Sentences sentences;
     private final Corrections corrections;
@@ -36,6 +37,7 @@ public final class Reading {
         Questions questions = new Questions(words);
         Settings settings = new Settings(words);
         KindOf kinds = new KindOf(words);
+        zonesNear = new ZonesNear(words);
         signs = new Signs(words, moods);
         answers = new Answers(words);
         closerLook = new CloserLook(words);
@@ -159,6 +161,11 @@ public final class Reading {
                 || !gathered.asked().isEmpty()
                 || !gathered.seen().isEmpty();
         return own ? null : answers.read(passage, false).orElse(null);
+    }
+
+    /** Time zones that a place may lie in, the most likely first; empty when no known city is near. */
+    public List<String> zonesNear(double latitude, double longitude, int atMost) {
+        return zonesNear.of(latitude, longitude, atMost);
     }
 
     /** The wider sign of which a sign is a case ("wilting" of "wilting-all-day"), {@code null} when it is none. */

@@ -36,6 +36,7 @@ final class Settings {
     private final PhraseBook<String> happened;
     private final PhraseBook<String> telling;
     private final PhraseBook<String> cities = new PhraseBook<>();
+    private final ReminderWishes wishes;
 
     Settings(Words words) {
         PhraseFile file = new PhraseFile(words, FILE, Map.of());
@@ -47,6 +48,7 @@ final class Settings {
         words.names(FILE, "/frosts").forEach(frost -> file.into(frosts, "/frosts/" + frost, frost));
         usual = file.book("/usual", "usual");
         happened = file.book("/happened", "happened");
+        wishes = new ReminderWishes(words);
         telling = file.book("/places/telling", "place");
         zonesByCity().forEach((city, zone) -> cities.add(new Phrase(city, Map.of()), zone));
         words.names(FILE, "/cities")
@@ -67,6 +69,7 @@ final class Settings {
     Set<String> vocabulary() {
         Set<String> all = new HashSet<>(plain.vocabulary());
         all.addAll(telling.vocabulary());
+        all.addAll(wishes.vocabulary());
         all.addAll(cities.vocabulary());
         all.addAll(frosts.vocabulary());
         return all;
@@ -82,6 +85,7 @@ final class Settings {
             told.addAll(places(passage, sentence));
         }
         told.addAll(frost(passage, sentence));
+        told.addAll(wishes.in(passage, sentence));
         return told.stream().distinct().toList();
     }
 

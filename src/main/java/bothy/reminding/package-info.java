@@ -1,2 +1,2 @@
-/** Wakes gardens: looks, once a day and not at night, whether a grower should hear something unasked. */
+/** Wakes gardens: takes those from the store whose next look is due and lets the conversation say what is to be said unasked. */
 package bothy.reminding;

@@ -267,6 +267,7 @@ final class Phrasing {
         Map<String, String> arguments = new java.util.HashMap<>();
         arguments.put("question", upper(question));
         arguments.put("advice", given.id());
+        arguments.put("about", Turn.key(given));
         if (given.figures().get(Verdicts.CASE) instanceof String of) {
             arguments.put(Verdicts.CASE, of);
         }
@@ -340,7 +341,7 @@ final class Phrasing {
         return wording.crops().containsKey(argument) ? vocabulary.names().many(argument) : argument.replace('-', ' ');
     }
 
-    private String talk(String id, Map<String, String> words) {
+    String talk(String id, Map<String, String> words) {
         String sentence = Objects.requireNonNull(wording.talk().get(id), () -> "no wording talk." + id);
         return new Sentence(sentence)
                 .fill(name -> Optional.ofNullable(words.get(name)))

@@ -63,6 +63,9 @@ final class Receipts {
     private String setting(SettingChange change) {
         String label = wording.phrases().getOrDefault("setting-" + change.setting(), change.setting());
         String value = change.value();
+        if (value.matches("\\d{4}-\\d\\d-\\d\\d")) {
+            return label + " " + vocabulary.quantities().nearDay(java.time.LocalDate.parse(value));
+        }
         boolean frost = change.setting().endsWith("Frost") && value.matches("\\d\\d-\\d\\d");
         // Any leap year will do: a frost date has none.
         return label + " "

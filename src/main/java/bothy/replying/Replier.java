@@ -116,15 +116,21 @@ public final class Replier {
         return lists;
     }
 
-    /** What goes out unasked: the urgent and due advice given, as a short list. */
-    public Answer unasked(Turn turn, List<Given> due, boolean wholeWeek) {
+    /** What goes out unasked: the list, or the urgent and due advice given. */
+    public Answer unasked(Turn turn, Unasked unasked) {
+        List<Given> due = unasked.due();
         Phrasing phrasing = phrasing(turn);
         List<String> paragraphs = new ArrayList<>();
         Set<Given> said = new LinkedHashSet<>(due);
-        if (wholeWeek) {
+        List<Given> listed = new ArrayList<>();
+        if (unasked.opening() != null) {
+            paragraphs.add(unasked.opening());
+        }
+        if (unasked.week()) {
             Inquiry week = Inquiry.of(Question.TO_DO, null, List.of());
             paragraphs.add(phrasing.week().list(turn.given(), week));
-            said.addAll(phrasing.week().listed(turn.given(), week));
+            listed.addAll(phrasing.week().listed(turn.given(), week));
+            said.addAll(listed);
         } else {
             paragraphs.addAll(phrasing.advice(due));
         }
@@ -135,7 +141,26 @@ public final class Replier {
                 paragraphs,
                 List.copyOf(said),
                 look,
-                phrasing.questionOf(due).orElse(null));
+                phrasing.questionOf(due)
+                        .or(() -> phrasing.questionOf(today(listed, turn)))
+                        .orElse(unasked.question()));
+    }
+
+    private static List<Given> today(List<Given> listed, Turn turn) {
+        return listed.stream()
+                .filter(given -> !given.due().isAfter(turn.today()))
+                .toList();
+    }
+
+    /** Whether the wording of an advice ends with a question of its own. */
+    public boolean asks(Given given) {
+        Wording.Says says = wording.advice().get(given.id());
+        return says != null && says.in(given.crop()).ask() != null;
+    }
+
+    /** The question whether a task is done, with the answers done, not yet and skip; empty for what is no task. */
+    public Optional<Doubt> whetherDone(Given given, Turn turn) {
+        return new FollowingUp(wording, phrasing(turn), turn).whetherDone(given);
     }
 
     /** A fixed sentence of the wording. */

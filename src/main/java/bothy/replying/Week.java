@@ -60,6 +60,12 @@ final class Week {
         return one.due().isBefore(turn.today()) ? turn.today() : one.due();
     }
 
+    /** One task as the list would say it; empty for what is no task. */
+    Optional<String> line(Given given) {
+        String planting = given.planting() == null ? "" : vocabulary.names().planting(given.planting());
+        return todo(given).map(text -> Phrasing.upper(text.replace(CROPS_HERE, planting)));
+    }
+
     private Optional<String> todo(Given given) {
         Wording.Says says = wording.advice().get(given.id());
         if (says == null || says.in(given.crop()).todo() == null) {

@@ -84,15 +84,36 @@ final class Cases {
         }
     }
 
+    /** A case lives by the days on which it is spoken of, however long ago a sign was seen. */
     private static LocalDate day(LocalDate told, Logged line) {
-        return told == null ? line.at().atZone(java.time.ZoneOffset.UTC).toLocalDate() : told;
+        LocalDate spoken = line.at().atZone(java.time.ZoneOffset.UTC).toLocalDate();
+        return told == null || told.isBefore(spoken) ? spoken : told;
     }
 
     static String id(String planting, String crop) {
         return planting != null ? planting : crop != null ? crop : "plot";
     }
 
+    /** A sign of nothing named belongs to what is being talked about: the one case of these days. */
     private SignSeen placed(SignSeen sign) {
+        List<CaseFile> lately = sign.planting() != null || sign.crop() != null || sign.on() == null
+                ? List.of()
+                : files.values().stream()
+                        .filter(file ->
+                                !file.closed() && ChronoUnit.DAYS.between(file.latest(), sign.on()) <= TOGETHER_DAYS)
+                        .toList();
+        return lately.size() == 1
+                ? new SignSeen(
+                        sign.sign(),
+                        lately.get(0).planting(),
+                        lately.get(0).crop(),
+                        sign.on(),
+                        sign.where(),
+                        sign.count())
+                : ofPlanting(sign);
+    }
+
+    private SignSeen ofPlanting(SignSeen sign) {
         String planting = plantingOf(sign.planting(), sign.crop());
         String crop = planting == null
                 ? sign.crop()

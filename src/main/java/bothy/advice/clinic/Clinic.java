@@ -111,10 +111,11 @@ public final class Clinic {
                                 && of(file, finding.planting(), finding.crop()));
     }
 
-    private static boolean of(CaseFile file, String planting, String crop) {
-        return planting != null
-                ? planting.equals(file.planting())
-                : crop == null ? file.crop() == null : crop.equals(file.crop());
+    private boolean of(CaseFile file, String planting, String crop) {
+        if (planting == null && crop == null) {
+            return file.latest().equals(day.today());
+        }
+        return planting != null ? planting.equals(file.planting()) : crop.equals(file.crop());
     }
 
     private String outcomeJustTold(CaseFile file) {

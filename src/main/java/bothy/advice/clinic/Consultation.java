@@ -19,6 +19,8 @@ final class Consultation {
     private static final int MOST_QUESTIONS = 3;
     /** A cause with this chance is taken as the cause. */
     private static final double CLEAR = 0.75;
+    /** Less is enough where nothing need be done: the next look will show. */
+    private static final double CLEAR_IF_HARMLESS = 0.6;
     /** A question that tells less than this, in nats, is not worth a grower's walk. */
     private static final double WORTH_ASKING = 0.06;
     /** A cause must come to this chance to be named as what it would be instead. */
@@ -41,8 +43,9 @@ final class Consultation {
 
     Diagnosis diagnosis(LocalDate today, boolean justTold) {
         List<Likely> likely = likely();
+        double clear = likely.get(0).harmless() ? CLEAR_IF_HARMLESS : CLEAR;
         Map.Entry<String, Question> next =
-                likely.get(0).chance() >= CLEAR || file.asked() >= MOST_QUESTIONS ? null : best();
+                likely.get(0).chance() >= clear || file.asked() >= MOST_QUESTIONS ? null : best();
         Troubles.Cause first = troubles.causes().get(likely.get(0).cause());
         int days = first == null || first.check() <= 0 ? USUAL_CHECK_DAYS : first.check();
         return new Diagnosis(

@@ -16,7 +16,7 @@ import java.time.LocalDate;
  * @param dryPercent that it has had no water, %
  * @param deadPercent that it will not come, %
  * @param likeliest "slow", "cold", "hot", "dry" or "dead"
- * @param told whether seeds and temperature were told
+ * @param told false: whatever was told, part of the chances is judgement
  */
 public record NothingUpChance(
         String planting,

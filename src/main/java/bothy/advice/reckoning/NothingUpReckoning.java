@@ -11,6 +11,7 @@ import bothy.almanac.PlaceKind;
 import bothy.almanac.Sheet;
 import bothy.garden.Event;
 import bothy.garden.Planting;
+import bothy.garden.WeatherDay;
 import bothy.garden.What;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -29,6 +30,10 @@ final class NothingUpReckoning {
     private static final double USUAL_AGE_YEARS = 1;
 
     private static final int SOIL_FELT_DAYS = 14;
+    /** So much rain in a week keeps the top of a drill moist. Common practice. */
+    private static final double MOISTENING_MM = 5;
+
+    private static final int RAIN_LASTS_DAYS = 7;
     private static final int MOST_DAYS = 400;
     /** Stragglers come in the days after; then it is time to look. */
     private static final int LOOK_AFTER_DAYS = 2;
@@ -68,7 +73,8 @@ final class NothingUpReckoning {
         Integer told = subject.planting().sown();
         int sown = told == null || told < 1 ? USUAL_SEEDS : Math.min(10_000, told);
         int up = Math.min(sown, seedlings(subject));
-        Chances chances = new NothingUp(emergence).chances(sown, up, temps, viable(subject), moisture(subject));
+        Chances chances = warmEnough(
+                subject, new NothingUp(emergence).chances(sown, up, temps, viable(subject), moisture(subject)));
         LocalDate nineInTen = emergence
                 .dates(start(subject), temps, subject.warmth().tempC())
                 .map(Emergence.Dates::nineInTenBy)
@@ -86,7 +92,15 @@ final class NothingUpReckoning {
                 percent(chances.tooDry()),
                 percent(chances.dead()),
                 likeliest(chances),
-                told != null && subject.warmth().told());
+                false);
+    }
+
+    /** The table may begin above the least at which the crop comes: what waits for warmth at or above the least is only slow. */
+    private static Chances warmEnough(Subject subject, Chances by) {
+        Double least = subject.sheet().germination().minSoilTempC();
+        return least != null && subject.warmth().tempC() >= least
+                ? new Chances(by.slow() + by.tooCold(), 0, by.tooHot(), by.tooDry(), by.dead())
+                : by;
     }
 
     private static LocalDate look(LocalDate nineInTen, LocalDate today) {
@@ -139,7 +153,23 @@ final class NothingUpReckoning {
                         event.what() == What.WATERED || event.what() == What.SOIL_CHECKED && event.detail() != null)
                 .reduce((earlier, later) -> later)
                 .map(event -> event.what() == What.WATERED ? Moisture.MOIST : felt(event.detail()))
-                .orElse(Moisture.UNKNOWN);
+                .orElseGet(() -> rained(subject) ? Moisture.MOIST : Moisture.UNKNOWN);
+    }
+
+    /** Whether rain kept a drill moist lately. */
+    private static boolean rained(Subject subject) {
+        LocalDate since = subject.today().minusDays(RAIN_LASTS_DAYS);
+        double mm = subject.weather().stream()
+                .filter(day -> day.rain() != null
+                        && day.date().isAfter(since)
+                        && !day.date().isAfter(subject.today()))
+                .mapToDouble(WeatherDay::rain)
+                .sum();
+        boolean told = subject.plotEvents().stream()
+                .anyMatch(event -> event.what() == What.RAIN
+                        && event.on() != null
+                        && event.on().isAfter(since));
+        return subject.stands().where() == PlaceKind.OUTDOORS && (told || mm >= MOISTENING_MM);
     }
 
     private static Moisture felt(String detail) {

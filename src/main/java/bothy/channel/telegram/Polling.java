@@ -18,7 +18,7 @@ import org.telegram.telegrambots.meta.exceptions.TelegramApiException;
 /** Keeps the library's polling going: starts it, looks whether it is alive, and starts it anew when it is not. */
 final class Polling {
     private static final Logger LOG = LoggerFactory.getLogger(Polling.class);
-    private static final List<String> WANTED = List.of("message", "edited_message", "callback_query");
+    static final List<String> WANTED = List.of("message", "edited_message", "callback_query");
     private static final int AT_ONCE = 100;
     private static final Duration LOOK = Duration.ofMillis(500);
     private static final Duration SLACK = Duration.ofSeconds(60);
@@ -89,6 +89,10 @@ final class Polling {
                 .timeout((int) settings.longPoll().toSeconds())
                 .allowedUpdates(WANTED)
                 .build();
+    }
+
+    Instant lastSign() {
+        return lastSign;
     }
 
     private void signOfLife() {

@@ -60,6 +60,19 @@ final class Receiver implements LongPollingUpdateConsumer {
         }
     }
 
+    /**
+     * Puts one update into the inbox, without trying again: who sent it will.
+     *
+     * @throws RuntimeException when it could not be made durable
+     */
+    void take(Update update) {
+        post.receive(letters(List.of(update)));
+        if (update.getCallbackQuery() != null && update.getCallbackQuery().getData() != null) {
+            onTap.accept(update.getCallbackQuery());
+        }
+        onReceived.run();
+    }
+
     private List<Incoming> letters(List<Update> updates) {
         Instant now = clock.instant();
         return updates.stream()

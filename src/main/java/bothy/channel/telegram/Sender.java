@@ -1,5 +1,6 @@
 package bothy.channel.telegram;
 
+import bothy.garden.Document;
 import bothy.garden.Outgoing;
 import bothy.garden.Post;
 import java.time.Duration;
@@ -106,6 +107,18 @@ final class Sender {
             message = service.send(
                     reply.chat(), parts.get(part), last ? reply.reply().buttons() : List.of(), reply.number());
             partsSent.put(reply.number(), part + 1);
+        }
+        return sendDocuments(reply, parts.size(), message);
+    }
+
+    private String sendDocuments(Outgoing reply, int parts, String last) throws InterruptedException {
+        String message = last;
+        List<Document> documents = reply.reply().documents();
+        int sent = Math.max(0, partsSent.getOrDefault(reply.number(), 0) - parts);
+        for (int number = sent; number < documents.size(); number++) {
+            awaitLeave(reply.chat());
+            message = service.send(reply.chat(), documents.get(number));
+            partsSent.put(reply.number(), parts + number + 1);
         }
         return message;
     }

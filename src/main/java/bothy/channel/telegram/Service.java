@@ -1,8 +1,12 @@
 package bothy.channel.telegram;
 
+import bothy.garden.Document;
+import java.io.ByteArrayInputStream;
 import java.io.Serializable;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.TimeUnit;
 import okhttp3.OkHttpClient;
@@ -12,7 +16,10 @@ import org.telegram.telegrambots.meta.api.methods.AnswerCallbackQuery;
 import org.telegram.telegrambots.meta.api.methods.GetMe;
 import org.telegram.telegrambots.meta.api.methods.botapimethods.BotApiMethod;
 import org.telegram.telegrambots.meta.api.methods.commands.SetMyCommands;
+import org.telegram.telegrambots.meta.api.methods.send.SendDocument;
 import org.telegram.telegrambots.meta.api.methods.send.SendMessage;
+import org.telegram.telegrambots.meta.api.methods.updates.SetWebhook;
+import org.telegram.telegrambots.meta.api.objects.InputFile;
 import org.telegram.telegrambots.meta.api.objects.LinkPreviewOptions;
 import org.telegram.telegrambots.meta.api.objects.User;
 import org.telegram.telegrambots.meta.api.objects.commands.BotCommand;
@@ -46,6 +53,16 @@ final class Service {
         return new Me(user.getId(), String.valueOf(user.getUserName()));
     }
 
+    /** Asks the service to send updates, and to keep those that wait already. */
+    void sendTo(TelegramSettings.Webhook webhook, List<String> wanted) {
+        SetWebhook hook = SetWebhook.builder()
+                .url(webhook.address().toString())
+                .secretToken(webhook.secret())
+                .allowedUpdates(wanted)
+                .build();
+        done(client.executeAsync(hook));
+    }
+
     void offerCommands() {
         List<BotCommand> menu = settings.commands().entrySet().stream()
                 .map(command -> new BotCommand(command.getKey(), command.getValue()))
@@ -74,22 +91,36 @@ final class Service {
         return String.valueOf(ask(message.build()).getMessageId());
     }
 
+    /** Sends a file. */
+    String send(String chat, Document document) {
+        var content = new ByteArrayInputStream(document.content().getBytes(StandardCharsets.UTF_8));
+        var message = SendDocument.builder()
+                .chatId(chat)
+                .document(new InputFile(content, document.name()))
+                .build();
+        return String.valueOf(done(client.executeAsync(message)).getMessageId());
+    }
+
     /** @param text shown over the chat for a moment, {@code null} for nothing */
     void answerTap(String tap, String text) {
         ask(AnswerCallbackQuery.builder().callbackQueryId(tap).text(text).build());
     }
 
     private <T extends Serializable, M extends BotApiMethod<T>> T ask(M method) {
-        // The library never ends a request whose answer breaks off in the middle, so the time is limited here as well.
-        Duration patience = settings.patience().plusSeconds(5);
         try {
-            return client.executeAsync(method)
-                    .orTimeout(patience.toMillis(), TimeUnit.MILLISECONDS)
-                    .join();
-        } catch (CompletionException e) {
-            throw refused(e.getCause());
+            return done(client.executeAsync(method));
         } catch (TelegramApiException e) {
             throw refused(e);
+        }
+    }
+
+    /** The library never ends a request whose answer breaks off in the middle, so the time is limited here as well. */
+    private <T> T done(CompletableFuture<T> answer) {
+        Duration patience = settings.patience().plusSeconds(5);
+        try {
+            return answer.orTimeout(patience.toMillis(), TimeUnit.MILLISECONDS).join();
+        } catch (CompletionException e) {
+            throw refused(e.getCause());
         }
     }
 

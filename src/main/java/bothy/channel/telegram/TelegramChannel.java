@@ -1,7 +1,9 @@
 package bothy.channel.telegram;
 
+import bothy.channel.telegram.TelegramSettings.Webhook;
 import bothy.garden.Post;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,6 +33,9 @@ public final class TelegramChannel implements AutoCloseable {
     private final Ending ending = new Ending();
     private final List<Thread> threads = new ArrayList<>();
     private Desk desk;
+    private volatile Polling polling;
+    private volatile Delivery delivery;
+    private volatile Webhook webhook;
 
     public TelegramChannel(TelegramSettings settings, Post post, Handler handler, InstantSource clock) {
         this.settings = settings;
@@ -45,19 +50,73 @@ public final class TelegramChannel implements AutoCloseable {
     /** Begins to work and returns at once. While the service cannot be reached it keeps trying. */
     public void start() {
         begin("telegram-sending", sender::work);
-        begin("telegram-receiving", this::receive);
+        begin(
+                "telegram-receiving",
+                () -> receive(receiver -> {
+                    Polling begun = new Polling(settings, receiver, clock, ending);
+                    polling = begun;
+                    begun.work();
+                }));
     }
 
-    private void receive() throws InterruptedException {
+    /** The same, but the service sends the messages; they come in by {@link #delivered}. */
+    public void start(Webhook to) {
+        webhook = to;
+        begin("telegram-sending", sender::work);
+        begin(
+                "telegram-receiving",
+                () -> receive(receiver -> {
+                    delivery = new Delivery(receiver);
+                    announce(to);
+                }));
+    }
+
+    private interface Receiving {
+        void from(Receiver receiver) throws InterruptedException;
+    }
+
+    private void receive(Receiving receiving) throws InterruptedException {
         Optional<Me> found = introduce();
         if (found.isPresent()) {
             Me me = found.get();
             offerCommands();
             openDesk(me);
-            Receiver receiver = new Receiver(post, me, clock, ending, courtesy::answer, this::ringDesk);
             LOG.info("Telegram: listening as @{}", me.name());
-            new Polling(settings, receiver, clock, ending).work();
+            receiving.from(new Receiver(post, me, clock, ending, courtesy::answer, this::ringDesk));
         }
+    }
+
+    private void announce(Webhook to) throws InterruptedException {
+        for (int failures = 1; !ending.hasCome(); failures++) {
+            try {
+                service.sendTo(to, Polling.WANTED);
+                return;
+            } catch (Refused e) {
+                LOG.warn("The webhook cannot be set, trying again: {}", e.getMessage());
+                ending.await(e.retryAfter().orElse(BACK_OFF.after(failures)));
+            }
+        }
+    }
+
+    /**
+     * Takes in one update that the service sent.
+     *
+     * @param secret what the caller gives as the secret, {@code null} for nothing
+     * @return the HTTP status to answer: 200 when it is durable, 401 when the secret is wrong, 400 when it cannot be read, 503 when it is
+     *     to be sent again
+     */
+    public int delivered(String update, String secret) {
+        if (webhook == null || !Delivery.same(webhook.secret(), secret)) {
+            return 401;
+        }
+        Delivery ready = delivery;
+        return ready == null || ending.hasCome() ? 503 : ready.taken(update);
+    }
+
+    /** When there was the last sign that messages are being asked for; empty with a webhook, and before the first. */
+    public Optional<Instant> lastSign() {
+        Polling running = polling;
+        return running == null ? Optional.empty() : Optional.of(running.lastSign());
     }
 
     /** Asks who the bot is until there is an answer; empty when the end came first. */

@@ -76,6 +76,14 @@ public record TelegramSettings(
                 token, service, commands, buttonPast, longPoll, patience, overall, eachChat, eachGroup, workers);
     }
 
+    /** Messages are sent to an address of the bot's own instead of being asked for. */
+    public record Webhook(URI address, String secret) {
+        @Override
+        public String toString() {
+            return "Webhook[" + address + "]";
+        }
+    }
+
     /** A text with the token blotted out. */
     String withoutToken(String text) {
         return text == null || token.isBlank() ? text : text.replace(token, "(token)");

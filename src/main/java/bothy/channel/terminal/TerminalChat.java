@@ -158,6 +158,10 @@ public final class TerminalChat {
                     .append("] ")
                     .append(buttons.get(i));
         }
+        reply.documents().forEach(document -> text.append("\n\n")
+                .append(document.name())
+                .append(":\n")
+                .append(document.content()));
         return text.toString();
     }
 }

@@ -3,22 +3,30 @@ package bothy.diary.sql;
 import bothy.diary.Page;
 import bothy.diary.Store;
 import bothy.garden.Incoming;
+import bothy.garden.Logged;
 import bothy.garden.Outgoing;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** The store over one engine: the pages, and the post in its two boxes. */
 final class Diaries implements Store {
+    private static final Logger LOG = LoggerFactory.getLogger(Diaries.class);
+
     private final Engine engine;
+    private final Hold hold = new Hold();
     private final Inbox inbox;
     private final Outbox outbox;
+    private final Looks looks;
 
     Diaries(Engine engine) {
         this.engine = engine;
-        this.inbox = new Inbox(engine);
-        this.outbox = new Outbox(engine);
+        this.inbox = new Inbox(engine, hold);
+        this.outbox = new Outbox(engine, hold);
+        this.looks = new Looks(engine);
     }
 
     @Override
@@ -29,6 +37,53 @@ final class Diaries implements Store {
             page.refuseIfFailed();
             return done;
         });
+    }
+
+    @Override
+    public List<Logged> lines(String grower) {
+        return engine.inTransaction(handle -> OpenPage.lines(grower, handle, engine));
+    }
+
+    @Override
+    public List<String> takeDue(Instant now, Instant again, int atMost) {
+        return looks.takeDue(now, again, atMost);
+    }
+
+    @Override
+    public Optional<Instant> nextLook(String grower) {
+        return looks.next(grower);
+    }
+
+    @Override
+    public void clearPost(Instant before) {
+        inbox.clear(before);
+        outbox.clear(before);
+        engine.inTransaction(handle -> {
+            handle.createUpdate("delete from handled where at_ms < :before")
+                    .bind("before", before.toEpochMilli())
+                    .execute();
+            return handle.execute("delete from grower where last_line = 0 and state is null and look_ms is null "
+                    + "and not exists (select 1 from handled h where h.grower = grower.grower) "
+                    + "and not exists (select 1 from weather_day w where w.grower = grower.grower)");
+        });
+    }
+
+    @Override
+    public Waiting waiting(Instant now) {
+        return engine.inTransaction(handle -> handle.createQuery(
+                        "select (select count(*) from inbox where handled_ms is null) as letters, "
+                                + "(select count(*) from outbox where outcome is null) as replies, "
+                                + "(select count(*) from grower where look_ms <= :now) as looks, "
+                                + "(select count(*) from grower where last_line > 0) as growers")
+                .bind("now", now.toEpochMilli())
+                .map((row, context) -> new Waiting(
+                        row.getLong("letters"), row.getLong("replies"), row.getLong("looks"), row.getLong("growers")))
+                .one());
+    }
+
+    @Override
+    public Optional<String> lookThrough() {
+        return engine.lookThrough();
     }
 
     @Override
@@ -81,6 +136,21 @@ final class Diaries implements Store {
 
     @Override
     public void close() {
+        letGo();
         engine.close();
+    }
+
+    private void letGo() {
+        try {
+            if (engine.shared()) {
+                engine.inTransaction(handle -> {
+                    hold.release(handle);
+                    return null;
+                });
+            }
+        } catch (RuntimeException e) {
+            // The others wait for what this process had until its time is over.
+            LOG.warn("What was taken up could not be given back: {}", e.getMessage());
+        }
     }
 }

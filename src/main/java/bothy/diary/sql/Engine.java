@@ -4,6 +4,7 @@ import bothy.diary.StoreFailure;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import javax.sql.DataSource;
 import org.jdbi.v3.core.Handle;
@@ -33,6 +34,12 @@ sealed interface Engine extends AutoCloseable permits Sqlite, Postgresql {
 
     /** What a select of a grower's row ends with so that writes of one grower happen one after the other. */
     String rowLock();
+
+    /** Whether several processes work on the same diaries, so that each must hold what it takes up. */
+    boolean shared();
+
+    /** What is wrong inside, read through from end to end; empty when nothing is. */
+    Optional<String> lookThrough();
 
     /** A query that finds the table called {@code ?}, or no row. */
     String tableNamed();

@@ -6,13 +6,23 @@ import java.util.Arrays;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.PreparedBatch;
+import org.jdbi.v3.core.statement.Query;
 
 /** What the channels received, each once. */
 final class Inbox {
-    private final Engine engine;
+    private static final String SELECT =
+            "select i.channel, i.id, i.grower, i.chat, i.at_ms, i.body from inbox i where ";
+    /** Several processes keep the order of a chat by taking up its first letter only. */
+    private static final String FIRST_OF_CHAT = "i.channel = :channel and i.handled_ms is null and not exists "
+            + "(select 1 from inbox e where e.channel = i.channel and e.chat = i.chat and e.handled_ms is null "
+            + "and e.number < i.number)";
 
-    Inbox(Engine engine) {
+    private final Engine engine;
+    private final Hold hold;
+
+    Inbox(Engine engine, Hold hold) {
         this.engine = engine;
+        this.hold = hold;
     }
 
     int receive(List<Incoming> incoming) {
@@ -35,19 +45,61 @@ final class Inbox {
     }
 
     List<Incoming> unhandled(String channel, int atMost) {
-        return engine.inTransaction(
-                handle -> handle.createQuery("select channel, id, grower, chat, at_ms, body from inbox "
-                                + "where channel = :channel and handled_ms is null order by number limit :most")
-                        .bind("channel", channel)
-                        .bind("most", atMost)
-                        .map((row, context) -> new Incoming(
-                                row.getString("channel"),
-                                row.getString("id"),
-                                row.getString("grower"),
-                                row.getString("chat"),
-                                Instant.ofEpochMilli(row.getLong("at_ms")),
-                                row.getString("body")))
-                        .list());
+        return engine.inTransaction(handle -> {
+            if (!engine.shared()) {
+                String all = SELECT + "i.channel = :channel and i.handled_ms is null order by i.number limit :most";
+                return letters(handle.createQuery(all), channel, atMost);
+            }
+            List<String> chats =
+                    firstLetters(handle, channel).stream().map(Incoming::chat).toList();
+            List<Incoming> taken = chats.isEmpty() ? List.of() : ofChats(handle, channel, chats, atMost);
+            hold.take(
+                    handle,
+                    "inbox",
+                    "channel = :channel and id in (<ids>)",
+                    "ids",
+                    taken.stream().map(Incoming::id).toList(),
+                    channel);
+            return taken;
+        });
+    }
+
+    private List<Incoming> firstLetters(Handle handle, String channel) {
+        return letters(
+                handle.createQuery(SELECT + FIRST_OF_CHAT + hold.free("i") + " order by i.number limit :most "
+                                + Hold.lock("i"))
+                        .bind("me", hold.me()),
+                channel,
+                Hold.AT_ONCE);
+    }
+
+    /** With the first letter of a chat the others are taken as well. */
+    private static List<Incoming> ofChats(Handle handle, String channel, List<String> chats, int atMost) {
+        return letters(
+                handle.createQuery(SELECT + "i.channel = :channel and i.handled_ms is null and i.chat in (<chats>) "
+                                + "order by i.number limit :most")
+                        .bindList("chats", chats),
+                channel,
+                atMost);
+    }
+
+    private static List<Incoming> letters(Query query, String channel, int atMost) {
+        return query.bind("channel", channel)
+                .bind("most", atMost)
+                .map((row, context) -> new Incoming(
+                        row.getString("channel"),
+                        row.getString("id"),
+                        row.getString("grower"),
+                        row.getString("chat"),
+                        Instant.ofEpochMilli(row.getLong("at_ms")),
+                        row.getString("body")))
+                .list();
+    }
+
+    void clear(Instant before) {
+        engine.inTransaction(handle -> handle.createUpdate("delete from inbox where handled_ms < :before")
+                .bind("before", before.toEpochMilli())
+                .execute());
     }
 
     void setAside(String channel, String id, Instant at) {

@@ -54,14 +54,18 @@ final class OpenPage implements Page {
 
     @Override
     public List<Logged> lines() {
-        return attempt(() -> handle.createQuery(
-                        "select number, message, at_ms, entry from diary_line where grower = :grower order by number")
-                .bind("grower", grower)
-                .map((row, context) -> line(row))
-                .list());
+        return attempt(() -> lines(grower, handle, engine));
     }
 
-    private Logged line(ResultSet row) throws SQLException {
+    static List<Logged> lines(String grower, Handle handle, Engine engine) {
+        return handle.createQuery(
+                        "select number, message, at_ms, entry from diary_line where grower = :grower order by number")
+                .bind("grower", grower)
+                .map((row, context) -> line(grower, row, engine))
+                .list();
+    }
+
+    private static Logged line(String grower, ResultSet row, Engine engine) throws SQLException {
         long number = row.getLong("number");
         try {
             Entry entry = Json.entry(row.getString("entry"));
@@ -149,6 +153,30 @@ final class OpenPage implements Page {
                 .bind("state", json)
                 .bind("grower", grower)
                 .execute());
+    }
+
+    @Override
+    public void lookAgain(Instant moment) {
+        attempt(() -> handle.createUpdate("update grower set look_ms = :moment where grower = :grower")
+                .bind("moment", moment == null ? null : moment.toEpochMilli())
+                .bind("grower", grower)
+                .execute());
+    }
+
+    @Override
+    public void forget() {
+        attempt(() -> {
+            for (String table : List.of("diary_line", "handled", "inbox", "outbox", "weather_day")) {
+                handle.createUpdate("delete from " + table + " where grower = :grower")
+                        .bind("grower", grower)
+                        .execute();
+            }
+            lastLine = 0;
+            return handle.createUpdate(
+                            "update grower set last_line = 0, state = null, look_ms = null where grower = :grower")
+                    .bind("grower", grower)
+                    .execute();
+        });
     }
 
     @Override

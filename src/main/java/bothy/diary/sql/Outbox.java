@@ -7,26 +7,61 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.jdbi.v3.core.statement.Query;
 
 /** The replies on their way out, in order for each chat. */
 final class Outbox {
     private static final String COLUMNS = "o.number, o.chat, o.reply, o.at_ms, o.tries";
-    private final Engine engine;
+    private static final String FIRST_OF_CHAT = "select " + COLUMNS + " from outbox o "
+            + "where o.channel = :channel and o.outcome is null and o.not_before_ms <= :now "
+            + "and not exists (select 1 from outbox e where e.channel = o.channel and e.chat = o.chat "
+            + "and e.outcome is null and e.number < o.number)";
 
-    Outbox(Engine engine) {
+    private final Engine engine;
+    private final Hold hold;
+
+    Outbox(Engine engine, Hold hold) {
         this.engine = engine;
+        this.hold = hold;
     }
 
     List<Outgoing> toSend(String channel, Instant now, int atMost) {
-        return engine.inTransaction(handle -> handle.createQuery("select " + COLUMNS + " from outbox o "
-                        + "where o.channel = :channel and o.outcome is null and o.not_before_ms <= :now "
-                        + "and not exists (select 1 from outbox e where e.channel = o.channel and e.chat = o.chat "
-                        + "and e.outcome is null and e.number < o.number) order by o.number limit :most")
-                .bind("channel", channel)
+        return engine.inTransaction(handle -> {
+            if (!engine.shared()) {
+                return outgoing(
+                        handle.createQuery(FIRST_OF_CHAT + " order by o.number limit :most"), channel, now, atMost);
+            }
+            List<Outgoing> taken = outgoing(
+                    handle.createQuery(
+                                    FIRST_OF_CHAT + hold.free("o") + " order by o.number limit :most " + Hold.lock("o"))
+                            .bind("me", hold.me()),
+                    channel,
+                    now,
+                    Math.min(atMost, Hold.AT_ONCE));
+            hold.take(
+                    handle,
+                    "outbox",
+                    "channel = :channel and number in (<numbers>)",
+                    "numbers",
+                    taken.stream().map(Outgoing::number).toList(),
+                    channel);
+            return taken;
+        });
+    }
+
+    private List<Outgoing> outgoing(Query query, String channel, Instant now, int atMost) {
+        return query.bind("channel", channel)
                 .bind("now", now.toEpochMilli())
                 .bind("most", atMost)
                 .map((row, context) -> outgoing(row))
-                .list());
+                .list();
+    }
+
+    void clear(Instant before) {
+        engine.inTransaction(
+                handle -> handle.createUpdate("delete from outbox where outcome is not null and at_ms < :before")
+                        .bind("before", before.toEpochMilli())
+                        .execute());
     }
 
     Optional<Outgoing> lastWithButtons(String channel, String chat) {

@@ -7,6 +7,7 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import javax.sql.DataSource;
 import org.jdbi.v3.core.Handle;
@@ -115,6 +116,17 @@ final class Postgresql implements Engine {
     @Override
     public String rowLock() {
         return " for update";
+    }
+
+    /** The server keeps and checks its own files. */
+    @Override
+    public Optional<String> lookThrough() {
+        return Optional.empty();
+    }
+
+    @Override
+    public boolean shared() {
+        return true;
     }
 
     @Override

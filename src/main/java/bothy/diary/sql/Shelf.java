@@ -33,6 +33,21 @@ public final class Shelf {
         return upToDate(Sqlite.in(Path.of(file)));
     }
 
+    /**
+     * Copies an SQLite diary into a new file, also while a program writes to it.
+     *
+     * @throws StoreFailure when no whole copy could be made; then there is none
+     */
+    public static void backUp(String address, Path copy) {
+        if (address.startsWith(POSTGRESQL)) {
+            throw new StoreFailure(
+                    StoreFailure.Reason.OTHER,
+                    "A PostgreSQL diary is copied with the server's own means: pg_dump, or continuous archiving.",
+                    null);
+        }
+        new Backup(Path.of(address.startsWith(SQLITE) ? address.substring(SQLITE.length()) : address)).to(copy);
+    }
+
     private static Store upToDate(Engine engine) {
         try {
             new Schema(engine).bringUpToDate();

@@ -8,6 +8,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import javax.sql.DataSource;
@@ -172,6 +173,25 @@ final class Sqlite implements Engine {
     @Override
     public String rowLock() {
         return ""; // an immediate transaction holds the whole file
+    }
+
+    /** On a connection of its own, which reads beside the writer. */
+    @Override
+    public Optional<String> lookThrough() {
+        try (Connection reader = dataSource.getConnection()) {
+            String found = oneText(reader, "pragma integrity_check(1)");
+            return found.equals("ok")
+                    ? Optional.empty()
+                    : Optional.of(found.lines().reduce((first, last) -> last).orElse(found));
+        } catch (SQLException e) {
+            throw failure(e);
+        }
+    }
+
+    /** One process has the file to itself: what two would take up twice is not held apart. */
+    @Override
+    public boolean shared() {
+        return false;
     }
 
     @Override

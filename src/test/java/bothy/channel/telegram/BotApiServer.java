@@ -22,6 +22,8 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A Bot API server on loopback: long polls, offsets, a second reader, the limits on text and buttons, and faults on demand. It speaks the
@@ -30,6 +32,9 @@ import java.util.concurrent.Executors;
 public final class BotApiServer implements AutoCloseable {
     public static final String TOKEN = "4242424242:AAF-secret_Token-of-the-school-plot";
     private static final ObjectMapper MAPPER = new ObjectMapper();
+
+    private static final Pattern FIELD =
+            Pattern.compile("name=\"(\\w+)\"[^\\n]*\\n(?:[^\\r\\n]+\\r?\\n)*\\r?\\n(.*?)\\r?\\n--", Pattern.DOTALL);
 
     /** What goes wrong with a request, instead of its answer. */
     interface Fault {
@@ -50,6 +55,8 @@ public final class BotApiServer implements AutoCloseable {
     private final List<JsonNode> sent = new CopyOnWriteArrayList<>();
     private final List<JsonNode> answeredTaps = new CopyOnWriteArrayList<>();
     private final List<String> asked = new CopyOnWriteArrayList<>();
+    private final List<String> documents = new CopyOnWriteArrayList<>();
+    private volatile JsonNode webhook = MAPPER.createObjectNode();
     private volatile JsonNode commands = MAPPER.createArrayNode();
     private int nextUpdate = 1001;
     private int nextMessage = 501;
@@ -144,6 +151,15 @@ public final class BotApiServer implements AutoCloseable {
         return answeredTaps;
     }
 
+    /** The bodies of the documents sent, with their fields and names. */
+    List<String> documents() {
+        return documents;
+    }
+
+    JsonNode webhook() {
+        return webhook;
+    }
+
     JsonNode commands() {
         return commands;
     }
@@ -194,6 +210,14 @@ public final class BotApiServer implements AutoCloseable {
             }
             case "getupdates" -> getUpdates(exchange, arguments);
             case "sendmessage" -> sendMessage(exchange, arguments);
+            case "senddocument" -> {
+                documents.add(arguments.path("multipart").asText());
+                sent(exchange, arguments, "");
+            }
+            case "setwebhook" -> {
+                webhook = arguments;
+                succeed(exchange, "true");
+            }
             default -> refuse(404, "Not Found: method not found", "").happen(exchange);
         }
     }
@@ -233,9 +257,15 @@ public final class BotApiServer implements AutoCloseable {
                     .happen(exchange);
             return;
         }
-        int number;
         synchronized (this) {
             sent.add(arguments);
+        }
+        sent(exchange, arguments, text);
+    }
+
+    private void sent(HttpExchange exchange, JsonNode arguments, String text) throws IOException {
+        int number;
+        synchronized (this) {
             number = nextMessage++;
         }
         succeed(
@@ -247,7 +277,20 @@ public final class BotApiServer implements AutoCloseable {
 
     private static JsonNode arguments(HttpExchange exchange) throws IOException {
         byte[] body = exchange.getRequestBody().readAllBytes();
+        String type = String.valueOf(exchange.getRequestHeaders().getFirst("Content-Type"));
+        if (type.startsWith("multipart/")) {
+            return fields(new String(body, StandardCharsets.UTF_8));
+        }
         return body.length == 0 ? MAPPER.createObjectNode() : MAPPER.readTree(body);
+    }
+
+    private static JsonNode fields(String multipart) {
+        ObjectNode fields = MAPPER.createObjectNode().put("multipart", multipart);
+        Matcher field = FIELD.matcher(multipart);
+        while (field.find()) {
+            fields.put(field.group(1), field.group(2));
+        }
+        return fields;
     }
 
     private static void succeed(HttpExchange exchange, String result) throws IOException {

@@ -19,11 +19,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The program is killed (SIGKILL) in the middle of receiving, handling and sending, several times over. */
 class KilledWhileTalkingTest {
-    private static final int KILLS = 5;
     private static final int CHATS = 7;
-    private static final int MESSAGES_A_LIFE = 60;
     private static final long SEED = 20270520;
-    private static final long PATIENCE_MILLIS = 30_000;
+    private static final long PATIENCE_MILLIS = 60_000;
 
     @TempDir
     Path folder;
@@ -36,11 +34,11 @@ class KilledWhileTalkingTest {
         Random random = new Random(SEED);
         String diary = folder.resolve("diary.db").toString();
         try (BotApiServer api = new BotApiServer()) {
-            for (int kill = 0; kill < KILLS; kill++) {
+            for (int kill = 0; kill < kills(); kill++) {
                 Process program = start(api, diary);
                 int answersBefore = api.sent().size();
-                tell(api, MESSAGES_A_LIFE);
-                awaitAnswers(api, answersBefore + 1 + random.nextInt(MESSAGES_A_LIFE / 2));
+                tell(api, messagesALife());
+                awaitAnswers(api, answersBefore + 1 + random.nextInt(messagesALife() / 2));
                 program.destroyForcibly().waitFor();
             }
             Process program = start(api, diary);
@@ -50,9 +48,17 @@ class KilledWhileTalkingTest {
             int answers = api.sent().size();
             System.out.printf(
                     "KilledWhileTalkingTest: %d kills, %d messages, %d answered twice (seed %d)%n",
-                    KILLS, messages, answers - messages, SEED);
+                    kills(), messages, answers - messages, SEED);
         }
         assertThat(recorded(diary)).isEqualTo(told);
+    }
+
+    int kills() {
+        return 5;
+    }
+
+    int messagesALife() {
+        return 60;
     }
 
     private static Process start(BotApiServer api, String diary) throws Exception {

@@ -53,6 +53,12 @@ final class Rig implements AutoCloseable {
         return this;
     }
 
+    Rig start(TelegramSettings settings, Post post, TelegramSettings.Webhook webhook) {
+        channel = new TelegramChannel(settings, post, handler(), Clock.systemUTC());
+        channel.start(webhook);
+        return this;
+    }
+
     private Handler handler() {
         return new Handler() {
             @Override

@@ -426,4 +426,76 @@ abstract class StoreSuite {
         assertThat(wrote).isEqualTo(1);
         assertThat(lines(SCHOOL)).hasSize(1);
     }
+
+    private void lookAt(String grower, Instant moment) {
+        store.write(grower, page -> {
+            page.append("m", NOON, List.of(sown("bean", 1)));
+            page.lookAgain(moment);
+            return null;
+        });
+    }
+
+    @Test
+    void a_garden_whose_look_is_due_is_taken_up_once_and_again_when_the_look_was_broken_off() {
+        lookAt("telegram:1", NOON.minusSeconds(60));
+        lookAt("telegram:2", NOON.minusSeconds(120));
+        lookAt("telegram:3", NOON.plusSeconds(1));
+        lookAt("telegram:4", null);
+
+        assertThat(store.takeDue(NOON, NOON.plusSeconds(300), 10))
+                .containsExactlyInAnyOrder("telegram:2", "telegram:1");
+        assertThat(store.takeDue(NOON, NOON.plusSeconds(300), 10)).isEmpty();
+        assertThat(store.takeDue(NOON.plusSeconds(300), NOON.plusSeconds(600), 2))
+                .hasSize(2);
+        assertThat(store.nextLook("telegram:4")).isEmpty();
+    }
+
+    @Test
+    void what_is_forgotten_is_gone_and_the_grower_begins_anew() {
+        lookAt(SCHOOL, NOON);
+        lookAt("telegram:12", NOON);
+        store.receive(List.of(letter("m1"), letter("m2", "12")));
+        reply("4711", "Noted.", "Done");
+        store.write(SCHOOL, page -> {
+            page.keepState("{}");
+            page.forget();
+            page.markHandled("m1", NOON);
+            page.send("telegram", "4711", new Reply("Gone.", List.of()), NOON);
+            return null;
+        });
+
+        assertThat(store.lines(SCHOOL)).isEmpty();
+        assertThat(store.growers()).containsExactly("telegram:12");
+        assertThat(texts(store.toSend("telegram", NOON, 10))).containsExactly("Gone.");
+        assertThat(store.unhandled("telegram", 10)).extracting(Incoming::id).containsExactly("m2");
+        assertThat(store.nextLook(SCHOOL)).isEmpty();
+        assertThat(store.<java.util.Optional<String>>write(SCHOOL, Page::state)).isEmpty();
+        List<Logged> anew = store.write(SCHOOL, page -> page.append("m3", NOON, List.of(sown("pea", 1))));
+        assertThat(anew).extracting(Logged::number).containsExactly(1L);
+    }
+
+    @Test
+    void old_post_that_is_done_is_removed_and_nothing_else() {
+        store.receive(List.of(letter("old"), letter("waiting")));
+        store.setAside("telegram", "old", NOON);
+        reply("4711", "first");
+        reply("4711", "second");
+        store.sent(store.toSend("telegram", NOON, 1).get(0).number(), "501");
+        store.write(SCHOOL, page -> page.append("m", NOON, List.of(sown("bean", 1))));
+
+        store.clearPost(NOON.plusSeconds(1));
+
+        assertThat(store.waiting(NOON)).isEqualTo(new Store.Waiting(1, 1, 0, 1));
+        assertThat(store.receive(List.of(letter("old"))))
+                .as("forgotten, so new again")
+                .isEqualTo(1);
+        assertThat(store.lines(SCHOOL)).hasSize(1);
+    }
+
+    @Test
+    void a_sound_store_has_nothing_wrong_inside() {
+        lookAt(SCHOOL, NOON);
+
+        assertThat(store.lookThrough()).isEmpty();
+    }
 }

@@ -1,0 +1,52 @@
+package bothy.channel.telegram;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.telegram.telegrambots.meta.api.objects.Update;
+
+/** Updates that the service sends by itself, each by one request that knows the secret. */
+final class Delivery {
+    private static final Logger LOG = LoggerFactory.getLogger(Delivery.class);
+    private static final ObjectMapper MAPPER = JsonMapper.builder()
+            .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+            .build();
+
+    private final Receiver receiver;
+
+    Delivery(Receiver receiver) {
+        this.receiver = receiver;
+    }
+
+    /** Compares in a time that does not tell how much of a guess was right. */
+    static boolean same(String secret, String told) {
+        return told != null
+                && MessageDigest.isEqual(
+                        secret.getBytes(StandardCharsets.UTF_8), told.getBytes(StandardCharsets.UTF_8));
+    }
+
+    int taken(String json) {
+        Update update;
+        try {
+            update = MAPPER.readValue(json, Update.class);
+        } catch (JsonProcessingException unreadable) {
+            LOG.warn("An update that came by the webhook cannot be read and is passed over.");
+            return 400;
+        }
+        if (update == null || update.getUpdateId() == null) {
+            return 400;
+        }
+        try {
+            receiver.take(update);
+            return 200;
+        } catch (RuntimeException e) {
+            LOG.error("A message cannot be taken in; the service will send it again: {}", e.getMessage());
+            return 503;
+        }
+    }
+}

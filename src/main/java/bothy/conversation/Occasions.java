@@ -1,0 +1,80 @@
+package bothy.conversation;
+
+import bothy.conversation.Wishes.Mode;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.temporal.TemporalAdjusters;
+
+/** What a moment gives occasion for: the list, the morning's look, the evening's look at the weather, a reminder asked for. */
+final class Occasions {
+    /** A list that was missed, because the program stood still, is made up for within this time. */
+    private static final int LATE_DAYS = 2;
+
+    private final Wishes wishes;
+    private final Raised raised;
+    private final LocalDateTime now;
+
+    Occasions(Wishes wishes, Raised raised, LocalDateTime now) {
+        this.wishes = wishes;
+        this.raised = raised;
+        this.now = now;
+    }
+
+    boolean any() {
+        return list() || morning() || evening() || reminder();
+    }
+
+    boolean list() {
+        LocalDate day = lastListDay();
+        boolean onTime = day.equals(today());
+        boolean late = raised.listedOn() != null && !day.plusDays(LATE_DAYS).isBefore(today()) && !quiet();
+        boolean told = raised.listedOn() != null && !raised.listedOn().isBefore(day);
+        return wishes.mode() != Mode.NONE && !away() && !told && (onTime || late);
+    }
+
+    private LocalDate lastListDay() {
+        LocalDate day = today().with(TemporalAdjusters.previousOrSame(wishes.listDay()));
+        return now.isBefore(day.atTime(wishes.listTime())) ? day.minusWeeks(1) : day;
+    }
+
+    boolean morning() {
+        return wishes.mode() == Mode.ALL && !away() && !quiet() && !today().equals(raised.lookedOn());
+    }
+
+    boolean evening() {
+        return wishes.mode() == Mode.ALL
+                && !away()
+                && !quiet()
+                && !now.toLocalTime().isBefore(wishes.lastLook())
+                && !today().equals(raised.eveningOn());
+    }
+
+    /** A reminder asked for is given even to who else wants to hear nothing. */
+    boolean reminder() {
+        return wishes.remindOn() != null
+                && !today().isBefore(wishes.remindOn())
+                && !wishes.remindOn().equals(raised.remindedOn())
+                && !quiet();
+    }
+
+    /** Notes that these occasions were taken. */
+    Raised noted(Raised before) {
+        Raised after = before;
+        after = list() ? after.listed(today()) : after;
+        after = morning() ? after.looked(today()) : after;
+        after = evening() ? after.lookedInTheEvening(today()) : after;
+        return reminder() ? after.reminded(wishes.remindOn()) : after;
+    }
+
+    LocalDate today() {
+        return now.toLocalDate();
+    }
+
+    private boolean away() {
+        return wishes.awayOn(today());
+    }
+
+    private boolean quiet() {
+        return wishes.quietAt(now.toLocalTime());
+    }
+}

@@ -1,0 +1,169 @@
+package bothy.reading;
+
+import bothy.almanac.Words;
+import bothy.garden.SettingChange;
+import bothy.reading.said.DaySaid;
+import bothy.reading.said.Passage;
+import bothy.reading.text.PhraseBook;
+import bothy.reading.text.PhraseFile;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Finds when a grower wants to hear something unasked: "only Sundays", "remind me tomorrow", "away until the 5th", "stop messages". */
+final class ReminderWishes {
+    private static final String FILE = "reminders";
+    private static final Pattern TIME = Pattern.compile(
+            "\\b(?:at|from|before|after|between|to|until|till|and|than|[-–])\\s*(\\d{1,2})(?:[:.](\\d{2}))?\\s*(am|pm|o'clock|h)?(?![\\d./]|\\s*(?:st|nd|rd|th|days?|weeks?)\\b)",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern FOR = Pattern.compile(
+            "\\bfor\\s+(?:the\\s+(?:next\\s+)?)?(a|an|one|two|three|four|five|six|ten|\\d{1,2})?\\s*(day|week|fortnight|month)s?\\b",
+            Pattern.CASE_INSENSITIVE);
+    private static final Map<String, Integer> COUNTS =
+            Map.of("a", 1, "an", 1, "one", 1, "two", 2, "three", 3, "four", 4, "five", 5, "six", 6, "ten", 10);
+
+    private final PhraseBook<String> modes = new PhraseBook<>();
+    private final Map<String, PhraseBook<String>> books;
+
+    ReminderWishes(Words words) {
+        PhraseFile file = new PhraseFile(words, FILE, Map.of());
+        words.names(FILE, "/modes").forEach(mode -> file.into(modes, "/modes/" + mode, mode));
+        books = Map.of(
+                "only-on", file.book("/only-on", ""),
+                "list-on", file.book("/list-on", ""),
+                "remind", file.book("/remind", ""),
+                "away", file.book("/away", ""),
+                "away-for", file.book("/away-for", ""),
+                "back", file.book("/back", ""),
+                "quiet", file.book("/quiet", ""));
+    }
+
+    Set<String> vocabulary() {
+        Set<String> all = new HashSet<>(modes.vocabulary());
+        books.values().forEach(book -> all.addAll(book.vocabulary()));
+        return all;
+    }
+
+    /** The wishes told in a sentence. */
+    List<SettingChange> in(Passage passage, int[] sentence) {
+        Optional<LocalDate> day = day(passage, sentence);
+        List<LocalTime> times = times(text(passage, sentence));
+        if (said("only-on", passage, sentence) && day.isPresent()) {
+            return list(day.get(), times, true);
+        }
+        if (said("remind", passage, sentence) && day.isPresent()) {
+            return List.of(new SettingChange("remindOn", day.get().toString()));
+        }
+        if (said("away", passage, sentence) && day.isPresent() && noCrop(passage, sentence)) {
+            return List.of(new SettingChange("awayUntil", day.get().toString()));
+        }
+        if (said("list-on", passage, sentence) && day.isPresent()) {
+            return list(day.get(), times, false);
+        }
+        return withoutDay(passage, sentence, times);
+    }
+
+    private List<SettingChange> withoutDay(Passage passage, int[] sentence, List<LocalTime> times) {
+        LocalDate today = passage.situation().today();
+        Optional<LocalDate> end = lasting(text(passage, sentence), today);
+        if (said("away-for", passage, sentence) && end.isPresent()) {
+            return List.of(new SettingChange("awayUntil", end.get().toString()));
+        }
+        if (said("quiet", passage, sentence) && !times.isEmpty()) {
+            return List.of(new SettingChange("quiet", quiet(text(passage, sentence), times)));
+        }
+        var mode = modes.find(passage.tokens(), sentence[0], sentence[1], passage);
+        if (!mode.isEmpty()) {
+            return List.of(new SettingChange("reminders", mode.get(0).meaning()));
+        }
+        boolean brief = sentence[1] - sentence[0] <= 6;
+        return brief && said("back", passage, sentence)
+                ? List.of(new SettingChange("awayUntil", today.toString()))
+                : List.of();
+    }
+
+    private boolean said(String book, Passage passage, int[] sentence) {
+        return !books.get(book)
+                .find(passage.tokens(), sentence[0], sentence[1], passage)
+                .isEmpty();
+    }
+
+    /** "The tomatoes were away until 3 May" tells of tomatoes. */
+    private static boolean noCrop(Passage passage, int[] sentence) {
+        return Passage.within(passage.crops(), sentence[0], sentence[1]).isEmpty();
+    }
+
+    private static Optional<LocalDate> day(Passage passage, int[] sentence) {
+        return Passage.within(passage.days(), sentence[0], sentence[1]).stream()
+                .map(DaySaid::future)
+                .filter(day -> day != null && !day.isBefore(passage.situation().today()))
+                .findFirst();
+    }
+
+    private static List<SettingChange> list(LocalDate day, List<LocalTime> times, boolean only) {
+        List<SettingChange> told = new ArrayList<>();
+        if (only) {
+            told.add(new SettingChange("reminders", "weekly"));
+        }
+        told.add(new SettingChange("listDay", day.getDayOfWeek().name().toLowerCase(Locale.ROOT)));
+        times.stream().limit(1).forEach(time -> told.add(new SettingChange("listTime", time.toString())));
+        return told;
+    }
+
+    private static List<LocalTime> times(String words) {
+        List<LocalTime> times = new ArrayList<>();
+        Matcher found = TIME.matcher(words);
+        while (found.find()) {
+            int hour = Integer.parseInt(found.group(1));
+            int minute = found.group(2) == null ? 0 : Integer.parseInt(found.group(2));
+            hour = "pm".equalsIgnoreCase(found.group(3)) && hour < 12 ? hour + 12 : hour;
+            if (hour < 24 && minute < 60) {
+                times.add(LocalTime.of(hour, minute));
+            }
+        }
+        return times;
+    }
+
+    /** "Between 21 and 7", "not before 9", "nothing after 9 pm": as "21:00-07:00"; what is not told keeps its usual hour. */
+    private static String quiet(String words, List<LocalTime> times) {
+        LocalTime first = times.get(0);
+        if (times.size() > 1) {
+            return first + "-" + times.get(1);
+        }
+        boolean morning = Pattern.compile("\\b(before|earlier)\\b", Pattern.CASE_INSENSITIVE)
+                .matcher(words)
+                .find();
+        LocalTime evening = first.getHour() < 12 ? first.plusHours(12) : first;
+        return morning ? "20:00-" + first : evening + "-08:00";
+    }
+
+    private static Optional<LocalDate> lasting(String words, LocalDate today) {
+        Matcher found = FOR.matcher(words);
+        if (!found.find()) {
+            return Optional.empty();
+        }
+        String count = found.group(1) == null ? "one" : found.group(1).toLowerCase(Locale.ROOT);
+        int number = COUNTS.containsKey(count) ? COUNTS.get(count) : Integer.parseInt(count);
+        return Optional.of(
+                switch (found.group(2).toLowerCase(Locale.ROOT)) {
+                    case "day" -> today.plusDays(number);
+                    case "week" -> today.plusWeeks(number);
+                    case "fortnight" -> today.plusWeeks(2L * number);
+                    default -> today.plusMonths(number);
+                });
+    }
+
+    private static String text(Passage passage, int[] sentence) {
+        int from = passage.tokens().get(sentence[0]).from();
+        int to = passage.tokens().get(sentence[1] - 1).to();
+        return passage.message().substring(from, Math.min(to, passage.message().length()));
+    }
+}

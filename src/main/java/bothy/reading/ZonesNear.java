@@ -1,0 +1,50 @@
+package bothy.reading;
+
+import bothy.almanac.Words;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Time zones that a place may lie in: those of the nearest cities of the words file. A guess to be confirmed, not a map. */
+final class ZonesNear {
+    private static final String FILE = "settings";
+    private static final double FAR_KM = 1500;
+    private static final double EARTH_RADIUS_KM = 6371;
+
+    private final List<City> cities = new ArrayList<>();
+
+    private record City(String zone, double latitude, double longitude) {}
+
+    ZonesNear(Words words) {
+        Set<String> known = ZoneId.getAvailableZoneIds();
+        for (String name : words.names(FILE, "/cities")) {
+            String[] parts = words.text(FILE, "/cities/" + name, "").split(" ");
+            if (parts.length == 3 && known.contains(parts[0])) {
+                cities.add(new City(parts[0], Double.parseDouble(parts[1]), Double.parseDouble(parts[2])));
+            }
+        }
+    }
+
+    List<String> of(double latitude, double longitude, int atMost) {
+        Set<String> zones = new LinkedHashSet<>();
+        cities.stream()
+                .filter(city -> kilometres(city, latitude, longitude) < FAR_KM)
+                .sorted(Comparator.comparingDouble(city -> kilometres(city, latitude, longitude)))
+                .forEach(city -> zones.add(city.zone()));
+        return zones.stream().limit(atMost).toList();
+    }
+
+    /** The great circle distance by the haversine formula. */
+    private static double kilometres(City city, double latitude, double longitude) {
+        double north = Math.toRadians(city.latitude() - latitude) / 2;
+        double east = Math.toRadians(city.longitude() - longitude) / 2;
+        double half = Math.pow(Math.sin(north), 2)
+                + Math.cos(Math.toRadians(latitude))
+                        * Math.cos(Math.toRadians(city.latitude()))
+                        * Math.pow(Math.sin(east), 2);
+        return 2 * EARTH_RADIUS_KM * Math.asin(Math.min(1, Math.sqrt(half)));
+    }
+}

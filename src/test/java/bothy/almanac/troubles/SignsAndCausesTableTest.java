@@ -1,0 +1,85 @@
+package bothy.almanac.troubles;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bothy.almanac.RulesFolder;
+import bothy.almanac.troubles.Troubles.How;
+import bothy.almanac.troubles.Troubles.Row;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/**
+ * Walks the collected table of signs and causes (each row with its published source, or common practice): every row must be in the
+ * tables of troubles under our name of the cause, for each crop of its group, as likely or likelier, with the same source. Likelihoods
+ * are judgement; the pairs of sign and cause are the source's.
+ */
+class SignsAndCausesTableTest {
+    private static final Path TABLE = Path.of("src/test/resources/reference/troubles/signs_causes.csv");
+    private static final Troubles TROUBLES = Troubles.in(RulesFolder.at(Path.of("rules")));
+
+    @TestFactory
+    Stream<DynamicTest> row() throws IOException {
+        List<String> lines = Files.readAllLines(TABLE, StandardCharsets.UTF_8);
+        return lines.stream()
+                .skip(1)
+                .map(SignsAndCausesTableTest::cells)
+                .map(cells -> DynamicTest.dynamicTest(cells.get(2) + ": " + cells.get(3), () -> holds(cells)));
+    }
+
+    @Test
+    void the_table_has_all_its_rows() throws IOException {
+        assertThat(Files.readAllLines(TABLE, StandardCharsets.UTF_8)).hasSize(203);
+    }
+
+    private static void holds(List<String> cells) {
+        How told = How.valueOf(cells.get(5).toUpperCase(Locale.ROOT));
+        for (String crop : crops(cells.get(0))) {
+            List<Row> rows = TROUBLES.rows(cells.get(2), crop);
+            assertThat(rows)
+                    .as("%s at %s", cells.get(2), crop)
+                    .anyMatch(row -> row.cause().equals(cells.get(4))
+                            && row.source().equals(cells.get(6))
+                            && row.read().equals(cells.get(7))
+                            && row.how().weight() >= told.weight());
+        }
+    }
+
+    private static List<String> crops(String group) {
+        List<String> crops = new ArrayList<>();
+        for (String name : group.split(",")) {
+            switch (name.strip()) {
+                case "any" -> crops.add(null);
+                case "beet" -> crops.add("beetroot");
+                case "brussels-sprout" -> crops.add("brussels-sprouts");
+                default -> crops.addAll(TROUBLES.groups().getOrDefault(name.strip(), List.of(name.strip())));
+            }
+        }
+        return crops;
+    }
+
+    private static List<String> cells(String line) {
+        List<String> cells = new ArrayList<>();
+        StringBuilder cell = new StringBuilder();
+        boolean quoted = false;
+        for (char c : (line + ",").toCharArray()) {
+            if (c == '"') {
+                quoted = !quoted;
+            } else if (c == ',' && !quoted) {
+                cells.add(cell.toString());
+                cell.setLength(0);
+            } else {
+                cell.append(c);
+            }
+        }
+        return cells;
+    }
+}
