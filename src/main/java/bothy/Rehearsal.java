@@ -33,7 +33,6 @@ final class Rehearsal {
     private final Set<String> fired = new HashSet<>();
     private final Set<String> advised = new HashSet<>();
     private final Set<String> withheld = new HashSet<>();
-    private LocalDateTime last;
     private int differences;
 
     Rehearsal(ConversationFile file, Knowledge knowledge, Store store) {
@@ -78,7 +77,6 @@ final class Rehearsal {
         for (ConversationFile.Turn turn : file.turns()) {
             number++;
             Expectation.Followed followed = follow(turn, number);
-            last = turn.at();
             if (turn.expect() != null) {
                 compare(turn, followed, number);
             }

@@ -109,7 +109,7 @@ final class Letter {
         return new Message(
                 incoming.id(),
                 incoming.grower(),
-                Instant.ofEpochSecond(edited() && told.getEditDate() != null ? told.getEditDate() : told.getDate()),
+                sent(told).orElse(incoming.at()),
                 ZONE,
                 new Address(me).withoutName(text(told)),
                 place == null ? null : place.getLatitude(),
@@ -117,6 +117,12 @@ final class Letter {
                 photo(told),
                 null,
                 edited() ? original(incoming.chat()) : null);
+    }
+
+    /** When it was sent; empty when the update does not say. */
+    private Optional<Instant> sent(org.telegram.telegrambots.meta.api.objects.message.Message told) {
+        Integer seconds = edited() && told.getEditDate() != null ? told.getEditDate() : told.getDate();
+        return Optional.ofNullable(seconds).map(Instant::ofEpochSecond);
     }
 
     private static String text(org.telegram.telegrambots.meta.api.objects.message.Message told) {

@@ -93,6 +93,18 @@ class SentByWebhookTest {
     }
 
     @Test
+    void an_update_that_names_no_time_is_answered_and_holds_nobody_up() {
+        start(new Through(rig.store));
+        String timeless = Said.text(1, "sowed beans").replace("\"date\":1809172800,", "");
+
+        assertThat(rig.channel.delivered(update(1, timeless), SECRET)).isEqualTo(200);
+        assertThat(rig.channel.delivered(update(2, Said.text(2, "and peas")), SECRET))
+                .isEqualTo(200);
+
+        rig.awaitTexts("Noted: sowed beans", "Noted: and peas");
+    }
+
+    @Test
     void what_cannot_be_made_durable_is_to_be_sent_again() {
         start(new Through(rig.store) {
             @Override
