@@ -55,7 +55,7 @@ public final class TroubleRules {
     public static List<Problem> problems(List<RuleCheck.Written> rules, Troubles troubles) {
         TroubleRules check = new TroubleRules(troubles);
         rules.forEach(check::rule);
-        return check.problems;
+        return List.copyOf(check.problems);
     }
 
     private void rule(RuleCheck.Written rule) {

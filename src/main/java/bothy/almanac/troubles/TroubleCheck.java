@@ -41,7 +41,7 @@ public final class TroubleCheck {
         check.troubles.signs().forEach(check::sign);
         check.troubles.causes().keySet().forEach(check::cause);
         check.troubles.questions().keySet().forEach(check::question);
-        return check.problems;
+        return List.copyOf(check.problems);
     }
 
     private void sign(String sign, List<Row> rows) {
