@@ -29,22 +29,22 @@ final class ParsedFiles {
         return "parsed-" + folder.fingerprint() + ".json";
     }
 
-    /** The parsed files by path; empty when one of them is no YAML, so that its own reading tells what is wrong. */
-    static Map<String, JsonNode> of(RulesFolder folder, Path cache) {
+    /** The parsed files by path, each as JSON to be read when it is wanted; empty when one of them is no YAML, so that its own reading tells what is wrong. */
+    static Map<String, String> of(RulesFolder folder, Path cache) {
         String name = name(folder);
         Path kept = cache.resolve(name);
         try {
             if (Files.isReadable(kept)) {
-                return trees(JSON.readTree(Files.readAllBytes(kept)));
+                return texts(JSON.readTree(Files.readAllBytes(kept)));
             }
             try (InputStream packed = ParsedFiles.class.getResourceAsStream(name)) {
                 if (packed != null) {
-                    return trees(JSON.readTree(packed));
+                    return texts(JSON.readTree(packed));
                 }
             }
             JsonNode parsed = parse(folder);
             keep(kept, parsed);
-            return trees(parsed);
+            return texts(parsed);
         } catch (RulesBroken broken) {
             return Map.of();
         } catch (IOException unusable) {
@@ -57,7 +57,7 @@ final class ParsedFiles {
     static JsonNode parse(RulesFolder folder) {
         ObjectNode all = JSON.createObjectNode();
         for (String path : folder.paths("", ".yaml")) {
-            all.set(path, new YamlFile(path, folder.text(path)).tree());
+            all.put(path, new YamlFile(path, folder.text(path)).tree().toString());
         }
         return all;
     }
@@ -66,10 +66,21 @@ final class ParsedFiles {
         return JSON.writeValueAsBytes(parsed);
     }
 
-    private static Map<String, JsonNode> trees(JsonNode all) {
-        Map<String, JsonNode> trees = new HashMap<>();
-        all.fields().forEachRemaining(entry -> trees.put(entry.getKey(), entry.getValue()));
-        return trees;
+    private static Map<String, String> texts(JsonNode all) {
+        Map<String, String> texts = new HashMap<>();
+        all.fields()
+                .forEachRemaining(
+                        entry -> texts.put(entry.getKey(), entry.getValue().asText()));
+        return texts;
+    }
+
+    /** The tree of one file. */
+    static JsonNode tree(String json) {
+        try {
+            return JSON.readTree(json);
+        } catch (JsonProcessingException broken) {
+            throw new IllegalStateException("a parsed file of the rules was damaged", broken);
+        }
     }
 
     private static void keep(Path file, JsonNode parsed) throws IOException {

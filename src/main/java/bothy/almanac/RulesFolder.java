@@ -32,13 +32,13 @@ public final class RulesFolder {
     private static final String INSIDE = "rules";
     private final String name;
     private final SortedMap<String, String> files;
-    private final Map<String, JsonNode> parsed;
+    private final Map<String, String> parsed;
 
     private RulesFolder(String name, SortedMap<String, String> files) {
         this(name, files, Map.of());
     }
 
-    private RulesFolder(String name, SortedMap<String, String> files, Map<String, JsonNode> parsed) {
+    private RulesFolder(String name, SortedMap<String, String> files, Map<String, String> parsed) {
         this.name = name;
         this.files = files;
         this.parsed = parsed;
@@ -55,7 +55,8 @@ public final class RulesFolder {
 
     /** The parsed form of a YAML file, {@code null} when there is none. */
     JsonNode parsed(String path) {
-        return parsed.get(path);
+        String json = parsed.get(path);
+        return json == null ? null : ParsedFiles.tree(json);
     }
 
     /**
