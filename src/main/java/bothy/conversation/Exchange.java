@@ -77,7 +77,9 @@ final class Exchange {
         Heard heard = told;
         CaseNotes notes = new CaseNotes(
                 knowledge.reading(), knowledge.advisor().troubles(), before, memory.pending(), message, situation());
-        List<Entry> closerLook = notes.findings(heard);
+        // What is in doubt is asked first: 70 degrees may be a cool spring soil or a fire.
+        boolean degrees = heard.doubt() != null && heard.doubt().about() == Doubt.About.WHICH_DEGREES;
+        List<Entry> closerLook = degrees ? List.of() : notes.findings(heard);
         boolean ofTrouble = !heard.signs().isEmpty()
                 || closerLook.stream().anyMatch(entry -> entry instanceof SignSeen || entry instanceof Finding);
         if (ofTrouble && heard.statements().stream().noneMatch(Statement::sure)) {
