@@ -63,7 +63,7 @@ public final class Grammar {
         right.addAll(quantities.vocabulary());
         right.addAll(seedAges.vocabulary());
         right.addAll(alsoKnown);
-        return new Spelling(shortForms, right, wanted, this::meaning);
+        return new Spelling(shortForms, right, wanted, cropNames.pairs(), this::meaning);
     }
 
     /** What a word stands for when two spellings are equally near: its crop, or itself without its ending. */

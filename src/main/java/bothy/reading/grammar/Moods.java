@@ -61,6 +61,7 @@ public final class Moods {
                 "said",
                 "pastseason",
                 "sarcasm",
+                "reporting",
                 "done-anyway")) {
             PhraseBook<String> book = new PhraseBook<>();
             for (String text : words.list(FILE, "/" + sort)) {
@@ -83,11 +84,12 @@ public final class Moods {
     /**
      * The mood of a doing.
      *
-     * @param from where its clause starts
+     * @param begin where its clause starts
      * @param to where its clause ends
      * @param sentence the whole sentence's stretch
      */
-    public Mood of(ActionSaid action, Passage passage, int from, int to, int[] sentence) {
+    public Mood of(ActionSaid action, Passage passage, int begin, int to, int[] sentence) {
+        int from = afterReport(passage, begin, action.words().nextSetBit(0));
         if (has("sarcasm", passage, 0, passage.size()) || told(passage, sentence, action)) {
             return Mood.NOT_OURS;
         }
@@ -98,6 +100,16 @@ public final class Moods {
             return Mood.NOT_OURS;
         }
         return ours(action, passage, from, to);
+    }
+
+    /** "I should like to record that" only opens what is told; where it ends, or where the clause starts when nothing opens it. */
+    private int afterReport(Passage passage, int begin, int verb) {
+        return begin >= verb
+                ? begin
+                : books.get("reporting").all(passage.tokens(), begin, verb, passage).stream()
+                        .mapToInt(Found::end)
+                        .max()
+                        .orElse(begin);
     }
 
     /** Whether something seen is told of the grower's own plants and of now. */

@@ -53,7 +53,7 @@ public final class Numbers {
     private NumberSaid single(List<Token> tokens, int at, Map<Integer, PhraseBook.Found<Double>> told) {
         Token token = tokens.get(at);
         if (token.sort() == Sort.NUMBER) {
-            return new NumberSaid(at, at + 1, token.number(), false);
+            return andPart(tokens, new NumberSaid(at, at + 1, token.number(), false));
         }
         if (token.sort() == Sort.ORDINAL) {
             return new NumberSaid(at, at + 1, token.number(), true);
@@ -72,6 +72,20 @@ public final class Numbers {
             return new NumberSaid(at, phrase.end(), phrase.meaning(), false);
         }
         return inWords;
+    }
+
+    /** "2 and a half", "3 and a quarter". */
+    private static NumberSaid andPart(List<Token> tokens, NumberSaid whole) {
+        double part = partAfter(tokens, whole.end());
+        return part == 0 ? whole : new NumberSaid(whole.start(), whole.end() + 3, whole.value() + part, false);
+    }
+
+    /** The part told by "and a half" or "and a quarter" at a token, 0 when it is not told there. */
+    static double partAfter(List<Token> tokens, int at) {
+        boolean and = at + 2 < tokens.size()
+                && tokens.get(at).is("and")
+                && tokens.get(at + 1).is("a");
+        return !and ? 0 : tokens.get(at + 2).is("half") ? 0.5 : tokens.get(at + 2).is("quarter") ? 0.25 : 0;
     }
 
     /** "1/2 inch", "3/4 of a kilo". */

@@ -6,6 +6,7 @@ import bothy.reading.text.Token;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /**
@@ -125,9 +126,16 @@ public record Passage(
                 || actions.stream()
                         .anyMatch(action -> action.action().equals("temperature") && action.overlaps(number));
         return within(numbers, from, to).stream()
-                .filter(number -> !number.ordinal() && number.whole())
+                .filter(number -> !number.ordinal() && number.whole() && !orTwo(number))
                 .filter(taken.negate())
                 .toList();
+    }
+
+    /** "An hour or two" counts nothing. */
+    private boolean orTwo(NumberSaid number) {
+        return word(number.start() - 1).equals("or")
+                && Set.of("hour", "day", "week", "row", "line", "minute", "can", "litre", "tray", "bag", "night")
+                        .contains(word(number.start() - 2));
     }
 
     public Optional<CropSaid> cropAt(int token) {
