@@ -21,6 +21,7 @@ public final class CropNames {
     private final Set<String> plantedSown = new HashSet<>();
     private final Set<String> pairs = new HashSet<>();
     private final Set<String> fruiting;
+    private final Set<String> beside;
     private final Set<String> hung;
     private final Set<String> things;
     private final Set<String> ordinary;
@@ -53,6 +54,7 @@ public final class CropNames {
         }
         things = new HashSet<>(words.list("crops", "/things"));
         fruiting = Set.copyOf(words.list("crops", "/fruiting"));
+        beside = Set.copyOf(words.list("crops", "/beside"));
         hung = Set.copyOf(words.list("crops", "/hung"));
     }
 
@@ -148,7 +150,7 @@ public final class CropNames {
         boolean grown = plantings.stream().anyMatch(planting -> planting.crop().equals(crop));
         boolean named = found.stream().anyMatch(other -> !other.meaning().careful());
         if (named && !grown) {
-            return false;
+            return beside.contains(tokens.get(name.start()).word()) && ledByNumber(tokens, name.start());
         }
         return plantings.stream().anyMatch(planting -> planting.crop().equals(crop))
                 || ledByNumber(tokens, name.start())
