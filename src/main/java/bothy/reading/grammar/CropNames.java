@@ -177,7 +177,7 @@ public final class CropNames {
     private static boolean ledByNumber(List<Token> tokens, int at) {
         return at > 0
                 && (tokens.get(at - 1).sort() == Token.Sort.NUMBER
-                        || Set.of("my", "our", "of").contains(tokens.get(at - 1).word()));
+                        || Set.of("my", "our", "of", "dozen", "doz", "hundred").contains(tokens.get(at - 1).word()));
     }
 
     private static boolean beside(List<Found<Name>> found, int index, int other) {

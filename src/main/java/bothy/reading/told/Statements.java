@@ -105,7 +105,9 @@ public final class Statements {
             withoutCrop(passage, clause, before).forEach(one -> told.add(finished(passage, clause, one, day)));
         }
         if (told.size() == 1 && told.get(0).event().count() != null) {
-            told.addAll(OnAnotherDay.of(passage, clause, told.get(0)));
+            List<Told> again = OnAnotherDay.of(passage, clause, told.get(0));
+            told.set(0, again.isEmpty() ? told.get(0) : OnAnotherDay.first(passage, clause, told.get(0)));
+            told.addAll(again);
         }
         return told;
     }
