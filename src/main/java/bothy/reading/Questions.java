@@ -41,6 +41,13 @@ final class Questions {
     /** How far into a question its question word stands at most, in words. */
     private static final int NEAR_HEAD = 2;
 
+    /** After "will" or "can" at the head of a sentence these tell of the grower: "will sow more", "can confirm". */
+    private static final Set<String> WITHOUT_SUBJECT = Set.of(
+            "be", "do", "not", "sow", "plant", "need", "have", "say", "confirm", "report", "love", "like", "see", "try",
+            "get", "go", "put", "let", "keep", "start", "take", "water", "feed", "pick", "probably", "also", "then",
+            "soon", "just", "definitely", "add", "make", "pot", "harvest", "lift", "move", "wait", "finish", "use",
+            "cover", "thin", "tie", "store", "dig", "prick", "still", "never", "always", "only");
+
     private final PhraseBook<String> cues = new PhraseBook<>();
     private final PhraseBook<String> marked = new PhraseBook<>();
     private final PhraseBook<Question> asked = new PhraseBook<>();
@@ -129,6 +136,7 @@ final class Questions {
         String next = passage.word(cue.start() + 1);
         return switch (passage.word(cue.start())) {
             case "when", "enough", "worth", "too" -> false;
+            case "would", "will", "can", "could", "should", "shall", "might" -> !WITHOUT_SUBJECT.contains(next);
             case "what" -> !Set.of("a", "an").contains(next);
             case "how" -> !EXCLAIMED.contains(next);
             default -> true;
@@ -208,7 +216,7 @@ final class Questions {
                 best = found;
             }
         }
-        return best == null ? Question.OTHER : best.meaning();
+        return best == null ? Framed.question(passage, begins, sentence[1]) : best.meaning();
     }
 
     private static final List<Question> ORDER = List.of(
