@@ -136,7 +136,10 @@ final class Questions {
         String next = passage.word(cue.start() + 1);
         return switch (passage.word(cue.start())) {
             case "when", "enough", "worth", "too" -> false;
-            case "would", "will", "can", "could", "should", "shall", "might" -> !WITHOUT_SUBJECT.contains(next);
+            case "would", "will", "can", "could", "should", "shall", "might" ->
+                !WITHOUT_SUBJECT.contains(next)
+                        && !(next.equals("you")
+                                && passage.word(cue.start() + 2).equals("believe"));
             case "what" -> !Set.of("a", "an").contains(next);
             case "how" -> !EXCLAIMED.contains(next);
             default -> true;

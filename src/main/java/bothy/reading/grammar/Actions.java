@@ -127,8 +127,11 @@ public final class Actions {
     /** "The harvest", "6 plant", "tomato feed" name things; only "I water" does. */
     private static boolean noun(List<Token> tokens, PhraseBook.Found<Told> found) {
         int at = found.start();
-        if (found.place().length() > 1 || at == 0) {
+        if (found.place().length() > 1) {
             return false;
+        }
+        if (at == 0) {
+            return tokens.size() > 1 && THINGS_AFTER.contains(tokens.get(1).word());
         }
         Token before = tokens.get(at - 1);
         return !before.mark() && !BEFORE_VERB.contains(before.word());
@@ -148,6 +151,13 @@ public final class Actions {
     private static final Set<String> BEFORE_COVERING = Set.of(
             "am", "is", "are", "was", "were", "been", "i", "we", "finished", "started", "spent", "and", "just", "busy",
             "today", "kept", "at", "of", "on");
+
+    /** "Seed catalogue", "plant food", "water butt": names of things at the head of a message. */
+    private static final Set<String> THINGS_AFTER = Set.of(
+            "catalogue", "catalogues", "catalog", "order", "swap", "packet", "packets", "tray", "trays", "potatoes",
+            "potato", "compost", "list", "box", "tin", "bed", "beds", "sale", "food", "feed", "butt", "bill", "shop",
+            "shopping", "company", "arrived", "came", "pots", "labels", "expected", "forecast", "due", "tomorrow",
+            "stopped", "time", "season", "is", "was", "are", "were");
 
     private static final Set<String> BEFORE_VERB = Set.of(
             "i", "we", "to", "will", "not", "can", "should", "must", "and", "then", "just", "also", "would", "could",

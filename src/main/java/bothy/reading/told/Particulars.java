@@ -84,7 +84,7 @@ public final class Particulars {
         return oneOf
                 && passage.tokens().subList(0, number.start()).stream()
                         .anyMatch(token -> notCounts.contains(token.word()))
-                && passage.word(number.start() - 1).equals("and");
+                && Set.of("and", ",", "plus").contains(passage.word(number.start() - 1));
     }
 
     /** "A cucumber", "our first ripe tomato". */
@@ -95,6 +95,7 @@ public final class Particulars {
         boolean several = counted.contains(passage.word(crop.end()))
                 && passage.word(crop.end()).endsWith("s");
         return article
+                && !(passage.word(at).equals("single") && passage.word(at - 1).equals("every"))
                 && !several
                 && !crop.plural()
                 && !mass.contains(passage.word(crop.end() - 1))
