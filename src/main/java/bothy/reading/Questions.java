@@ -41,6 +41,12 @@ final class Questions {
     /** How far into a question its question word stands at most, in words. */
     private static final int NEAR_HEAD = 2;
 
+    private static final Set<String> INVERTED = Set.of(
+            "do", "does", "did", "is", "are", "was", "can", "could", "should", "shall", "will", "would", "may", "might",
+            "have", "has", "am", "how", "what", "when", "which", "why", "where");
+    private static final Set<String> SUBJECTS = Set.of(
+            "i", "we", "it", "they", "that", "this", "these", "those", "you", "the", "my", "our", "there", "anyone",
+            "to", "now", "next", "should", "do", "can", "is", "are");
     /** After "will" or "can" at the head of a sentence these tell of the grower: "will sow more", "can confirm". */
     private static final Set<String> WITHOUT_SUBJECT = Set.of(
             "be", "do", "not", "sow", "plant", "need", "have", "say", "confirm", "report", "love", "like", "see", "try",
@@ -121,7 +127,9 @@ final class Questions {
         boolean mark = sentence[1] < passage.size() && passage.word(sentence[1]).equals("?");
         int begins = first(cues.all(passage.tokens(), sentence[0], sentence[1], passage));
         for (Found<String> cue : marked.all(passage.tokens(), sentence[0], sentence[1], passage)) {
-            if (mark || opens(passage, sentence[0], cue.start()) && asksThere(passage, cue)) {
+            if (mark
+                    || opens(passage, sentence[0], cue.start()) && asksThere(passage, cue)
+                    || turnsTo(passage, cue) && asksThere(passage, cue)) {
                 begins = begins < 0 ? cue.start() : Math.min(begins, cue.start());
             }
         }
@@ -144,6 +152,14 @@ final class Questions {
             case "how" -> !EXCLAIMED.contains(next);
             default -> true;
         };
+    }
+
+    /** "The stalks are corky, does that mean …": after a comma a verb before its subject asks. */
+    private static boolean turnsTo(Passage passage, Found<String> cue) {
+        boolean parted = Set.of(",", "-", "so", "and", "but", ":", ")").contains(passage.word(cue.start() - 1));
+        return parted
+                && INVERTED.contains(passage.word(cue.start()))
+                && (SUBJECTS.contains(passage.word(cue.start() + 1)) || passage.end("crop", cue.start() + 1) > 0);
     }
 
     private static boolean opens(Passage passage, int start, int at) {

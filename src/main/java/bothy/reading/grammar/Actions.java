@@ -17,6 +17,8 @@ import java.util.Set;
 /** Finds what was done or seen: the verbs of the words files in all their forms, and their standing phrases. */
 public final class Actions {
     private static final String FILE = "actions";
+    private static final String DETERMINER =
+            "(a|an|the|their|its|them|another|first|second|third|fourth|final|last|good|quick|proper|bit of|some|more|weekly|light|heavy|big|all|my|our|of)";
     private final PhraseBook<Told> book = new PhraseBook<>();
     private final Set<String> verbs = new HashSet<>();
 
@@ -29,6 +31,7 @@ public final class Actions {
         for (String action : words.names(FILE, "/actions")) {
             String at = "/actions/" + action;
             addVerbs(words, at + "/verbs", groups, conjugation, action, null);
+            addNouns(words, at + "/nouns", groups, conjugation, action);
             for (String detail : words.names(FILE, at + "/doings")) {
                 addVerbs(words, at + "/doings/" + detail, groups, conjugation, action, detail);
             }
@@ -39,6 +42,22 @@ public final class Actions {
             words.lists(FILE, at + "/details")
                     .forEach((detail, phrases) -> phrases.forEach(text ->
                             add(words, at + "/details/" + detail, text, groups, new Told(action, null, true, detail))));
+        }
+    }
+
+    /** "Gave the leeks their second thinning", "thinning done": the doing as a noun. */
+    private void addNouns(
+            Words words, String at, Map<String, List<String>> groups, Conjugation conjugation, String action) {
+        for (String noun : words.list(FILE, at)) {
+            conjugation
+                    .forms("give .. " + DETERMINER + "* " + noun)
+                    .forEach((text, form) -> add(words, at, text, groups, new Told(action, form, false, null)));
+            List.of(
+                            "(had|have had|has had|got|getting) " + DETERMINER + "* " + noun,
+                            "(did|done|doing|finished) " + DETERMINER + "* " + noun,
+                            DETERMINER + "+ " + noun + " (done|finished|complete|today|yesterday|for|of)",
+                            noun + " (done|finished|complete|completed)")
+                    .forEach(text -> add(words, at, text, groups, new Told(action, null, false, null)));
         }
     }
 

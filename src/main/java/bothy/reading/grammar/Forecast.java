@@ -21,6 +21,12 @@ final class Forecast {
                             "expecting",
                             "tomorrow",
                             "due",
+                            "coming",
+                            "later",
+                            "promised",
+                            "threatening",
+                            "threatened",
+                            "supposed",
                             "predicting")
                     .contains(passage.word(at))) {
                 return true;
