@@ -29,6 +29,9 @@ final class Sentences {
     /** Doings that a sign may use the words of: "covered in greenfly", "flowers dropping". */
     private static final Set<String> SEEN = Set.of("fruit-set", "emerged", "colour-turned", "protected", "note");
 
+    private static final Set<String> KITCHEN = Set.of(
+            "salad", "soup", "stew", "pan", "pie", "curry", "compost", "bin", "freezer", "fridge", "kitchen", "oven",
+            "jar", "jars", "chutney", "basket", "bowl", "car", "mouth", "sandwich", "risotto", "sauce", "chickens");
     private static final int SHOP_REACH = 9;
     private static final Set<String> SHOPS = Set.of(
             "centre", "center", "nursery", "shop", "shops", "market", "supermarket", "stall", "store", "neighbour",
@@ -133,6 +136,7 @@ final class Sentences {
                         || troubled(passage, action, troubles)
                         || coveredIn(passage, action)
                         || uncovered(passage, action)
+                        || cooked(passage, action)
                         || bought(passage, action)));
         return passage.with(kept);
     }
@@ -154,6 +158,15 @@ final class Sentences {
             }
         }
         return false;
+    }
+
+    /** "The thinnings went in the salad" plants none. */
+    private static boolean cooked(Passage passage, ActionSaid action) {
+        int last = action.lastWord();
+        int thing = Set.of("the", "a", "my", "our").contains(passage.word(last + 1)) ? last + 2 : last + 1;
+        return action.action().startsWith("planted")
+                && Set.of("in", "into").contains(passage.word(last))
+                && KITCHEN.contains(passage.word(thing));
     }
 
     /** "Picked up 3 aubergines at the nursery", "got 6 cabbages from the market" gather nothing of one's own. */

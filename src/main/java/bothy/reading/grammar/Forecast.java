@@ -26,7 +26,6 @@ final class Forecast {
                             "promised",
                             "threatening",
                             "threatened",
-                            "supposed",
                             "predicting")
                     .contains(passage.word(at))) {
                 return true;

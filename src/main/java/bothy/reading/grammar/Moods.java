@@ -236,7 +236,7 @@ public final class Moods {
 
     /** What plants do by themselves may be told as going on: "peppers colouring up". */
     static boolean happens(ActionSaid action) {
-        return Set.of("emerged", "flowering", "fruit-set", "colour-turned", "rain", "cured")
+        return Set.of("emerged", "flowering", "fruit-set", "colour-turned", "rain", "cured", "hardening-started")
                 .contains(action.action());
     }
 
