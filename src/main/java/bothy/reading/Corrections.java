@@ -257,7 +257,8 @@ final class Corrections {
         int at = passage.size() > 1 && passage.tokens().get(1).mark() ? 2 : 1;
         boolean figure = passage.end("n", at) > 0
                 || passage.end("date", at) > 0
-                || Set.of("it", "that").contains(passage.word(at)) && passage.word(at + 1).equals("was");
+                || Set.of("it", "that").contains(passage.word(at))
+                        && passage.word(at + 1).equals("was");
         return NOES.contains(passage.word(0))
                 && figure
                 && !passage.situation().lately().isEmpty();

@@ -18,10 +18,56 @@ import java.util.Set;
 final class Questions {
     private static final String FILE = "questions";
     private static final Set<String> LEADING = Set.of(
-            "so", "and", "but", "also", "ok", "okay", "hi", "hello", "please", "hey", ",", "well", "now", "right",
-            "then", "just", "morning", "oh", "kindly", "sir", "madam", "mate", "lads", "folks", "all", "everyone", "bot",
-            "good", "evening", "afternoon", "hiya", "yo", "um", "er", "erm", "quick", "question", "one", ":",
-            "-", "thanks", "again", "sorry", "if", "bothy", "dear", "team", "anyway", "actually", "wait");
+            "so",
+            "and",
+            "but",
+            "also",
+            "ok",
+            "okay",
+            "hi",
+            "hello",
+            "please",
+            "hey",
+            ",",
+            "well",
+            "now",
+            "right",
+            "then",
+            "just",
+            "morning",
+            "oh",
+            "kindly",
+            "sir",
+            "madam",
+            "mate",
+            "lads",
+            "folks",
+            "all",
+            "everyone",
+            "bot",
+            "good",
+            "evening",
+            "afternoon",
+            "hiya",
+            "yo",
+            "um",
+            "er",
+            "erm",
+            "quick",
+            "question",
+            "one",
+            ":",
+            "-",
+            "thanks",
+            "again",
+            "sorry",
+            "if",
+            "bothy",
+            "dear",
+            "team",
+            "anyway",
+            "actually",
+            "wait");
     private static final Set<String> EXCLAIMED = Set.of(
             "lovely",
             "nice",
@@ -49,10 +95,55 @@ final class Questions {
             "to", "now", "next", "should", "do", "can", "is", "are");
     /** After "will" or "can" at the head of a sentence these tell of the grower: "will sow more", "can confirm". */
     private static final Set<String> WITHOUT_SUBJECT = Set.of(
-            "be", "do", "not", "sow", "plant", "need", "have", "say", "confirm", "report", "love", "like", "see", "try",
-            "get", "go", "put", "let", "keep", "start", "take", "water", "feed", "pick", "probably", "also", "then",
-            "soon", "just", "definitely", "add", "make", "pot", "harvest", "lift", "move", "wait", "finish", "use",
-            "cover", "thin", "tie", "store", "dig", "prick", "still", "never", "always", "only");
+            "be",
+            "do",
+            "not",
+            "sow",
+            "plant",
+            "need",
+            "have",
+            "say",
+            "confirm",
+            "report",
+            "love",
+            "like",
+            "see",
+            "try",
+            "get",
+            "go",
+            "put",
+            "let",
+            "keep",
+            "start",
+            "take",
+            "water",
+            "feed",
+            "pick",
+            "probably",
+            "also",
+            "then",
+            "soon",
+            "just",
+            "definitely",
+            "add",
+            "make",
+            "pot",
+            "harvest",
+            "lift",
+            "move",
+            "wait",
+            "finish",
+            "use",
+            "cover",
+            "thin",
+            "tie",
+            "store",
+            "dig",
+            "prick",
+            "still",
+            "never",
+            "always",
+            "only");
 
     private final PhraseBook<String> cues = new PhraseBook<>();
     private final PhraseBook<String> marked = new PhraseBook<>();
@@ -146,8 +237,7 @@ final class Questions {
             case "when", "enough", "worth", "too" -> false;
             case "would", "will", "can", "could", "should", "shall", "might" ->
                 !WITHOUT_SUBJECT.contains(next)
-                        && !(next.equals("you")
-                                && passage.word(cue.start() + 2).equals("believe"));
+                        && !(next.equals("you") && passage.word(cue.start() + 2).equals("believe"));
             case "what" -> !Set.of("a", "an").contains(next);
             case "how" -> !EXCLAIMED.contains(next);
             default -> true;
@@ -280,8 +370,8 @@ final class Questions {
         int lead = led.contains(found.meaning()) ? LEAD : 0;
         return lead
                 + found.place().words().stream()
-                .map(at -> little.contains(passage.word(at)) ? 1 : 3)
-                .sum();
+                        .map(at -> little.contains(passage.word(at)) ? 1 : 3)
+                        .sum();
     }
 
     /** The step that a how-to is about, {@code null} when none is named. */

@@ -15,11 +15,73 @@ import java.util.Set;
 /** A sentence of nothing but weights and crops is a picking: "two pounds of tomatoes today, 400 g of beans". */
 final class Weighed {
     private static final Set<String> BESIDE = Set.of(
-            "of", "the", "my", "our", "ripe", "fresh", "nice", "lovely", "big", "small", "more", "another", "from", "off",
-            "plot", "garden", "plants", "plus", "and", ",", ":", "-", "(", ")", "total", "in", "all", "already", "about",
-            "nearly", "over", "just", "some", "good", "first", "last", "next", "lot", "then", "also", "too", "so", "far",
-            "altogether", "bag", "bowl", "basket", "bucket", "little", "few", "a", "came", "to", "is", "was", "were",
-            "tonight's", "today's", "haul", "yield", "picking", "harvest", "weighed", "weighing", "at", "on", "yet");
+            "of",
+            "the",
+            "my",
+            "our",
+            "ripe",
+            "fresh",
+            "nice",
+            "lovely",
+            "big",
+            "small",
+            "more",
+            "another",
+            "from",
+            "off",
+            "plot",
+            "garden",
+            "plants",
+            "plus",
+            "and",
+            ",",
+            ":",
+            "-",
+            "(",
+            ")",
+            "total",
+            "in",
+            "all",
+            "already",
+            "about",
+            "nearly",
+            "over",
+            "just",
+            "some",
+            "good",
+            "first",
+            "last",
+            "next",
+            "lot",
+            "then",
+            "also",
+            "too",
+            "so",
+            "far",
+            "altogether",
+            "bag",
+            "bowl",
+            "basket",
+            "bucket",
+            "little",
+            "few",
+            "a",
+            "came",
+            "to",
+            "is",
+            "was",
+            "were",
+            "tonight's",
+            "today's",
+            "haul",
+            "yield",
+            "picking",
+            "harvest",
+            "weighed",
+            "weighing",
+            "at",
+            "on",
+            "yet");
 
     private Weighed() {}
 
@@ -32,8 +94,8 @@ final class Weighed {
                 && crops.stream().noneMatch(CropSaid::thing)
                 && weights.stream().allMatch(weight -> weight.unit().equals("kg"))
                 && days.stream()
-                        .allMatch(day ->
-                                !day.known() || !day.past().isAfter(passage.situation().today()))
+                        .allMatch(day -> !day.known()
+                                || !day.past().isAfter(passage.situation().today()))
                 && nothingElse(passage, sentence);
         if (!fits) {
             return List.of();

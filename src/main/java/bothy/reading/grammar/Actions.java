@@ -49,9 +49,16 @@ public final class Actions {
     private void addNouns(
             Words words, String at, Map<String, List<String>> groups, Conjugation conjugation, String action) {
         for (String noun : words.list(FILE, at)) {
+            String giving = "give .. " + DETERMINER + "* " + noun;
+            Phrase give = new Phrase(giving, groups);
             conjugation
-                    .forms("give .. " + DETERMINER + "* " + noun)
-                    .forEach((text, form) -> add(words, at, text, groups, new Told(action, form, false, null)));
+                    .forms(giving)
+                    .forEach((text, form) -> add(
+                            words,
+                            at,
+                            giving,
+                            form == Form.PLAIN ? give : give.inForm(text),
+                            new Told(action, form, false, null)));
             List.of(
                             "(had|have had|has had|got|getting) " + DETERMINER + "* " + noun,
                             "(did|done|doing|finished) " + DETERMINER + "* " + noun,
@@ -69,11 +76,13 @@ public final class Actions {
             String action,
             String detail) {
         for (String verb : words.list(FILE, at)) {
+            Phrase plain = new Phrase(verb, groups);
             conjugation.forms(verb).forEach((text, form) -> {
                 if (form == Form.PLAIN_S) {
                     return; // "seeds", "plants", "flowers" are nouns here far more often than verbs.
                 }
-                add(words, at, text, groups, new Told(action, form, false, detail));
+                Told told = new Told(action, form, false, detail);
+                add(words, at, verb, form == Form.PLAIN ? plain : plain.inForm(text), told);
                 int space = text.indexOf(' ');
                 verbs.add(space < 0 ? text : text.substring(0, space));
             });
@@ -81,8 +90,12 @@ public final class Actions {
     }
 
     private void add(Words words, String at, String text, Map<String, List<String>> groups, Told told) {
+        add(words, at, text, new Phrase(text, groups), told);
+    }
+
+    private void add(Words words, String at, String text, Phrase phrase, Told told) {
         try {
-            book.add(new Phrase(text, groups), told);
+            book.add(phrase, told);
         } catch (IllegalArgumentException wrong) {
             throw new RulesBroken(
                     List.of(words.problem(FILE, at, "\"" + text + "\" is no phrase: " + wrong.getMessage() + ".")));
@@ -107,7 +120,8 @@ public final class Actions {
                 continue;
             }
             if (told.form() == null
-                    && (alreadyDone(said, tokens, slots, found.start()) || portion(said, tokens, told, found.start()))) {
+                    && (alreadyDone(said, tokens, slots, found.start())
+                            || portion(said, tokens, told, found.start()))) {
                 continue;
             }
             said.add(new ActionSaid(
@@ -168,15 +182,68 @@ public final class Actions {
 
     private static final Set<String> COVERS = Set.of("netting", "caging", "staking", "mulching", "shading", "fleecing");
     private static final Set<String> BEFORE_COVERING = Set.of(
-            "am", "is", "are", "was", "were", "been", "i", "we", "finished", "started", "spent", "and", "just", "busy",
-            "today", "kept", "at", "of", "on");
+            "am",
+            "is",
+            "are",
+            "was",
+            "were",
+            "been",
+            "i",
+            "we",
+            "finished",
+            "started",
+            "spent",
+            "and",
+            "just",
+            "busy",
+            "today",
+            "kept",
+            "at",
+            "of",
+            "on");
 
     /** "Seed catalogue", "plant food", "water butt": names of things at the head of a message. */
     private static final Set<String> THINGS_AFTER = Set.of(
-            "catalogue", "catalogues", "catalog", "order", "swap", "packet", "packets", "tray", "trays", "potatoes",
-            "potato", "compost", "list", "box", "tin", "bed", "beds", "sale", "food", "feed", "butt", "bill", "shop",
-            "shopping", "company", "arrived", "came", "pots", "labels", "expected", "forecast", "due", "tomorrow",
-            "stopped", "time", "season", "is", "was", "are", "were");
+            "catalogue",
+            "catalogues",
+            "catalog",
+            "order",
+            "swap",
+            "packet",
+            "packets",
+            "tray",
+            "trays",
+            "potatoes",
+            "potato",
+            "compost",
+            "list",
+            "box",
+            "tin",
+            "bed",
+            "beds",
+            "sale",
+            "food",
+            "feed",
+            "butt",
+            "bill",
+            "shop",
+            "shopping",
+            "company",
+            "arrived",
+            "came",
+            "pots",
+            "labels",
+            "expected",
+            "forecast",
+            "due",
+            "tomorrow",
+            "stopped",
+            "time",
+            "season",
+            "is",
+            "was",
+            "are",
+            "were");
 
     private static final Set<String> BEFORE_VERB = Set.of(
             "i", "we", "to", "will", "not", "can", "should", "must", "and", "then", "just", "also", "would", "could",

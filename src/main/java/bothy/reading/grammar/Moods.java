@@ -218,7 +218,19 @@ public final class Moods {
     /** "Now they're hardened off": that is over, and began some time before. */
     private static boolean hardened(ActionSaid action, Passage passage, int verb) {
         return action.action().equals("hardening-started")
-                && Set.of("are", "is", "were", "was", "been", "being", "fully", "properly", "all", "now", "well", "nicely")
+                && Set.of(
+                                "are",
+                                "is",
+                                "were",
+                                "was",
+                                "been",
+                                "being",
+                                "fully",
+                                "properly",
+                                "all",
+                                "now",
+                                "well",
+                                "nicely")
                         .contains(passage.word(verb - 1));
     }
 

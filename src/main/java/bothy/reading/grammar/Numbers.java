@@ -78,9 +78,7 @@ public final class Numbers {
     private static NumberSaid dozens(List<Token> tokens, NumberSaid number) {
         String next = number.end() < tokens.size() ? tokens.get(number.end()).word() : "";
         int times = next.equals("dozen") ? 12 : next.equals("hundred") ? 100 : next.equals("score") ? 20 : 1;
-        return times == 1
-                ? number
-                : new NumberSaid(number.start(), number.end() + 1, number.value() * times, false);
+        return times == 1 ? number : new NumberSaid(number.start(), number.end() + 1, number.value() * times, false);
     }
 
     /** "2 and a half", "3 and a quarter". */
@@ -94,7 +92,9 @@ public final class Numbers {
         boolean and = at + 2 < tokens.size()
                 && tokens.get(at).is("and")
                 && tokens.get(at + 1).is("a");
-        return !and ? 0 : tokens.get(at + 2).is("half") ? 0.5 : tokens.get(at + 2).is("quarter") ? 0.25 : 0;
+        return !and
+                ? 0
+                : tokens.get(at + 2).is("half") ? 0.5 : tokens.get(at + 2).is("quarter") ? 0.25 : 0;
     }
 
     /** "1/2 inch", "3/4 of a kilo". */

@@ -39,8 +39,27 @@ final class WhatMeant {
             "larder");
     private static final Set<What> SCATTERED = EnumSet.of(What.WATERED, What.MOVED, What.PROTECTED, What.FED);
     private static final Set<String> PUTTING = Set.of(
-            "put", "popped", "pop", "stuck", "sprinkled", "sprinkle", "scattered", "shook", "dropped", "spread", "shoved",
-            "bunged", "chucked", "threw", "tossed", "moved", "set", "laid", "pushed", "pressed", "poked");
+            "put",
+            "popped",
+            "pop",
+            "stuck",
+            "sprinkled",
+            "sprinkle",
+            "scattered",
+            "shook",
+            "dropped",
+            "spread",
+            "shoved",
+            "bunged",
+            "chucked",
+            "threw",
+            "tossed",
+            "moved",
+            "set",
+            "laid",
+            "pushed",
+            "pressed",
+            "poked");
     private static final Set<String> POTTED = Set.of("pot", "pots", "plants", "plant", "seedlings", "tray", "trays");
     private final CropNames cropNames;
 

@@ -59,7 +59,8 @@ final class WhenTold {
                 continue;
             }
             DaySaid first = days.get(0);
-            boolean alone = Passage.within(passage.actions(), sentence[0], sentence[1]).isEmpty();
+            boolean alone =
+                    Passage.within(passage.actions(), sentence[0], sentence[1]).isEmpty();
             if (first.start() - sentence[0] <= 1 && (alone || marked(passage, first))) {
                 heading = first;
             }
