@@ -119,6 +119,9 @@ public final class Actions {
             if (told.form() == Form.PLAIN && noun(tokens, found) || told.form() == Form.ING && cover(tokens, found)) {
                 continue;
             }
+            if (told.action().equals("note") && told.detail() == null && asked(tokens, found.start())) {
+                continue;
+            }
             if (told.form() == null
                     && (alreadyDone(said, tokens, slots, found.start())
                             || portion(said, tokens, told, found.start()))) {
@@ -157,14 +160,23 @@ public final class Actions {
                         .noneMatch(token -> token.mark() || token.is("and"));
     }
 
+    /** "Please note: 12 leeks transplanted" opens an entry, not a note. */
+    private static boolean asked(List<Token> tokens, int at) {
+        return at > 0
+                && Set.of("please", "kindly", "pls").contains(tokens.get(at - 1).word());
+    }
+
     /** "The harvest", "6 plant", "tomato feed" name things; only "I water" does. */
     private static boolean noun(List<Token> tokens, PhraseBook.Found<Told> found) {
         int at = found.start();
         if (found.place().length() > 1) {
             return false;
         }
+        if (at + 1 < tokens.size() && THINGS_AFTER.contains(tokens.get(at + 1).word())) {
+            return at == 0 || STUFF.contains(tokens.get(at + 1).word());
+        }
         if (at == 0) {
-            return tokens.size() > 1 && THINGS_AFTER.contains(tokens.get(1).word());
+            return false;
         }
         Token before = tokens.get(at - 1);
         return !before.mark() && !BEFORE_VERB.contains(before.word());
@@ -202,9 +214,9 @@ public final class Actions {
             "of",
             "on");
 
+    private static final Set<String> STUFF = Set.of("net", "nets", "cloth", "butt", "catalogue", "tray", "trays", "house");
     /** "Seed catalogue", "plant food", "water butt": names of things at the head of a message. */
-    private static final Set<String> THINGS_AFTER = Set.of(
-            "catalogue",
+    private static final Set<String> THINGS_AFTER = Set.of("net", "nets", "cloth", "house", "catalogue",
             "catalogues",
             "catalog",
             "order",

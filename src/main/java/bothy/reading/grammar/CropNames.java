@@ -156,7 +156,8 @@ public final class CropNames {
         boolean grown = plantings.stream().anyMatch(planting -> planting.crop().equals(crop));
         boolean named = found.stream().anyMatch(other -> !other.meaning().careful());
         if (named && !grown) {
-            return beside.contains(tokens.get(name.start()).word()) && ledByNumber(tokens, name.start());
+            return beside.contains(tokens.get(name.start()).word())
+                    && (ledByNumber(tokens, name.start()) || inList(found, index, tokens));
         }
         return plantings.stream().anyMatch(planting -> planting.crop().equals(crop))
                 || ledByNumber(tokens, name.start())
@@ -213,8 +214,16 @@ public final class CropNames {
     private static boolean ledByNumber(List<Token> tokens, int at) {
         return at > 0
                 && (tokens.get(at - 1).sort() == Token.Sort.NUMBER
-                        || Set.of("my", "our", "of", "dozen", "doz", "hundred")
+                        || Set.of("my", "our", "me", "of", "dozen", "doz", "hundred")
                                 .contains(tokens.get(at - 1).word()));
+    }
+
+    /** "Kale, cabbage and sprouts". */
+    private static boolean inList(List<Found<Name>> found, int index, List<Token> tokens) {
+        int start = found.get(index).start();
+        return index > 0
+                && found.get(index - 1).end() == start - 1
+                && (tokens.get(start - 1).is("and") || tokens.get(start - 1).is(","));
     }
 
     private static boolean beside(List<Found<Name>> found, int index, int other) {

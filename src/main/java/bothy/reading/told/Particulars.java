@@ -40,6 +40,10 @@ public final class Particulars {
         if (crop.end() <= clause.from() && loose(passage, clause, numbers) != null) {
             return loose(passage, clause, numbers);
         }
+        Integer each = Listed.ofEach(passage, clause, numbers);
+        if (each != null) {
+            return each;
+        }
         Integer before = before(passage, numbers, crop, clause.action().action().equals("harvested"));
         if (before != null) {
             return before;
@@ -89,6 +93,11 @@ public final class Particulars {
 
     /** "A cucumber", "our first ripe tomato". */
     private boolean one(Passage passage, int at, CropSaid crop, boolean picked) {
+        for (int between = at + 1; between < crop.start(); between++) {
+            if (passage.word(between).equals("of")) {
+                return false; // "The first harvest of spinach".
+            }
+        }
         boolean first = Set.of("first", "1st").contains(passage.word(at));
         boolean article =
                 first ? picked : Set.of("a", "an", "another", "single").contains(passage.word(at));
@@ -102,6 +111,7 @@ public final class Particulars {
                 && !several
                 && !crop.plural()
                 && !mass.contains(passage.word(crop.end() - 1))
+                && !mass.contains(crop.crop())
                 && crop.start() - at <= 3
                 && !notCounts.contains(passage.word(at + 1))
                 && !passage.word(at + 1).equals("sowing");
@@ -183,7 +193,9 @@ public final class Particulars {
         for (NumberSaid number : numbers) {
             String next = passage.word(number.end());
             String last = passage.word(number.start() - 1);
-            if (aids && !Set.of("plants", "of", "pots", "more").contains(next) && !next.isEmpty()) {
+            if (aids
+                    && !Set.of("plants", "of", "pots", "more").contains(next)
+                    && !clause.action().words().get(number.start() - 1)) {
                 continue; // "A wigwam of 8 canes" counts canes.
             }
             boolean pronoun = passage.word(number.start()).equals("one")
@@ -195,7 +207,7 @@ public final class Particulars {
                     || Set.of("per", "each", "every", "by", "to").contains(next)
                     || Set.of("each", "per", "a").contains(passage.word(number.end() + 1)) && counted.contains(next)
                     || Set.of("by", "bar", "but", "except", "off", "from").contains(last)
-                    || last.equals("at")
+                    || Set.of("at", "be", "hit", "reached", "until", "till", "by", "was", "is").contains(last)
                     || last.equals("week")
                     || last.equals("day");
             if (!pronoun && !unit && standsAlone(passage, clause, number)) {

@@ -74,6 +74,10 @@ public final class Statements {
         }
         LocalDate today = passage.situation().today();
         int verb = clause.action().words().nextSetBit(0);
+        boolean over = names(passage, clause, Set.of("completed", "done", "finished", "complete"));
+        if (over && !day.past().isAfter(today)) {
+            return false;
+        }
         boolean began = Set.of("was", "were", "been", "started", "finished", "spent", "began")
                 .contains(passage.word(verb - 1));
         boolean either = day.past().isBefore(today)
@@ -109,6 +113,9 @@ public final class Statements {
         if (told.isEmpty()) {
             DaySaid day = WhenTold.said(passage, clause);
             withoutCrop(passage, clause, before).forEach(one -> told.add(finished(passage, clause, one, day)));
+        }
+        if (told.size() == 1 && told.get(0).event().what() == What.RAIN) {
+            return OnAnotherDay.rains(passage, clause, told.get(0));
         }
         if (told.size() == 1 && told.get(0).event().count() != null) {
             List<Told> again = OnAnotherDay.of(passage, clause, told.get(0));
@@ -181,7 +188,7 @@ public final class Statements {
         return placed.oneOfCrops(crop.crops());
     }
 
-    private static Told withPlantings(Told told, List<Planting> fitting, CropSaid crop, Passage passage) {
+    static Told withPlantings(Told told, List<Planting> fitting, CropSaid crop, Passage passage) {
         if (fitting.isEmpty()) {
             return crop.single() || crop.certain() ? told : told.oneOfCrops(crop.crops());
         }

@@ -139,6 +139,9 @@ final class WhatMeant {
         boolean up = Set.of("pulled", "pull", "pulling", "ripped", "yanked", "dug")
                         .contains(passage.word(clause.action().words().nextSetBit(0)))
                 && clause.action().words().cardinality() > 1;
+        up |= passage.word(clause.action().words().nextSetBit(0)).equals("cut")
+                && says(passage, clause, Set.of("down"))
+                && !says(passage, clause, Set.of("flower", "flowers", "haulms", "foliage"));
         boolean weighed = Passage.within(passage.quantities(), clause.from(), clause.to()).stream()
                 .anyMatch(quantity -> quantity.unit().equals("kg"));
         boolean plants = says(passage, clause, Set.of("plants", "vines", "haulms", "stumps"));
