@@ -85,9 +85,9 @@ final class Questions {
     /** What the question word adds to a phrase of its kind: less than one word that carries meaning. */
     private static final int LEAD = 2;
     /** What a frame weighs against phrases, and what each of its names adds. */
-    private static final int FRAME = Integer.getInteger("frame", 0);
+    private static final int FRAME = 0;
 
-    private static final int NAME = Integer.getInteger("name", 2);
+    private static final int NAME = 1;
     /** How far into a question its question word stands at most, in words. */
     private static final int NEAR_HEAD = 2;
 
