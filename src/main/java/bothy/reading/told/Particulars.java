@@ -18,6 +18,9 @@ public final class Particulars {
     private static final Set<String> ENDS_NAME = Set.of(
             "in", "on", "at", "into", "with", "from", "for", "and", "but", ",", "(", ")", "-", ":", "to", "by", "per",
             "the", "is", "are", "were", "was", "after", "before", "then", "or", "/");
+    /** "A flower on a cucumber" counts no cucumbers. */
+    private static final Set<String> GROWTH = Set.of("flowering", "fruit-set", "note");
+    private static final Set<String> EXCEPT = Set.of("but", "bar", "except", "save", "barring");
     private final Set<String> notCounts;
     private final Set<String> counted;
     private final Set<String> mass;
@@ -44,7 +47,7 @@ public final class Particulars {
         if (each != null) {
             return each;
         }
-        Integer before = before(passage, numbers, crop, clause.action().action().equals("harvested"));
+        Integer before = before(passage, numbers, crop, clause.action().action());
         if (before != null) {
             return before;
         }
@@ -57,17 +60,20 @@ public final class Particulars {
     }
 
     /** "6 little tomato plants", "4 of the toms", "2 trays of 12 lettuces". */
-    private Integer before(Passage passage, List<NumberSaid> numbers, CropSaid crop, boolean picked) {
+    private Integer before(Passage passage, List<NumberSaid> numbers, CropSaid crop, String action) {
         for (int at = crop.start() - 1, words = 0; at >= 0 && words < 6; at--, words++) {
             int here = at;
             NumberSaid number = numbers.stream()
                     .filter(told -> told.end() == here + 1)
                     .findFirst()
                     .orElse(null);
+            if (number != null && EXCEPT.contains(passage.word(number.start() - 1))) {
+                return null; // "All but 3 of the onions".
+            }
             if (number != null) {
                 return ofRows(passage, number) ? null : named(passage, numbers, number);
             }
-            if (one(passage, at, crop, picked)) {
+            if (!GROWTH.contains(action) && one(passage, at, crop, action.equals("harvested"))) {
                 return 1;
             }
             boolean of = passage.word(at).equals("of")

@@ -60,6 +60,11 @@ final class WhatMeant {
             "pushed",
             "pressed",
             "poked");
+    private static final Set<String> ANIMALS = Set.of(
+            "pigeon", "pigeons", "bird", "birds", "cat", "cats", "dog", "dogs", "fox", "foxes", "rabbit", "rabbits",
+            "blackbird", "blackbirds", "crow", "crows", "rook", "rooks", "squirrel", "squirrels", "badger", "badgers",
+            "mouse", "mice", "rat", "rats", "slug", "slugs", "snails", "deer", "hens", "chickens", "possum", "possums",
+            "monkey", "monkeys", "parrots", "cockatoos", "toddler");
     private static final Set<String> POTTED = Set.of("pot", "pots", "plants", "plant", "seedlings", "tray", "trays");
     private final CropNames cropNames;
 
@@ -104,7 +109,7 @@ final class WhatMeant {
             if (what == What.SUPPORTED && hungUp(passage, clause, crop)) {
                 return What.STORED;
             }
-            if (what == What.HARVESTED && cleared(passage, clause, crop)) {
+            if (what == What.HARVESTED && (cleared(passage, clause, crop) || byAnimal(passage, clause))) {
                 return What.DIED;
             }
             boolean put = what == What.MOVED
@@ -132,6 +137,14 @@ final class WhatMeant {
                 && cropNames.hung(crop.crop())
                 && Set.of("strung", "string", "hung", "hang", "tied", "tie", "stringing", "tying")
                         .contains(passage.word(clause.action().words().nextSetBit(0)));
+    }
+
+    /** "A pigeon pulled up 12 of my onions". */
+    private static boolean byAnimal(Passage passage, Clause clause) {
+        int verb = clause.action().words().nextSetBit(0);
+        return clause.from() < verb
+                && ANIMALS.contains(passage.word(verb - 1))
+                && clause.action().form() == bothy.reading.text.Conjugation.Form.PAST;
     }
 
     /** "Pulled up the courgettes", "pulled up all the plants": who wants fruit pulls the plants when they are done. */
