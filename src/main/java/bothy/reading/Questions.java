@@ -88,6 +88,7 @@ final class Questions {
     private static final int FRAME = 0;
 
     private static final int NAME = 1;
+    private static final int REPORT_REACH = 12;
     /** How far into a question its question word stands at most, in words. */
     private static final int NEAR_HEAD = 2;
 
@@ -151,6 +152,7 @@ final class Questions {
 
     private final PhraseBook<String> cues = new PhraseBook<>();
     private final PhraseBook<String> marked = new PhraseBook<>();
+    private final PhraseBook<String> reports = new PhraseBook<>();
     private final PhraseBook<Question> asked = new PhraseBook<>();
     private final PhraseBook<Question> always = new PhraseBook<>();
     private final PhraseBook<String> topics = new PhraseBook<>();
@@ -182,6 +184,7 @@ final class Questions {
             words.list(FILE, at + "/to").forEach(name -> kinds.add(question(words, name)));
             words.list(FILE, at + "/by").forEach(text -> add(words, at + "/by", text, groups, leads, kinds));
         });
+        words.list(FILE, "/reports").forEach(text -> add(words, "/reports", text, groups, reports, text));
         framed = new Framed(words);
         numbers = new NumbersAsked(words);
         little = new HashSet<>(words.list(FILE, "/little"));
@@ -222,6 +225,10 @@ final class Questions {
 
     /** The token at which a sentence starts to ask, or −1 when it does not ask. */
     int begins(Passage passage, int[] sentence) {
+        if (!reports.all(passage.tokens(), sentence[0], Math.min(sentence[1], sentence[0] + REPORT_REACH), passage)
+                .isEmpty()) {
+            return -1;
+        }
         boolean mark = sentence[1] < passage.size() && passage.word(sentence[1]).equals("?");
         int begins = first(cues.all(passage.tokens(), sentence[0], sentence[1], passage));
         for (Found<String> cue : marked.all(passage.tokens(), sentence[0], sentence[1], passage)) {

@@ -17,10 +17,12 @@ import java.util.Set;
 /** Finds what was done or seen: the verbs of the words files in all their forms, and their standing phrases. */
 public final class Actions {
     private static final String FILE = "actions";
+    private static final Set<String> PARTICLES = Set.of("out", "on", "up", "in", "off", "down");
     private static final String DETERMINER =
             "(a|an|the|their|its|them|another|first|second|third|fourth|final|last|good|quick|proper|bit of|some|more|weekly|light|heavy|big|all|my|our|of)";
     private final PhraseBook<Told> book = new PhraseBook<>();
     private final Set<String> verbs = new HashSet<>();
+    private final Set<String> pairs = new HashSet<>();
 
     private record Told(String action, Form form, boolean state, String detail) {}
 
@@ -85,6 +87,9 @@ public final class Actions {
                 add(words, at, verb, form == Form.PLAIN ? plain : plain.inForm(text), told);
                 int space = text.indexOf(' ');
                 verbs.add(space < 0 ? text : text.substring(0, space));
+                if (space > 0 && PARTICLES.contains(text.substring(space + 1))) {
+                    pairs.add(text);
+                }
             });
         }
     }
@@ -104,6 +109,11 @@ public final class Actions {
 
     public Set<String> vocabulary() {
         return book.vocabulary();
+    }
+
+    /** Verbs with the little word that belongs to them: "plant out". */
+    Set<String> pairs() {
+        return pairs;
     }
 
     /** Words that a slip of the thumb is most likely meant for: the verbs. */

@@ -221,9 +221,11 @@ public final class CropNames {
     /** "Kale, cabbage and sprouts". */
     private static boolean inList(List<Found<Name>> found, int index, List<Token> tokens) {
         int start = found.get(index).start();
+        int joint = start > 0 && Set.of("the", "some", "my", "our").contains(tokens.get(start - 1).word()) ? start - 2 : start - 1;
         return index > 0
-                && found.get(index - 1).end() == start - 1
-                && (tokens.get(start - 1).is("and") || tokens.get(start - 1).is(","));
+                && joint > 0
+                && found.get(index - 1).end() == joint
+                && (tokens.get(joint).is("and") || tokens.get(joint).is(","));
     }
 
     private static boolean beside(List<Found<Name>> found, int index, int other) {

@@ -55,7 +55,7 @@ public record Passage(
                         .findFirst()
                         .orElse(-1);
             case "volume" -> ending(quantities, at, "L");
-            case "depth" -> ending(quantities, at, "mm");
+            case "depth" -> Math.max(ending(quantities, at, "mm"), ending(quantities, at, "m"));
             case "amount" -> ending(quantities, at);
             case "year" -> year(tokens.get(at)) ? at + 1 : -1;
             case "word" -> tokens.get(at).aWord() ? at + 1 : -1;

@@ -61,6 +61,9 @@ public final class Particulars {
 
     /** "6 little tomato plants", "4 of the toms", "2 trays of 12 lettuces". */
     private Integer before(Passage passage, List<NumberSaid> numbers, CropSaid crop, String action) {
+        if (notCounts.contains(passage.word(crop.end())) && !counted.contains(passage.word(crop.end()))) {
+            return null; // "Two radish sowings".
+        }
         for (int at = crop.start() - 1, words = 0; at >= 0 && words < 6; at--, words++) {
             int here = at;
             NumberSaid number = numbers.stream()
@@ -162,7 +165,7 @@ public final class Particulars {
                 || passage.crops().stream()
                         .anyMatch(next -> next.start() > number.start()
                                 && next.start() - number.end() <= 2
-                                && !passage.word(number.end()).equals(","))) {
+                                && !Set.of(",", "and", "plus").contains(passage.word(number.end())))) {
             return null;
         }
         String next = passage.word(number.end());
@@ -217,10 +220,22 @@ public final class Particulars {
                     || last.equals("week")
                     || last.equals("day");
             if (!pronoun && !unit && standsAlone(passage, clause, number)) {
-                return whole(number.value());
+                return whole(number.value() * rowsOf(passage, numbers, number));
             }
         }
         return null;
+    }
+
+    /** "In 2 rows of 15" are thirty. */
+    private double rowsOf(Passage passage, List<NumberSaid> numbers, NumberSaid number) {
+        boolean of = passage.word(number.start() - 1).equals("of") && notCounts.contains(passage.word(number.start() - 2));
+        return !of
+                ? 1
+                : numbers.stream()
+                        .filter(rows -> rows.end() == number.start() - 2)
+                        .mapToDouble(NumberSaid::value)
+                        .findFirst()
+                        .orElse(1);
     }
 
     private boolean standsAlone(Passage passage, Clause clause, NumberSaid number) {

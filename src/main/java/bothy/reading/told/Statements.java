@@ -141,7 +141,8 @@ public final class Statements {
         }
         Event event = Event.of(what, null, crop.single() || crop.certain() ? crop.crop() : null, null)
                 .withVariety(crop.variety())
-                .withCount(what == What.RAIN ? null : particulars.count(passage, clause, crop))
+                .withCount(
+                        what == What.RAIN || what == What.SOIL_CHECKED ? null : particulars.count(passage, clause, crop))
                 .withDetail(clause.action().detail());
         event = particulars.withAmount(event, passage, clause, crop);
         if (what == What.NOTE && clause.action().detail() == null) {

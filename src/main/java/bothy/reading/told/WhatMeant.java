@@ -60,6 +60,8 @@ final class WhatMeant {
             "pushed",
             "pressed",
             "poked");
+    private static final Set<What> KEPT = EnumSet.of(What.STORED, What.MOVED, What.SUPPORTED);
+    private static final int CURE_REACH = 5;
     private static final Set<String> ANIMALS = Set.of(
             "pigeon", "pigeons", "bird", "birds", "cat", "cats", "dog", "dogs", "fox", "foxes", "rabbit", "rabbits",
             "blackbird", "blackbirds", "crow", "crows", "rook", "rooks", "squirrel", "squirrels", "badger", "badgers",
@@ -106,6 +108,9 @@ final class WhatMeant {
             if (SCATTERED.contains(what) && seedPut(passage, clause, crop)) {
                 return What.SOWN;
             }
+            if (KEPT.contains(what) && toCure(passage, clause)) {
+                return What.CURED;
+            }
             if (what == What.SUPPORTED && hungUp(passage, clause, crop)) {
                 return What.STORED;
             }
@@ -137,6 +142,21 @@ final class WhatMeant {
                 && cropNames.hung(crop.crop())
                 && Set.of("strung", "string", "hung", "hang", "tied", "tie", "stringing", "tying")
                         .contains(passage.word(clause.action().words().nextSetBit(0)));
+    }
+
+    /** "Hung in the porch to cure", "put in the greenhouse to dry". */
+    private static boolean toCure(Passage passage, Clause clause) {
+        for (int at = clause.action().start(); at < Math.min(passage.size() - 1, clause.action().end() + CURE_REACH); at++) {
+            if (passage.tokens().get(at).endsSentence()) {
+                return false;
+            }
+            if (passage.word(at).equals("to")
+                    && Set.of("cure", "dry", "harden").contains(passage.word(at + 1))
+                    && !passage.word(at + 2).equals("off")) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** "A pigeon pulled up 12 of my onions". */
@@ -175,6 +195,9 @@ final class WhatMeant {
     private What planted(Passage passage, Clause clause, CropSaid crop) {
         if (says(passage, clause, SEED) || crop != null && crop.canMean("garlic")) {
             return What.SOWN;
+        }
+        if (toCure(passage, clause)) {
+            return What.CURED;
         }
         boolean young = says(passage, clause, PLANTS);
         boolean nursery = Passage.within(passage.places(), clause.from(), clause.to()).stream()

@@ -28,7 +28,12 @@ final class WhenTold {
                 .filter(day -> !clause.inRelative(day.start()) && !toCome(passage, clause, day))
                 .toList();
         if (!own.isEmpty()) {
-            return nearest(own, clause);
+            // "Don't know when exactly, early April-ish": who says so is to be asked.
+            return own.stream()
+                    .filter(day -> day.sort() == DaySaid.Sort.UNKNOWN
+                            && own.stream().allMatch(other -> other == day || other.sort() == DaySaid.Sort.ABOUT))
+                    .findFirst()
+                    .orElseGet(() -> nearest(own, clause));
         }
         List<DaySaid> sentence = Passage.within(passage.days(), clause.sentence()[0], clause.sentence()[1]).stream()
                 .filter(day -> !clause.inRelative(day.start()))
