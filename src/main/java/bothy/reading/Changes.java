@@ -56,10 +56,18 @@ record Changes(
         Quantity amount = pick(passage.quantities(), not, true);
         What what = told.isEmpty() ? null : told.get(0).event().what();
         boolean contrast = not >= 0
-                && (right != null && wrong != null || crop != null && wrongCrop != null || days(passage) > 1)
+                && (right != null && wrong != null
+                        || crop != null && wrongCrop != null && !tellsNot(passage, not)
+                        || days(passage) > 1)
                 && told.isEmpty();
         return new Changes(
                 on, whole(right), whole(wrong), amount, crop, wrongCrop, plantings(passage, crop), what, contrast);
+    }
+
+    /** "Beans aren't up, chard is" tells of both and puts nothing right. */
+    private static boolean tellsNot(Passage passage, int not) {
+        return java.util.Set.of("are", "is", "have", "has", "do", "did", "were")
+                .contains(passage.word(not - 1));
     }
 
     private static long days(Passage passage) {

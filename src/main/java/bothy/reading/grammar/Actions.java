@@ -17,6 +17,9 @@ import java.util.Set;
 /** Finds what was done or seen: the verbs of the words files in all their forms, and their standing phrases. */
 public final class Actions {
     private static final String FILE = "actions";
+    private static final String UP = " .. up";
+    private static final String THEM_UP =
+            " (them|it|those|these|all|everything) up (today|now|yesterday|already|again|finally)?";
     private static final Set<String> PARTICLES = Set.of("out", "on", "up", "in", "off", "down");
     private static final String DETERMINER =
             "(a|an|the|their|its|them|another|first|second|third|fourth|final|last|good|quick|proper|bit of|some|more|weekly|light|heavy|big|all|my|our|of)";
@@ -77,7 +80,12 @@ public final class Actions {
             Conjugation conjugation,
             String action,
             String detail) {
-        for (String verb : words.list(FILE, at)) {
+        List<String> all = new ArrayList<>(words.list(FILE, at));
+        // "Earthed them up today" does not tell that they are up today.
+        words.list(FILE, at).stream()
+                .filter(verb -> verb.endsWith(" .. up") && verb.indexOf(' ') == verb.length() - UP.length())
+                .forEach(verb -> all.add(verb.substring(0, verb.indexOf(' ')) + THEM_UP));
+        for (String verb : all) {
             Phrase plain = new Phrase(verb, groups);
             conjugation.forms(verb).forEach((text, form) -> {
                 if (form == Form.PLAIN_S) {

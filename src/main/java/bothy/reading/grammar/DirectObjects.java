@@ -90,11 +90,27 @@ final class DirectObjects {
     private DirectObjects() {}
 
     static List<CropSaid> of(Passage passage, ActionSaid action, List<CropSaid> inside) {
-        List<CropSaid> kept = inside.stream()
+        List<CropSaid> meant =
+                inside.stream().filter(crop -> !excepted(passage, crop)).toList();
+        if (meant.isEmpty()) {
+            return meant;
+        }
+        List<CropSaid> kept = meant.stream()
                 .filter(crop -> !(PLACING.contains(action.action()) && onlyWhere(passage, action, crop)))
                 .filter(crop -> !toldOtherwise(passage, action, crop))
                 .toList();
-        return kept.isEmpty() ? inside : kept;
+        return kept.isEmpty() ? meant : kept;
+    }
+
+    /** "All up except the beans", "the chard is up but not the beans". */
+    private static boolean excepted(Passage passage, CropSaid crop) {
+        int before = crop.start() - 1;
+        int at = Set.of("the", "my", "our", "any", "those").contains(passage.word(before)) ? before - 1 : before;
+        boolean not = passage.word(at).equals("not") && Set.of("but", "and", ",", "-").contains(passage.word(at - 1));
+        return not
+                || Set.of("except", "excluding", "barring").contains(passage.word(at))
+                || passage.word(at).equals("for") && passage.word(at - 1).equals("except")
+                || passage.word(at).equals("from") && passage.word(at - 1).equals("apart");
     }
 
     private static boolean onlyWhere(Passage passage, ActionSaid action, CropSaid crop) {

@@ -185,7 +185,10 @@ public final class Grammar {
             boolean counts = crops.stream().anyMatch(crop -> crop.start() == next)
                     || Set.of("are", "up", "germinated", "have", "seeds", "sprouted")
                             .contains(tokens.get(next).word());
-            boolean day = at == 0 && tokens.stream().noneMatch(token -> COME_UP.contains(token.word()));
+            boolean dated = at > 0
+                    && Set.of("sown", "sowed", "planted", "started", "from", "on", "since", "of")
+                            .contains(tokens.get(at - 1).word());
+            boolean day = dated || at == 0 && tokens.stream().noneMatch(token -> COME_UP.contains(token.word()));
             if (!day
                     && tokens.get(at).sort() == Token.Sort.FIGURES
                     && tokens.get(at).word().matches("\\d{1,3}/\\d{1,3}")

@@ -147,7 +147,7 @@ public final class Moods {
         if (inTime) {
             return Mood.DONE;
         }
-        if (negated) {
+        if (negated || noneBehind(action, passage)) {
             return Mood.NOT_OURS;
         }
         if (has("intent", passage, from, verb) && !anyway) {
@@ -156,7 +156,25 @@ public final class Moods {
         if (action.form() == null) {
             return Mood.DONE;
         }
-        return byForm(action, passage, from, verb, anyway);
+        boolean toldOver = action.form() == Form.PLAIN
+                && Set.of("i", "we").contains(passage.word(verb - 1))
+                && over(passage, from, to);
+        return toldOver ? Mood.DONE : byForm(action, passage, from, verb, anyway);
+    }
+
+    /** "Flowering: none", "sowing - nil". */
+    private static boolean noneBehind(ActionSaid action, Passage passage) {
+        int at = action.lastWord() + 1;
+        boolean mark = Set.of(":", "-", "=").contains(passage.word(at));
+        return mark && Set.of("none", "nil", "nothing", "nowt", "zero", "no", "n/a", "nada").contains(passage.word(at + 1));
+    }
+
+    /** "I sow 10 okra yesterday": with a day that is over the plain form tells of the past. */
+    private static boolean over(Passage passage, int from, int to) {
+        return Passage.within(passage.days(), from, to).stream()
+                .anyMatch(day -> day.known()
+                        && day.past().equals(day.future())
+                        && day.past().isBefore(passage.situation().today()));
     }
 
     /** "When the squash are up I'll pot them on" tells nothing yet. */

@@ -93,7 +93,9 @@ public final class Spelling {
             if (APPROXIMATE.contains(token.word()) && !tokens.isEmpty() && counts(tokens.get(tokens.size() - 1))) {
                 continue;
             }
-            if (token.aWord()) {
+            if (token.is("in") && !tokens.isEmpty() && counts(tokens.get(tokens.size() - 1)) && joined(tokens, token)) {
+                tokens.add(token.spelled("inch")); // "6in apart", but "6 in pots".
+            } else if (token.aWord()) {
                 spellOut(token, tokens);
             } else {
                 tokens.add(token);
@@ -119,6 +121,10 @@ public final class Spelling {
                 }
             }
         }
+    }
+
+    private static boolean joined(List<Token> tokens, Token next) {
+        return tokens.get(tokens.size() - 1).to() == next.from();
     }
 
     /** "80ish", "30 odd": the number alone tells. */
@@ -171,10 +177,10 @@ public final class Spelling {
         return nearest.size() == 1 ? token.spelled(inThePast(bare, nearest.get(0))) : token;
     }
 
-    /** "Wated" is meant for "watered", not for "water". */
+    /** "Wated" is meant for "watered", not for "water", and "prickd" for "pricked". */
     private String inThePast(String word, String near) {
         String past = near + "ed";
-        boolean told = word.endsWith("ed") && !near.endsWith("ed");
+        boolean told = word.endsWith("d") && !near.endsWith("d");
         return told && wanted.getOrDefault(past.charAt(0), List.of()).contains(past) ? past : near;
     }
 

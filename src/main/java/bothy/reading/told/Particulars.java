@@ -149,10 +149,20 @@ public final class Particulars {
         return notCounts.contains(next) ? null : whole(number.value());
     }
 
+    /** "Broad beans sown (20)": the bracket after the verb counts the crop before it. */
+    private static boolean verbed(Passage passage, int at) {
+        boolean past = passage.actions().stream()
+                .anyMatch(action -> action.form() == bothy.reading.text.Conjugation.Form.PAST
+                        && action.words().get(at));
+        return past
+                && (passage.word(at + 1).equals("(") || passage.word(at + 2).equals("("));
+    }
+
     /** "tomatoes x 6", "toms (6)", "beans - 12", "lettuce, 6 of them", "lettuce 12". */
     private Integer after(Passage passage, List<NumberSaid> numbers, CropSaid crop) {
         int at = crop.end();
-        while (Set.of("x", "(", ")", "-", ":", ",", "=", "plants", "seeds", "seedlings", "cloves", "sets", "about")
+        while (verbed(passage, at)
+                || Set.of("x", "(", ")", "-", ":", ",", "=", "plants", "seeds", "seedlings", "cloves", "sets", "about")
                 .contains(passage.word(at))) {
             at++;
         }
