@@ -88,6 +88,7 @@ final class Exchange {
         }
         List<Logged> written = write(heard, closerLook);
         Garden garden = written.isEmpty() ? before : Replay.garden(page.lines(), today, message.zone());
+        heard = new AboutWhat(garden, memory, written, today).settled(heard, knowledge.replier());
         Advised advised = advise(heard, written, garden);
         Turn turn = new Turn(
                 today,
@@ -146,6 +147,7 @@ final class Exchange {
                 memory.pending(),
                 Replay.lately(lines),
                 memory.mentioned(),
+                memory.crops(),
                 happened());
     }
 
@@ -284,14 +286,28 @@ final class Exchange {
                 .map(SignSeen::planting)
                 .filter(java.util.Objects::nonNull)
                 .forEach(mentioned::add);
+        Set<String> crops = cropsNamed(turn.heard());
+        boolean silent = mentioned.isEmpty() && crops.isEmpty();
         Set<String> keys = answer.spoken().stream().map(Turn::key).collect(Collectors.toSet());
         page.keepState(MemoryJson.write(new Memory(
                 answer.asked() == null && waits(turn) ? memory.pending() : answer.asked(),
                 why.isEmpty() ? memory.why() : why,
-                mentioned.isEmpty() ? memory.mentioned() : List.copyOf(mentioned),
+                silent ? memory.mentioned() : List.copyOf(mentioned),
+                silent ? memory.crops() : List.copyOf(crops),
                 toCome(raised, answer, turn),
                 said(answer),
                 today,
                 keys.isEmpty() ? memory.lastSaid() : keys)));
+    }
+
+    /** The crops that a message was about, whether they grow already or not. */
+    private static Set<String> cropsNamed(Heard heard) {
+        Set<String> crops = new LinkedHashSet<>();
+        heard.inquiries().forEach(inquiry -> crops.add(inquiry.crop()));
+        heard.statements().forEach(statement -> crops.add(statement.event().crop()));
+        heard.plans().forEach(plan -> crops.add(plan.crop()));
+        heard.signs().forEach(sign -> crops.add(sign.crop()));
+        crops.remove(null);
+        return crops;
     }
 }

@@ -50,6 +50,11 @@ public record Heard(
                 statements, List.of(), List.of(), List.of(), List.of(), List.of(), null, List.of(), Kind.EVENT, false);
     }
 
+    /** The same with these questions. */
+    public Heard asking(List<Inquiry> inquiries) {
+        return new Heard(statements, inquiries, signs, settings, amendments, plans, doubt, strange, kind, corrects);
+    }
+
     public Heard withDoubt(Doubt doubt) {
         return new Heard(statements, inquiries, signs, settings, amendments, plans, doubt, strange, kind, corrects);
     }

@@ -14,6 +14,7 @@ import java.util.Set;
  * @param pending the question that the bot asked last, {@code null} when none waits
  * @param lately the diary lines of the last message that wrote any, for "no, that was Tuesday"
  * @param mentioned ids of the plantings that were talked about last, for "they"
+ * @param crops the crops that were talked about last, whether they grow already or not
  * @param happened what the diary tells already of each planting, by its id
  */
 public record Situation(
@@ -23,11 +24,13 @@ public record Situation(
         Doubt pending,
         List<Logged> lately,
         List<String> mentioned,
+        List<String> crops,
         Map<String, Set<What>> happened) {
     public Situation {
         plantings = List.copyOf(plantings);
         lately = List.copyOf(lately);
         mentioned = List.copyOf(mentioned);
+        crops = List.copyOf(crops);
         happened = Map.copyOf(happened);
     }
 
@@ -39,7 +42,7 @@ public record Situation(
             Doubt pending,
             List<Logged> lately,
             List<String> mentioned) {
-        this(today, grower, plantings, pending, lately, mentioned, Map.of());
+        this(today, grower, plantings, pending, lately, mentioned, List.of(), Map.of());
     }
 
     /** Whether the diary tells one of these of a planting. */

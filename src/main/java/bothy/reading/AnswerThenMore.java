@@ -31,6 +31,7 @@ final class AnswerThenMore {
                 null,
                 List.of(),
                 about.isEmpty() ? situation.mentioned() : about,
+                situation.crops(),
                 situation.happened());
         Heard more = reading.understood(text.substring(comma + 1), after);
         boolean tellsMore = !more.statements().isEmpty()

@@ -74,6 +74,7 @@ final class Corpus {
                 null,
                 List.of(),
                 texts(message.path("mentioned")),
+                List.of(),
                 plantingLines.happened(lines, today, grower));
         boolean nothing = message.has("nothing");
         return new Labelled(
