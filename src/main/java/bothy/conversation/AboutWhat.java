@@ -33,6 +33,8 @@ final class AboutWhat {
 
     private static final Set<Question> OF_ALL = EnumSet.of(Question.WHEN_WATER, Question.HOW_MUCH_WATER);
 
+    private static final String NEXT_YEAR = "next-year";
+    private static final Set<String> OF_PLANTS = Set.of(NEXT_YEAR, "temperature");
     private final Garden garden;
     private final Memory memory;
     private final List<String> told;
@@ -90,6 +92,15 @@ final class AboutWhat {
     }
 
     private Inquiry meant(Inquiry inquiry) {
+        if (NEXT_YEAR.equals(inquiry.topic())) {
+            return about(
+                    inquiry,
+                    garden.plantings().stream()
+                            .filter(planting ->
+                                    planting.begun() != null && planting.begun().isAfter(today.minusYears(1)))
+                            .map(Planting::id)
+                            .toList());
+        }
         List<String> growing = garden.growing().stream().map(Planting::id).toList();
         for (List<String> likely : List.of(told, memory.mentioned())) {
             List<String> known = likely.stream().filter(growing::contains).toList();
@@ -124,7 +135,8 @@ final class AboutWhat {
         boolean frost = inquiry.question() == Question.SAFE && "frost".equals(inquiry.topic());
         boolean can = inquiry.label() != null;
         boolean compost = inquiry.question() == Question.HOW_MANY_FIT && "compost".equals(inquiry.topic());
-        boolean matter = inquiry.question() == Question.OTHER && inquiry.topic() != null;
+        boolean matter =
+                inquiry.question() == Question.OTHER && inquiry.topic() != null && !OF_PLANTS.contains(inquiry.topic());
         return !PLOT.contains(inquiry.question()) && !frost && !can && !compost && !matter;
     }
 }
