@@ -15,6 +15,7 @@ import bothy.garden.Garden;
 import bothy.garden.Given;
 import bothy.garden.Heard;
 import bothy.garden.Inquiry;
+import bothy.garden.Kind;
 import bothy.garden.Logged;
 import bothy.garden.Message;
 import bothy.garden.Reply;
@@ -257,6 +258,7 @@ final class Exchange {
     private boolean waits(Turn turn) {
         return memory.pending() != null
                 && CaseNotes.ofACase(memory.pending())
+                && turn.heard().kind() != Kind.LET_GO
                 && turn.diagnoses().stream()
                         .anyMatch(diagnosis -> CaseNotes.isAbout(memory.pending(), diagnosis)
                                 && !today.isAfter(diagnosis.nextCheck().plusDays(WAITING_DAYS)))

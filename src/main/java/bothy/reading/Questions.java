@@ -18,8 +18,56 @@ import java.util.Set;
 final class Questions {
     private static final String FILE = "questions";
     private static final Set<String> LEADING = Set.of(
-            "so", "and", "but", "also", "ok", "okay", "hi", "hello", "please", "hey", ",", "well", "now", "right",
-            "then", "just", "morning", "oh");
+            "so",
+            "and",
+            "but",
+            "also",
+            "ok",
+            "okay",
+            "hi",
+            "hello",
+            "please",
+            "hey",
+            ",",
+            "well",
+            "now",
+            "right",
+            "then",
+            "just",
+            "morning",
+            "oh",
+            "kindly",
+            "sir",
+            "madam",
+            "mate",
+            "lads",
+            "folks",
+            "all",
+            "everyone",
+            "bot",
+            "good",
+            "evening",
+            "afternoon",
+            "hiya",
+            "yo",
+            "um",
+            "er",
+            "erm",
+            "quick",
+            "question",
+            "one",
+            ":",
+            "-",
+            "thanks",
+            "again",
+            "sorry",
+            "if",
+            "bothy",
+            "dear",
+            "team",
+            "anyway",
+            "actually",
+            "wait");
     private static final Set<String> EXCLAIMED = Set.of(
             "lovely",
             "nice",
@@ -34,11 +82,17 @@ final class Questions {
             "brilliant",
             "amazing",
             "cool");
+    /** What the question word adds to a phrase of its kind: less than one word that carries meaning. */
+    private static final int LEAD = 2;
+    /** How far into a question its question word stands at most, in words. */
+    private static final int NEAR_HEAD = 2;
+
     private final PhraseBook<String> cues = new PhraseBook<>();
     private final PhraseBook<String> marked = new PhraseBook<>();
     private final PhraseBook<Question> asked = new PhraseBook<>();
     private final PhraseBook<Question> always = new PhraseBook<>();
     private final PhraseBook<String> topics = new PhraseBook<>();
+    private final PhraseBook<Set<Question>> leads = new PhraseBook<>();
     private final Set<String> little;
     private final NumbersAsked numbers;
 
@@ -59,6 +113,12 @@ final class Questions {
         words.lists(FILE, "/always")
                 .forEach((name, texts) -> texts.forEach(
                         text -> add(words, "/always/" + name, text, groups, always, question(words, name))));
+        words.names(FILE, "/leads").forEach(lead -> {
+            String at = "/leads/" + lead;
+            Set<Question> kinds = new HashSet<>();
+            words.list(FILE, at + "/to").forEach(name -> kinds.add(question(words, name)));
+            words.list(FILE, at + "/by").forEach(text -> add(words, at + "/by", text, groups, leads, kinds));
+        });
         numbers = new NumbersAsked(words);
         little = new HashSet<>(words.list(FILE, "/little"));
     }
@@ -183,11 +243,12 @@ final class Questions {
         }
         boolean told =
                 passage.actions().stream().anyMatch(action -> action.start() >= sentence[0] && action.end() <= begins);
+        Set<Question> led = led(passage, begins, sentence[1]);
         Found<Question> best = null;
         for (Found<Question> found : asked.all(passage.tokens(), told ? begins : sentence[0], sentence[1], passage)) {
             if (best == null
-                    || weight(passage, found) > weight(passage, best)
-                    || weight(passage, found) == weight(passage, best)
+                    || weight(passage, found, led) > weight(passage, best, led)
+                    || weight(passage, found, led) == weight(passage, best, led)
                             && found.meaning().ordinal() != best.meaning().ordinal()
                             && earlier(found, best)) {
                 best = found;
@@ -224,11 +285,22 @@ final class Questions {
         return ORDER.indexOf(one.meaning()) < ORDER.indexOf(other.meaning());
     }
 
+    /** The kinds that the first words of a question point to: "when" to a day, "how much" to an amount. */
+    private Set<Question> led(Passage passage, int begins, int end) {
+        return leads.find(passage.tokens(), begins, end, passage).stream()
+                .filter(lead -> lead.start() - begins <= NEAR_HEAD)
+                .findFirst()
+                .map(Found::meaning)
+                .orElse(Set.of());
+    }
+
     /** Words that carry meaning weigh more than the little ones around them. */
-    private int weight(Passage passage, Found<Question> found) {
-        return found.place().words().stream()
-                .map(at -> little.contains(passage.word(at)) ? 1 : 3)
-                .sum();
+    private int weight(Passage passage, Found<Question> found, Set<Question> led) {
+        int lead = led.contains(found.meaning()) ? LEAD : 0;
+        return lead
+                + found.place().words().stream()
+                        .map(at -> little.contains(passage.word(at)) ? 1 : 3)
+                        .sum();
     }
 
     /** The step that a how-to is about, {@code null} when none is named. */

@@ -104,7 +104,8 @@ final class Sentences {
             set.addAll(told);
             List<Clause> own = clauses.in(apart(passage, troubles), sentence[0], begins < 0 ? sentence[1] : begins);
             boolean bare = own.isEmpty() && begins < 0 && troubles.isEmpty() && told.isEmpty();
-            said.addAll(bare ? clauses.goingOn(passage, sentence, said) : own);
+            List<Clause> more = bare ? clauses.goingOn(passage, sentence, said) : own;
+            said.addAll(bare && more.isEmpty() ? Weighed.picked(passage, sentence) : more);
         }
         return new Gathered(
                 statements.told(passage, said),

@@ -207,6 +207,9 @@ final class Phrasing {
         if (kind == Kind.CHAT && turn.heard().strange().isEmpty()) {
             return talk(turn.heard().plans().isEmpty() ? "chat" : "planned", Map.of());
         }
+        if (kind == Kind.LET_GO) {
+            return talk("let-go", Map.of());
+        }
         if (kind == Kind.FOREIGN) {
             return onlyEnglish(turn.heard().strange().get(0));
         }

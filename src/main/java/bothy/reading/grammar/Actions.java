@@ -28,14 +28,9 @@ public final class Actions {
         Map<String, List<String>> groups = words.lists(FILE, "/groups");
         for (String action : words.names(FILE, "/actions")) {
             String at = "/actions/" + action;
-            for (String verb : words.list(FILE, at + "/verbs")) {
-                conjugation.forms(verb).forEach((text, form) -> {
-                    if (form == Form.PLAIN_S) {
-                        return; // "seeds", "plants", "flowers" are nouns here far more often than verbs.
-                    }
-                    add(words, at + "/verbs", text, groups, new Told(action, form, false, null));
-                    verbs.add(text.split(" ")[0]);
-                });
+            addVerbs(words, at + "/verbs", groups, conjugation, action, null);
+            for (String detail : words.names(FILE, at + "/doings")) {
+                addVerbs(words, at + "/doings/" + detail, groups, conjugation, action, detail);
             }
             words.list(FILE, at + "/done")
                     .forEach(text -> add(words, at + "/done", text, groups, new Told(action, null, false, null)));
@@ -44,6 +39,25 @@ public final class Actions {
             words.lists(FILE, at + "/details")
                     .forEach((detail, phrases) -> phrases.forEach(text ->
                             add(words, at + "/details/" + detail, text, groups, new Told(action, null, true, detail))));
+        }
+    }
+
+    private void addVerbs(
+            Words words,
+            String at,
+            Map<String, List<String>> groups,
+            Conjugation conjugation,
+            String action,
+            String detail) {
+        for (String verb : words.list(FILE, at)) {
+            conjugation.forms(verb).forEach((text, form) -> {
+                if (form == Form.PLAIN_S) {
+                    return; // "seeds", "plants", "flowers" are nouns here far more often than verbs.
+                }
+                add(words, at, text, groups, new Told(action, form, false, detail));
+                int space = text.indexOf(' ');
+                verbs.add(space < 0 ? text : text.substring(0, space));
+            });
         }
     }
 
@@ -70,10 +84,12 @@ public final class Actions {
         List<ActionSaid> said = new ArrayList<>();
         for (PhraseBook.Found<Told> found : book.find(tokens, 0, tokens.size(), slots)) {
             Told told = found.meaning();
-            if (told.form() == Form.PLAIN && noun(tokens, found)) {
+            if (told.form() == Form.PLAIN && noun(tokens, found) || told.form() == Form.ING && cover(tokens, found)) {
                 continue;
             }
-            if (told.form() == null && alreadyDone(said, tokens, slots, found.start())) {
+            if (told.form() == null
+                    && (alreadyDone(said, tokens, slots, found.start())
+                            || portion(said, tokens, told, found.start()))) {
                 continue;
             }
             said.add(new ActionSaid(
@@ -98,6 +114,17 @@ public final class Actions {
                 && tokens.subList(before.end(), start).stream().noneMatch(Token::mark);
     }
 
+    /** "Fed the squash half a litre each": the litres are what the verb before gave. */
+    private static boolean portion(List<ActionSaid> said, List<Token> tokens, Told told, int start) {
+        ActionSaid before = said.isEmpty() ? null : said.get(said.size() - 1);
+        return before != null
+                && told.action().equals("watered")
+                && Set.of("watered", "fed").contains(before.action())
+                && before.form() != null
+                && tokens.subList(before.lastWord(), Math.max(start, before.lastWord())).stream()
+                        .noneMatch(token -> token.mark() || token.is("and"));
+    }
+
     /** "The harvest", "6 plant", "tomato feed" name things; only "I water" does. */
     private static boolean noun(List<Token> tokens, PhraseBook.Found<Told> found) {
         int at = found.start();
@@ -107,6 +134,38 @@ public final class Actions {
         Token before = tokens.get(at - 1);
         return !before.mark() && !BEFORE_VERB.contains(before.word());
     }
+
+    /** "Under netting", "the bird netting": the stuff, not the doing. */
+    private static boolean cover(List<Token> tokens, PhraseBook.Found<Told> found) {
+        int at = found.start();
+        return found.place().length() == 1
+                && COVERS.contains(tokens.get(at).word())
+                && at > 0
+                && !tokens.get(at - 1).mark()
+                && !BEFORE_COVERING.contains(tokens.get(at - 1).word());
+    }
+
+    private static final Set<String> COVERS = Set.of("netting", "caging", "staking", "mulching", "shading", "fleecing");
+    private static final Set<String> BEFORE_COVERING = Set.of(
+            "am",
+            "is",
+            "are",
+            "was",
+            "were",
+            "been",
+            "i",
+            "we",
+            "finished",
+            "started",
+            "spent",
+            "and",
+            "just",
+            "busy",
+            "today",
+            "kept",
+            "at",
+            "of",
+            "on");
 
     private static final Set<String> BEFORE_VERB = Set.of(
             "i", "we", "to", "will", "not", "can", "should", "must", "and", "then", "just", "also", "would", "could",

@@ -19,6 +19,10 @@ public final class CropNames {
     private final PhraseBook<Name> book = new PhraseBook<>();
     private final Map<String, String> called = new HashMap<>();
     private final Set<String> plantedSown = new HashSet<>();
+    private final Set<String> pairs = new HashSet<>();
+    private final Set<String> fruiting;
+    private final Set<String> beside;
+    private final Set<String> hung;
     private final Set<String> things;
     private final Set<String> ordinary;
 
@@ -49,10 +53,23 @@ public final class CropNames {
             add(words.list("crops", at + "/names"), new Name(crops, !otherwise.isEmpty(), false, false));
         }
         things = new HashSet<>(words.list("crops", "/things"));
+        fruiting = Set.copyOf(words.list("crops", "/fruiting"));
+        beside = Set.copyOf(words.list("crops", "/beside"));
+        hung = Set.copyOf(words.list("crops", "/hung"));
     }
 
     private void add(List<String> names, Name name) {
-        names.forEach(text -> book.add(new Phrase(text, Map.of()), name));
+        for (String text : names) {
+            book.add(new Phrase(text, Map.of()), name);
+            if (text.indexOf(' ') > 0 && text.indexOf(' ') == text.lastIndexOf(' ')) {
+                pairs.add(text);
+            }
+        }
+    }
+
+    /** The names in two words. */
+    Set<String> pairs() {
+        return pairs;
     }
 
     public Set<String> vocabulary() {
@@ -62,6 +79,16 @@ public final class CropNames {
     /** Whether planting this crop is sowing it: cloves, tubers, sets, and seeds that go straight into the ground. */
     public boolean plantedIsSown(String crop) {
         return plantedSown.contains(crop);
+    }
+
+    /** Whether the crop is a fruit: pulling the plant up ends it. */
+    public boolean fruiting(String crop) {
+        return fruiting.contains(crop);
+    }
+
+    /** Whether the crop is strung up to keep. */
+    public boolean hung(String crop) {
+        return hung.contains(crop);
     }
 
     /** What to call a crop in a question. */
@@ -123,7 +150,7 @@ public final class CropNames {
         boolean grown = plantings.stream().anyMatch(planting -> planting.crop().equals(crop));
         boolean named = found.stream().anyMatch(other -> !other.meaning().careful());
         if (named && !grown) {
-            return false;
+            return beside.contains(tokens.get(name.start()).word()) && ledByNumber(tokens, name.start());
         }
         return plantings.stream().anyMatch(planting -> planting.crop().equals(crop))
                 || ledByNumber(tokens, name.start())
@@ -150,7 +177,8 @@ public final class CropNames {
     private static boolean ledByNumber(List<Token> tokens, int at) {
         return at > 0
                 && (tokens.get(at - 1).sort() == Token.Sort.NUMBER
-                        || Set.of("my", "our", "of").contains(tokens.get(at - 1).word()));
+                        || Set.of("my", "our", "of", "dozen", "doz", "hundred")
+                                .contains(tokens.get(at - 1).word()));
     }
 
     private static boolean beside(List<Found<Name>> found, int index, int other) {

@@ -3,6 +3,7 @@ package bothy.reading.grammar;
 import bothy.almanac.RulesBroken;
 import bothy.almanac.Words;
 import bothy.reading.said.ActionSaid;
+import bothy.reading.said.DaySaid;
 import bothy.reading.said.Mood;
 import bothy.reading.said.Passage;
 import bothy.reading.text.Conjugation.Form;
@@ -61,6 +62,7 @@ public final class Moods {
                 "said",
                 "pastseason",
                 "sarcasm",
+                "reporting",
                 "done-anyway")) {
             PhraseBook<String> book = new PhraseBook<>();
             for (String text : words.list(FILE, "/" + sort)) {
@@ -83,11 +85,12 @@ public final class Moods {
     /**
      * The mood of a doing.
      *
-     * @param from where its clause starts
+     * @param begin where its clause starts
      * @param to where its clause ends
      * @param sentence the whole sentence's stretch
      */
-    public Mood of(ActionSaid action, Passage passage, int from, int to, int[] sentence) {
+    public Mood of(ActionSaid action, Passage passage, int begin, int to, int[] sentence) {
+        int from = afterReport(passage, begin, action.words().nextSetBit(0));
         if (has("sarcasm", passage, 0, passage.size()) || told(passage, sentence, action)) {
             return Mood.NOT_OURS;
         }
@@ -98,6 +101,16 @@ public final class Moods {
             return Mood.NOT_OURS;
         }
         return ours(action, passage, from, to);
+    }
+
+    /** "I should like to record that" only opens what is told; where it ends, or where the clause starts when nothing opens it. */
+    private int afterReport(Passage passage, int begin, int verb) {
+        return begin >= verb
+                ? begin
+                : books.get("reporting").all(passage.tokens(), begin, verb, passage).stream()
+                        .mapToInt(Found::end)
+                        .max()
+                        .orElse(begin);
     }
 
     /** Whether something seen is told of the grower's own plants and of now. */
@@ -172,7 +185,8 @@ public final class Moods {
         String further = Set.of("i", "we", "they", "it").contains(before) ? passage.word(verb - 2) : before;
         return switch (action.form()) {
             case PAST ->
-                adjective(passage, verb)
+                hardened(action, passage, verb)
+                                || adjective(passage, verb)
                                 || Set.of("after", "once", "since").contains(further)
                                 || Set.of("when", "to").contains(before)
                         ? Mood.NOT_OURS
@@ -188,6 +202,25 @@ public final class Moods {
             case PLAIN_S -> Mood.NOT_OURS;
             case PLAIN -> anyway ? Mood.DONE : plain(passage, before, verb);
         };
+    }
+
+    /** "Now they're hardened off": that is over, and began some time before. */
+    private static boolean hardened(ActionSaid action, Passage passage, int verb) {
+        return action.action().equals("hardening-started")
+                && Set.of(
+                                "are",
+                                "is",
+                                "were",
+                                "was",
+                                "been",
+                                "being",
+                                "fully",
+                                "properly",
+                                "all",
+                                "now",
+                                "well",
+                                "nicely")
+                        .contains(passage.word(verb - 1));
     }
 
     /** "Stored onions are going soft" tells nothing of storing. */
@@ -270,7 +303,18 @@ public final class Moods {
 
     private boolean has(String sort, Passage passage, int from, int to) {
         return from < to
-                && !books.get(sort).all(passage.tokens(), from, to, passage).isEmpty();
+                && books.get(sort).all(passage.tokens(), from, to, passage).stream()
+                        .anyMatch(found -> !counted(passage, found));
+    }
+
+    /** "The day before yesterday" is a day and supposes nothing. */
+    private static boolean counted(Passage passage, Found<String> found) {
+        return passage.days().stream()
+                .anyMatch(day -> day.known()
+                        && day.sort() == DaySaid.Sort.EXACT
+                        && found.place().length() == 1
+                        && day.covers(found.start())
+                        && passage.word(found.start()).equals("before"));
     }
 
     private boolean endsWith(String sort, Passage passage, int from, int to) {

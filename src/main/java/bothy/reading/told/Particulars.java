@@ -225,10 +225,27 @@ public final class Particulars {
         if (amount == null) {
             return event;
         }
+        if (Set.of(What.WATERED, What.FED).contains(event.what()) && each(passage, amount)) {
+            return event.withAmount(amount.value(), amount.unit()).withDetail("each");
+        }
         if (event.what() == What.RAIN && amount.unit().equals("m")) {
             return event.withAmount(Math.round(amount.value() * 100_000) / 100.0, "mm");
         }
         return event.withAmount(amount.value(), amount.unit());
+    }
+
+    /** "2 litres each", "a can per plant", "each got a litre": what one plant got. */
+    private static boolean each(Passage passage, Quantity amount) {
+        int after = passage.word(amount.end()).equals("of") ? amount.end() + 2 : amount.end();
+        boolean behind = Set.of("each", "apiece").contains(passage.word(after))
+                || Set.of("per", "a", "to", "for", "every").contains(passage.word(after))
+                        && Set.of("plant", "pot", "each", "every", "one", "bag", "growbag", "tub", "vine", "bush")
+                                .contains(passage.word(after + 1));
+        boolean before = false;
+        for (int at = Math.max(0, amount.start() - 4); at < amount.start(); at++) {
+            before |= Set.of("each", "every").contains(passage.word(at));
+        }
+        return behind || before;
     }
 
     private static Quantity amount(What what, Passage passage, Clause clause, CropSaid crop) {

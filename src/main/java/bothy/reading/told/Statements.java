@@ -105,7 +105,9 @@ public final class Statements {
             withoutCrop(passage, clause, before).forEach(one -> told.add(finished(passage, clause, one, day)));
         }
         if (told.size() == 1 && told.get(0).event().count() != null) {
-            told.addAll(OnAnotherDay.of(passage, clause, told.get(0)));
+            List<Told> again = OnAnotherDay.of(passage, clause, told.get(0));
+            told.set(0, again.isEmpty() ? told.get(0) : OnAnotherDay.first(passage, clause, told.get(0)));
+            told.addAll(again);
         }
         return told;
     }
@@ -165,7 +167,8 @@ public final class Statements {
 
     /** A sowing begins a planting of its own. */
     private Told begun(Told told, Passage passage, Clause clause, CropSaid crop) {
-        Told placed = told.with(Particulars.withPlace(told.event(), passage, clause, crop));
+        Event aged = SeedTold.aged(told.event(), passage, clause, crop);
+        Told placed = told.with(Particulars.withPlace(aged, passage, clause, crop));
         if (crop.single() || crop.certain()) {
             return placed;
         }

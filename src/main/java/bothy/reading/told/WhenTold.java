@@ -46,10 +46,25 @@ final class WhenTold {
                     .orElse(null);
             return earlier;
         }
-        DaySaid first = passage.days().isEmpty() ? null : passage.days().get(0);
-        return first != null && first.start() <= 1 && clause.sentence()[0] > 0 && heading(passage, first)
-                ? first
-                : null;
+        return heading(passage, clause.sentence()[0]);
+    }
+
+    /** "Saturday: sowed peas. Fed the toms.", "18/5 plot 14. Leeks dibbed in.": the day at the head of a sentence before. */
+    private static DaySaid heading(Passage passage, int before) {
+        DaySaid heading = null;
+        for (int[] sentence : passage.sentences()) {
+            List<DaySaid> days = Passage.within(passage.days(), sentence[0], sentence[1]);
+            if (sentence[0] >= before || days.isEmpty()) {
+                continue;
+            }
+            DaySaid first = days.get(0);
+            boolean alone =
+                    Passage.within(passage.actions(), sentence[0], sentence[1]).isEmpty();
+            if (first.start() - sentence[0] <= 1 && (alone || marked(passage, first))) {
+                heading = first;
+            }
+        }
+        return heading;
     }
 
     /** The day told for one of several crops: the one after its name, before the next crop's. */
@@ -88,8 +103,7 @@ final class WhenTold {
         return day.start() - start <= 2;
     }
 
-    /** "Saturday: sowed peas. Fed the toms." */
-    private static boolean heading(Passage passage, DaySaid day) {
+    private static boolean marked(Passage passage, DaySaid day) {
         return day.end() < passage.size() && List.of(":", "-", ",", "\n", ".").contains(passage.word(day.end()));
     }
 
