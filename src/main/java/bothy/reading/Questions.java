@@ -95,6 +95,7 @@ final class Questions {
     private final PhraseBook<Set<Question>> leads = new PhraseBook<>();
     private final Set<String> little;
     private final NumbersAsked numbers;
+    private final MattersAsked matters;
 
     Questions(Words words) {
         Map<String, List<String>> groups = new HashMap<>();
@@ -120,6 +121,7 @@ final class Questions {
             words.list(FILE, at + "/by").forEach(text -> add(words, at + "/by", text, groups, leads, kinds));
         });
         numbers = new NumbersAsked(words);
+        matters = new MattersAsked(words);
         little = new HashSet<>(words.list(FILE, "/little"));
     }
 
@@ -148,7 +150,12 @@ final class Questions {
         all.addAll(always.vocabulary());
         all.addAll(topics.vocabulary());
         all.addAll(numbers.vocabulary());
+        all.addAll(matters.vocabulary());
         return all;
+    }
+
+    MattersAsked matters() {
+        return matters;
     }
 
     NumbersAsked numbers() {

@@ -214,7 +214,10 @@ public final class Statements {
         if (what == What.NOTE && clause.action().detail() != null) {
             return new Unnamed(passage, clause, before).seen(Told.of(event, from, to));
         }
-        if (what == What.TEMPERATURE || what.ofThePlot() || what == What.NOTE || what == What.SOIL_CHECKED) {
+        if (what == What.NOTE) {
+            return List.of(Notes.told(PlotEvents.told(event, passage, clause), passage, clause));
+        }
+        if (what == What.TEMPERATURE || what.ofThePlot() || what == What.SOIL_CHECKED) {
             return List.of(Told.of(PlotEvents.told(event, passage, clause), from, to));
         }
         event = event.withCount(particulars.loose(passage, clause, passage.counts(clause.from(), clause.to())));
