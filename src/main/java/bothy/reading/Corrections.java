@@ -27,6 +27,7 @@ final class Corrections {
     private final PhraseBook<String> cues;
     private final PhraseBook<String> strong;
     private final PhraseBook<String> same;
+    private final PhraseBook<String> anywhere;
     private static final Set<String> NOES = Set.of("no", "nope", "nah");
     private final CropNames cropNames;
 
@@ -36,6 +37,7 @@ final class Corrections {
         cues = file.book("/cues", "cue");
         strong = file.book("/strong", "strong");
         same = file.book("/same", "same");
+        anywhere = file.book("/anywhere", "anywhere");
         this.cropNames = cropNames;
     }
 
@@ -67,7 +69,11 @@ final class Corrections {
             return sameFor(passage);
         }
         Changes changes = Changes.in(passage, told);
-        boolean meant = opens(strong, passage) || changes.contrast();
+        boolean meant = opens(strong, passage)
+                || changes.contrast()
+                || told.isEmpty()
+                        && !anywhere.all(passage.tokens(), 0, passage.size(), passage)
+                                .isEmpty();
         boolean firm = meant;
         meant |= opens(cues, passage)
                 && Set.of("no", "sorry", "oops", "wait", "actually", "nope", "whoops")

@@ -87,6 +87,19 @@ final class Questions {
     /** How far into a question its question word stands at most, in words. */
     private static final int NEAR_HEAD = 2;
 
+    private static final Set<String> INVERTED = Set.of(
+            "do", "does", "did", "is", "are", "was", "can", "could", "should", "shall", "will", "would", "may", "might",
+            "have", "has", "am", "how", "what", "when", "which", "why", "where");
+    private static final Set<String> SUBJECTS = Set.of(
+            "i", "we", "it", "they", "that", "this", "these", "those", "you", "the", "my", "our", "there", "anyone",
+            "to", "now", "next", "should", "do", "can", "is", "are");
+    /** After "will" or "can" at the head of a sentence these tell of the grower: "will sow more", "can confirm". */
+    private static final Set<String> WITHOUT_SUBJECT = Set.of(
+            "be", "do", "not", "sow", "plant", "need", "have", "say", "confirm", "report", "love", "like", "see", "try",
+            "get", "go", "put", "let", "keep", "start", "take", "water", "feed", "pick", "probably", "also", "then",
+            "soon", "just", "definitely", "add", "make", "pot", "harvest", "lift", "move", "wait", "finish", "use",
+            "cover", "thin", "tie", "store", "dig", "prick", "still", "never", "always", "only");
+
     private final PhraseBook<String> cues = new PhraseBook<>();
     private final PhraseBook<String> marked = new PhraseBook<>();
     private final PhraseBook<Question> asked = new PhraseBook<>();
@@ -167,7 +180,9 @@ final class Questions {
         boolean mark = sentence[1] < passage.size() && passage.word(sentence[1]).equals("?");
         int begins = first(cues.all(passage.tokens(), sentence[0], sentence[1], passage));
         for (Found<String> cue : marked.all(passage.tokens(), sentence[0], sentence[1], passage)) {
-            if (mark || opens(passage, sentence[0], cue.start()) && asksThere(passage, cue)) {
+            if (mark
+                    || opens(passage, sentence[0], cue.start()) && asksThere(passage, cue)
+                    || turnsTo(passage, cue) && asksThere(passage, cue)) {
                 begins = begins < 0 ? cue.start() : Math.min(begins, cue.start());
             }
         }
@@ -182,10 +197,22 @@ final class Questions {
         String next = passage.word(cue.start() + 1);
         return switch (passage.word(cue.start())) {
             case "when", "enough", "worth", "too" -> false;
+            case "would", "will", "can", "could", "should", "shall", "might" ->
+                !WITHOUT_SUBJECT.contains(next)
+                        && !(next.equals("you")
+                                && passage.word(cue.start() + 2).equals("believe"));
             case "what" -> !Set.of("a", "an").contains(next);
             case "how" -> !EXCLAIMED.contains(next);
             default -> true;
         };
+    }
+
+    /** "The stalks are corky, does that mean …": after a comma a verb before its subject asks. */
+    private static boolean turnsTo(Passage passage, Found<String> cue) {
+        boolean parted = Set.of(",", "-", "so", "and", "but", ":", ")").contains(passage.word(cue.start() - 1));
+        return parted
+                && INVERTED.contains(passage.word(cue.start()))
+                && (SUBJECTS.contains(passage.word(cue.start() + 1)) || passage.end("crop", cue.start() + 1) > 0);
     }
 
     private static boolean opens(Passage passage, int start, int at) {
@@ -261,7 +288,7 @@ final class Questions {
                 best = found;
             }
         }
-        return best == null ? Question.OTHER : best.meaning();
+        return best == null ? Framed.question(passage, begins, sentence[1]) : best.meaning();
     }
 
     private static final List<Question> ORDER = List.of(

@@ -17,6 +17,8 @@ import java.util.Set;
 /** Finds what was done or seen: the verbs of the words files in all their forms, and their standing phrases. */
 public final class Actions {
     private static final String FILE = "actions";
+    private static final String DETERMINER =
+            "(a|an|the|their|its|them|another|first|second|third|fourth|final|last|good|quick|proper|bit of|some|more|weekly|light|heavy|big|all|my|our|of)";
     private final PhraseBook<Told> book = new PhraseBook<>();
     private final Set<String> verbs = new HashSet<>();
 
@@ -29,6 +31,7 @@ public final class Actions {
         for (String action : words.names(FILE, "/actions")) {
             String at = "/actions/" + action;
             addVerbs(words, at + "/verbs", groups, conjugation, action, null);
+            addNouns(words, at + "/nouns", groups, conjugation, action);
             for (String detail : words.names(FILE, at + "/doings")) {
                 addVerbs(words, at + "/doings/" + detail, groups, conjugation, action, detail);
             }
@@ -39,6 +42,22 @@ public final class Actions {
             words.lists(FILE, at + "/details")
                     .forEach((detail, phrases) -> phrases.forEach(text ->
                             add(words, at + "/details/" + detail, text, groups, new Told(action, null, true, detail))));
+        }
+    }
+
+    /** "Gave the leeks their second thinning", "thinning done": the doing as a noun. */
+    private void addNouns(
+            Words words, String at, Map<String, List<String>> groups, Conjugation conjugation, String action) {
+        for (String noun : words.list(FILE, at)) {
+            conjugation
+                    .forms("give .. " + DETERMINER + "* " + noun)
+                    .forEach((text, form) -> add(words, at, text, groups, new Told(action, form, false, null)));
+            List.of(
+                            "(had|have had|has had|got|getting) " + DETERMINER + "* " + noun,
+                            "(did|done|doing|finished) " + DETERMINER + "* " + noun,
+                            DETERMINER + "+ " + noun + " (done|finished|complete|today|yesterday|for|of)",
+                            noun + " (done|finished|complete|completed)")
+                    .forEach(text -> add(words, at, text, groups, new Told(action, null, false, null)));
         }
     }
 
@@ -128,8 +147,11 @@ public final class Actions {
     /** "The harvest", "6 plant", "tomato feed" name things; only "I water" does. */
     private static boolean noun(List<Token> tokens, PhraseBook.Found<Told> found) {
         int at = found.start();
-        if (found.place().length() > 1 || at == 0) {
+        if (found.place().length() > 1) {
             return false;
+        }
+        if (at == 0) {
+            return tokens.size() > 1 && THINGS_AFTER.contains(tokens.get(1).word());
         }
         Token before = tokens.get(at - 1);
         return !before.mark() && !BEFORE_VERB.contains(before.word());
@@ -166,6 +188,13 @@ public final class Actions {
             "at",
             "of",
             "on");
+
+    /** "Seed catalogue", "plant food", "water butt": names of things at the head of a message. */
+    private static final Set<String> THINGS_AFTER = Set.of(
+            "catalogue", "catalogues", "catalog", "order", "swap", "packet", "packets", "tray", "trays", "potatoes",
+            "potato", "compost", "list", "box", "tin", "bed", "beds", "sale", "food", "feed", "butt", "bill", "shop",
+            "shopping", "company", "arrived", "came", "pots", "labels", "expected", "forecast", "due", "tomorrow",
+            "stopped", "time", "season", "is", "was", "are", "were");
 
     private static final Set<String> BEFORE_VERB = Set.of(
             "i", "we", "to", "will", "not", "can", "should", "must", "and", "then", "just", "also", "would", "could",

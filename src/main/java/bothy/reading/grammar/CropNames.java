@@ -132,6 +132,12 @@ public final class CropNames {
         if (!name.meaning().careful()) {
             return true;
         }
+        if (eaten(tokens, name.start())) {
+            return false;
+        }
+        if (tokens.get(name.start()).is("salad") && grownOrGathered(tokens, name.start())) {
+            return true;
+        }
         if (beside(found, index, index - 1) || beside(found, index, index + 1)) {
             return true;
         }
@@ -155,6 +161,25 @@ public final class CropNames {
         return plantings.stream().anyMatch(planting -> planting.crop().equals(crop))
                 || ledByNumber(tokens, name.start())
                 || toldOf(tokens, name.start(), name.end());
+    }
+
+    /** "Picked enough salad for two". */
+    private static boolean grownOrGathered(List<Token> tokens, int at) {
+        return tokens.subList(Math.max(0, at - 4), at).stream()
+                .anyMatch(token -> Set.of(
+                                "sowed", "sown", "sow", "sowing", "picked", "cut", "planted", "harvested", "thinned",
+                                "watered", "gathered", "grow", "growing")
+                        .contains(token.word()));
+    }
+
+    /** "In the salad", "for a salad": the dish. */
+    private static boolean eaten(List<Token> tokens, int at) {
+        String before = at == 0 ? "" : tokens.get(at - 1).word();
+        String further = at < 2 ? "" : tokens.get(at - 2).word();
+        return tokens.get(at).is("salad")
+                && (Set.of("in", "into", "for", "with").contains(before)
+                        || Set.of("a", "the", "our", "my", "tonight's").contains(before)
+                                && Set.of("in", "into", "for", "with", "made", "had", "of").contains(further));
     }
 
     /** "The runners are in": of what grows, not of people. */

@@ -23,6 +23,11 @@ import java.util.Set;
 
 /** Takes a message apart into its parts. Built once from the words; safe to share. */
 public final class Grammar {
+    /** With one of these "2/6 melons" at the head of a message are two of six, else a day. */
+    private static final Set<String> COME_UP = Set.of(
+            "up", "germinated", "sprouted", "through", "emerged", "survived", "came", "come", "left", "showing", "alive",
+            "made", "took", "died", "dead", "gone", "ripe", "ready", "eaten");
+
     private final Numbers numbers;
     private final Quantities quantities;
     private final Days days;
@@ -161,7 +166,9 @@ public final class Grammar {
             boolean counts = crops.stream().anyMatch(crop -> crop.start() == next)
                     || Set.of("are", "up", "germinated", "have", "seeds", "sprouted")
                             .contains(tokens.get(next).word());
-            if (tokens.get(at).sort() == Token.Sort.FIGURES
+            boolean day = at == 0 && tokens.stream().noneMatch(token -> COME_UP.contains(token.word()));
+            if (!day
+                    && tokens.get(at).sort() == Token.Sort.FIGURES
                     && tokens.get(at).word().matches("\\d{1,3}/\\d{1,3}")
                     && counts) {
                 parts.add(new NumberSaid(

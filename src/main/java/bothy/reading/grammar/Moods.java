@@ -49,6 +49,9 @@ public final class Moods {
             "now",
             "today",
             "while");
+    /** Past forms that are plain forms too. */
+    private static final Set<String> PLAIN_TOO = Set.of("come", "put", "set", "cut", "run", "spread", "burst");
+
     private final Map<String, PhraseBook<String>> books = new HashMap<>();
     private final Set<String> vocabulary = new HashSet<>();
 
@@ -63,6 +66,7 @@ public final class Moods {
                 "pastseason",
                 "sarcasm",
                 "reporting",
+                "listing",
                 "done-anyway")) {
             PhraseBook<String> book = new PhraseBook<>();
             for (String text : words.list(FILE, "/" + sort)) {
@@ -100,7 +104,13 @@ public final class Moods {
         if (Forecast.only(passage, sentence, action) || others(passage, from, action)) {
             return Mood.NOT_OURS;
         }
-        return ours(action, passage, from, to);
+        return action.form() != Form.PAST && listed(passage, sentence) ? Mood.MEANT : ours(action, passage, from, to);
+    }
+
+    /** "Jobs for Saturday: sow peas, feed the toms": a list of what is to be done. */
+    private boolean listed(Passage passage, int[] sentence) {
+        return books.get("listing").all(passage.tokens(), sentence[0], sentence[1], passage).stream()
+                .anyMatch(found -> found.start() - sentence[0] <= 2);
     }
 
     /** "I should like to record that" only opens what is told; where it ends, or where the clause starts when nothing opens it. */
@@ -125,7 +135,8 @@ public final class Moods {
         int verb = action.words().nextSetBit(0);
         boolean over = action.form() == Form.PAST && !says(passage, from, verb, Set.of("if", "wish", "unless"));
         if (has("supposing", passage, over ? afterComma(passage, from, verb) : from, verb)
-                || (action.state() && awaited(passage, from, verb, passage.size()))) {
+                || ((action.state() || PLAIN_TOO.contains(passage.word(verb)))
+                        && awaited(passage, from, verb, passage.size()))) {
             return Mood.NOT_OURS;
         }
         boolean negated =
@@ -237,7 +248,7 @@ public final class Moods {
 
     /** What plants do by themselves may be told as going on: "peppers colouring up". */
     static boolean happens(ActionSaid action) {
-        return Set.of("emerged", "flowering", "fruit-set", "colour-turned", "rain", "cured")
+        return Set.of("emerged", "flowering", "fruit-set", "colour-turned", "rain", "cured", "hardening-started")
                 .contains(action.action());
     }
 
@@ -307,14 +318,13 @@ public final class Moods {
                         .anyMatch(found -> !counted(passage, found));
     }
 
-    /** "The day before yesterday" is a day and supposes nothing. */
+    /** "The day before yesterday" and "17 May" are days; they suppose and mean nothing. */
     private static boolean counted(Passage passage, Found<String> found) {
         return passage.days().stream()
                 .anyMatch(day -> day.known()
                         && day.sort() == DaySaid.Sort.EXACT
                         && found.place().length() == 1
-                        && day.covers(found.start())
-                        && passage.word(found.start()).equals("before"));
+                        && day.covers(found.start()));
     }
 
     private boolean endsWith(String sort, Passage passage, int from, int to) {

@@ -48,11 +48,29 @@ public record Passage(
                         .mapToInt(Quantity::end)
                         .findFirst()
                         .orElse(-1);
+            case "bed" ->
+                places.stream()
+                        .filter(place -> place.start() == at && !place.container() && grows(place.name()))
+                        .mapToInt(PlaceSaid::end)
+                        .findFirst()
+                        .orElse(-1);
+            case "volume" ->
+                quantities.stream()
+                        .filter(quantity -> quantity.start() == at
+                                && quantity.unit().equals("L"))
+                        .mapToInt(Quantity::end)
+                        .findFirst()
+                        .orElse(-1);
             case "amount" -> ending(quantities, at);
             case "year" -> year(tokens.get(at)) ? at + 1 : -1;
             case "word" -> tokens.get(at).aWord() ? at + 1 : -1;
             default -> -1;
         };
+    }
+
+    /** A place where plants end up: "bed 4", "the allotment". */
+    private static boolean grows(String place) {
+        return place.matches(".*(bed|allotment|garden|field)( \\d+)?");
     }
 
     private static int ending(List<? extends Span> spans, int at) {

@@ -84,7 +84,7 @@ public final class Particulars {
         return oneOf
                 && passage.tokens().subList(0, number.start()).stream()
                         .anyMatch(token -> notCounts.contains(token.word()))
-                && passage.word(number.start() - 1).equals("and");
+                && Set.of("and", ",", "plus").contains(passage.word(number.start() - 1));
     }
 
     /** "A cucumber", "our first ripe tomato". */
@@ -94,7 +94,11 @@ public final class Particulars {
                 first ? picked : Set.of("a", "an", "another", "single").contains(passage.word(at));
         boolean several = counted.contains(passage.word(crop.end()))
                 && passage.word(crop.end()).endsWith("s");
+        int place = at;
+        boolean measured = passage.quantities().stream().anyMatch(quantity -> quantity.covers(place));
         return article
+                && !measured
+                && !(passage.word(at).equals("single") && passage.word(at - 1).equals("every"))
                 && !several
                 && !crop.plural()
                 && !mass.contains(passage.word(crop.end() - 1))
@@ -174,9 +178,13 @@ public final class Particulars {
 
     /** A number by itself when the clause is about one crop: "potted on 6", "4 up so far", "6 seeds to a pot". */
     Integer loose(Passage passage, Clause clause, List<NumberSaid> numbers) {
+        boolean aids = Set.of("supported", "protected", "watered", "fed").contains(clause.action().action());
         for (NumberSaid number : numbers) {
             String next = passage.word(number.end());
             String last = passage.word(number.start() - 1);
+            if (aids && !Set.of("plants", "of", "pots", "more").contains(next) && !next.isEmpty()) {
+                continue; // "A wigwam of 8 canes" counts canes.
+            }
             boolean pronoun = passage.word(number.start()).equals("one")
                     && Set.of(
                                     "the", "this", "that", "which", "other", "no", "each", "every", "any", "last",

@@ -19,6 +19,9 @@ import java.util.Set;
 /** Makes statements and plans of clauses: for each crop of a clause one, with its count, amount, place, day and plantings. */
 public final class Statements {
     private static final Set<String> ALL = Set.of("everything", "everyone", "lot", "whole", "everybody", "entire");
+    /** A day without a year that lies further ahead is more likely one that is over, days. */
+    private static final int SOON = 90;
+
     private static final int MOST_PLANTS = 20_000;
     private final Particulars particulars;
     private final WhatMeant whatMeant;
@@ -73,7 +76,8 @@ public final class Statements {
         int verb = clause.action().words().nextSetBit(0);
         boolean began = Set.of("was", "were", "been", "started", "finished", "spent", "began")
                 .contains(passage.word(verb - 1));
-        boolean either = day.past().isBefore(today) && day.future().isAfter(today) && !began;
+        boolean either = day.past().isBefore(today) && day.future().isAfter(today) && !began
+                && day.future().isBefore(today.plusDays(SOON));
         return day.past().isAfter(today) || either;
     }
 

@@ -8,6 +8,7 @@ import bothy.reading.text.Conjugation.Form;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Set;
 
 /** The day on which something told happened. */
 final class WhenTold {
@@ -21,7 +22,7 @@ final class WhenTold {
     /** The day told for a clause: in it, at the head or the end of its sentence, or at the head of the message; else {@code null}. */
     static DaySaid said(Passage passage, Clause clause) {
         List<DaySaid> own = Passage.within(passage.days(), clause.from(), clause.to()).stream()
-                .filter(day -> !clause.inRelative(day.start()))
+                .filter(day -> !clause.inRelative(day.start()) && !toCome(passage, clause, day))
                 .toList();
         if (!own.isEmpty()) {
             return nearest(own, clause);
@@ -65,6 +66,17 @@ final class WhenTold {
             }
         }
         return heading;
+    }
+
+    /** "Half a kilo picked, more tomorrow": the day after the comma is of what is still to come. */
+    private static boolean toCome(Passage passage, Clause clause, DaySaid day) {
+        boolean ahead = day.known() && day.past().isAfter(passage.situation().today());
+        for (int at = clause.action().end(); ahead && at < day.start(); at++) {
+            if (Set.of(",", "and", "but", "-", "(").contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The day told for one of several crops: the one after its name, before the next crop's. */
