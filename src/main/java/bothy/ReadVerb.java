@@ -102,6 +102,7 @@ final class ReadVerb implements Callable<Integer> {
                         List.of(),
                         List.of(),
                         List.of(),
+                        List.of(),
                         plantingLines.happened(lines, today, grower)));
     }
 

@@ -46,6 +46,9 @@ final class Exchange {
     /** So long beyond its check day a question about a trouble may still be answered. */
     private static final int WAITING_DAYS = 3;
 
+    /** A figure put right is looked for in as many lines, about a season's. */
+    private static final int LINES_LOOKED_UP = 400;
+
     private final Knowledge knowledge;
     private final Page page;
     private final Message message;
@@ -147,9 +150,17 @@ final class Exchange {
                 before.plantings(),
                 memory.pending(),
                 Replay.lately(lines),
+                newestFirst(before.standing()),
                 memory.mentioned(),
                 memory.crops(),
                 happened());
+    }
+
+    private static List<Logged> newestFirst(List<Logged> standing) {
+        List<Logged> lines =
+                new ArrayList<>(standing.subList(Math.max(0, standing.size() - LINES_LOOKED_UP), standing.size()));
+        java.util.Collections.reverse(lines);
+        return lines;
     }
 
     /** What the diary tells of each planting. */

@@ -30,6 +30,7 @@ final class AnswerThenMore {
                 situation.plantings(),
                 null,
                 List.of(),
+                situation.earlier(),
                 about.isEmpty() ? situation.mentioned() : about,
                 situation.crops(),
                 situation.happened());

@@ -32,7 +32,8 @@ final class Framed {
             case "fed" -> way ? Question.HOW_TO : Question.FEED_WHEN;
             case "harvested" -> way ? Question.HOW_HARVEST : Question.READY;
             case "stored", "cured" -> Question.HOW_STORE;
-            case "pricked-out", "potted-on", "hardening-started", "thinned", "supported", "protected" -> Question.HOW_TO;
+            case "pricked-out", "potted-on", "hardening-started", "thinned", "supported", "protected" ->
+                Question.HOW_TO;
             default -> Question.OTHER;
         };
     }

@@ -95,10 +95,55 @@ final class Questions {
             "to", "now", "next", "should", "do", "can", "is", "are");
     /** After "will" or "can" at the head of a sentence these tell of the grower: "will sow more", "can confirm". */
     private static final Set<String> WITHOUT_SUBJECT = Set.of(
-            "be", "do", "not", "sow", "plant", "need", "have", "say", "confirm", "report", "love", "like", "see", "try",
-            "get", "go", "put", "let", "keep", "start", "take", "water", "feed", "pick", "probably", "also", "then",
-            "soon", "just", "definitely", "add", "make", "pot", "harvest", "lift", "move", "wait", "finish", "use",
-            "cover", "thin", "tie", "store", "dig", "prick", "still", "never", "always", "only");
+            "be",
+            "do",
+            "not",
+            "sow",
+            "plant",
+            "need",
+            "have",
+            "say",
+            "confirm",
+            "report",
+            "love",
+            "like",
+            "see",
+            "try",
+            "get",
+            "go",
+            "put",
+            "let",
+            "keep",
+            "start",
+            "take",
+            "water",
+            "feed",
+            "pick",
+            "probably",
+            "also",
+            "then",
+            "soon",
+            "just",
+            "definitely",
+            "add",
+            "make",
+            "pot",
+            "harvest",
+            "lift",
+            "move",
+            "wait",
+            "finish",
+            "use",
+            "cover",
+            "thin",
+            "tie",
+            "store",
+            "dig",
+            "prick",
+            "still",
+            "never",
+            "always",
+            "only");
 
     private final PhraseBook<String> cues = new PhraseBook<>();
     private final PhraseBook<String> marked = new PhraseBook<>();
@@ -199,8 +244,7 @@ final class Questions {
             case "when", "enough", "worth", "too" -> false;
             case "would", "will", "can", "could", "should", "shall", "might" ->
                 !WITHOUT_SUBJECT.contains(next)
-                        && !(next.equals("you")
-                                && passage.word(cue.start() + 2).equals("believe"));
+                        && !(next.equals("you") && passage.word(cue.start() + 2).equals("believe"));
             case "what" -> !Set.of("a", "an").contains(next);
             case "how" -> !EXCLAIMED.contains(next);
             default -> true;

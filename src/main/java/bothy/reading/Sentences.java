@@ -30,12 +30,48 @@ final class Sentences {
     private static final Set<String> SEEN = Set.of("fruit-set", "emerged", "colour-turned", "protected", "note");
 
     private static final Set<String> KITCHEN = Set.of(
-            "salad", "soup", "stew", "pan", "pie", "curry", "compost", "bin", "freezer", "fridge", "kitchen", "oven",
-            "jar", "jars", "chutney", "basket", "bowl", "car", "mouth", "sandwich", "risotto", "sauce", "chickens");
+            "salad",
+            "soup",
+            "stew",
+            "pan",
+            "pie",
+            "curry",
+            "compost",
+            "bin",
+            "freezer",
+            "fridge",
+            "kitchen",
+            "oven",
+            "jar",
+            "jars",
+            "chutney",
+            "basket",
+            "bowl",
+            "car",
+            "mouth",
+            "sandwich",
+            "risotto",
+            "sauce",
+            "chickens");
     private static final int SHOP_REACH = 9;
     private static final Set<String> SHOPS = Set.of(
-            "centre", "center", "nursery", "shop", "shops", "market", "supermarket", "stall", "store", "neighbour",
-            "neighbours", "sale", "freezer", "fridge", "cellar", "loft", "larder");
+            "centre",
+            "center",
+            "nursery",
+            "shop",
+            "shops",
+            "market",
+            "supermarket",
+            "stall",
+            "store",
+            "neighbour",
+            "neighbours",
+            "sale",
+            "freezer",
+            "fridge",
+            "cellar",
+            "loft",
+            "larder");
     private static final Set<String> COVERS = Set.of(
             "cover",
             "covers",
@@ -100,8 +136,16 @@ final class Sentences {
             List<SettingChange> told = settings.in(passage, sentence);
             passage = without(passage, sentence, troubles, !told.isEmpty());
             int begins = questions.begins(passage, sentence);
-            if (begins >= 0 && told.isEmpty()) {
-                Inquiry inquiry = inquiries.of(passage, sentence, begins);
+            boolean frost = told.isEmpty() && FrostToCome.in(passage, sentence);
+            if (frost) {
+                passage = FrostToCome.unwritten(passage, sentence);
+            }
+            if (frost && begins < 0) {
+                asked.add(FrostToCome.asked());
+            } else if (begins >= 0 && told.isEmpty()) {
+                Inquiry inquiry = frost
+                        ? FrostToCome.asked(inquiries.of(passage, sentence, begins))
+                        : inquiries.of(passage, sentence, begins);
                 asked.add(inquiry);
                 troubles = InQuestion.seen(passage, troubles, inquiry, begins);
             }
@@ -247,7 +291,8 @@ final class Sentences {
         return action.action().equals("emerged")
                 && troubles.stream()
                         .anyMatch(trouble -> trouble.meaning().equals("patchy-emergence")
-                                && !passage.counts(trouble.start(), trouble.end()).isEmpty());
+                                && !passage.counts(trouble.start(), trouble.end())
+                                        .isEmpty());
     }
 
     Heard heard(Passage passage, Gathered gathered) {

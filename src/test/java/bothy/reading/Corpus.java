@@ -82,6 +82,7 @@ final class Corpus {
                 plantings,
                 null,
                 List.of(),
+                List.of(),
                 texts(message.path("mentioned")),
                 List.of(),
                 plantingLines.happened(lines, today, grower));

@@ -165,11 +165,21 @@ public final class CropNames {
 
     /** "Picked enough salad for two". */
     private static boolean grownOrGathered(List<Token> tokens, int at) {
-        return tokens.subList(Math.max(0, at - 4), at).stream()
-                .anyMatch(token -> Set.of(
-                                "sowed", "sown", "sow", "sowing", "picked", "cut", "planted", "harvested", "thinned",
-                                "watered", "gathered", "grow", "growing")
-                        .contains(token.word()));
+        return tokens.subList(Math.max(0, at - 4), at).stream().anyMatch(token -> Set.of(
+                        "sowed",
+                        "sown",
+                        "sow",
+                        "sowing",
+                        "picked",
+                        "cut",
+                        "planted",
+                        "harvested",
+                        "thinned",
+                        "watered",
+                        "gathered",
+                        "grow",
+                        "growing")
+                .contains(token.word()));
     }
 
     /** "In the salad", "for a salad": the dish. */
@@ -179,7 +189,8 @@ public final class CropNames {
         return tokens.get(at).is("salad")
                 && (Set.of("in", "into", "for", "with").contains(before)
                         || Set.of("a", "the", "our", "my", "tonight's").contains(before)
-                                && Set.of("in", "into", "for", "with", "made", "had", "of").contains(further));
+                                && Set.of("in", "into", "for", "with", "made", "had", "of")
+                                        .contains(further));
     }
 
     /** "The runners are in": of what grows, not of people. */

@@ -12,18 +12,74 @@ import java.util.Set;
  */
 final class DirectObjects {
     private static final Set<String> WHERE = Set.of(
-            "between", "beside", "besides", "alongside", "behind", "under", "underneath", "beneath", "near", "among",
-            "amongst", "opposite", "against", "where", "round", "around", "by", "beyond", "past", "replacing",
-            "following", "after", "before", "than", "like");
+            "between",
+            "beside",
+            "besides",
+            "alongside",
+            "behind",
+            "under",
+            "underneath",
+            "beneath",
+            "near",
+            "among",
+            "amongst",
+            "opposite",
+            "against",
+            "where",
+            "round",
+            "around",
+            "by",
+            "beyond",
+            "past",
+            "replacing",
+            "following",
+            "after",
+            "before",
+            "than",
+            "like");
     /** The last words of "next to", "instead of", "in front of", "at the foot of", "out of the way of". */
-    private static final Set<String> WHERE_OF = Set.of("instead", "front", "place", "foot", "side", "end", "top", "way", "edge");
+    private static final Set<String> WHERE_OF =
+            Set.of("instead", "front", "place", "foot", "side", "end", "top", "way", "edge");
+
     private static final Set<String> WHERE_TO = Set.of("next", "close", "adjacent", "due", "thanks", "opposite");
     private static final Set<String> SMALL = Set.of(
-            "the", "my", "our", "those", "these", "a", "an", "some", "row", "rows", "of", "bed", "old", "last", "two",
-            "first", "second", "young", "tall", "existing", "other", "both", "all");
+            "the",
+            "my",
+            "our",
+            "those",
+            "these",
+            "a",
+            "an",
+            "some",
+            "row",
+            "rows",
+            "of",
+            "bed",
+            "old",
+            "last",
+            "two",
+            "first",
+            "second",
+            "young",
+            "tall",
+            "existing",
+            "other",
+            "both",
+            "all");
     private static final Set<String> PLACING = Set.of(
-            "sown", "planted", "planted-out", "pricked-out", "potted-on", "moved", "harvested", "thinned", "emerged",
-            "died", "stored", "cured", "flowering");
+            "sown",
+            "planted",
+            "planted-out",
+            "pricked-out",
+            "potted-on",
+            "moved",
+            "harvested",
+            "thinned",
+            "emerged",
+            "died",
+            "stored",
+            "cured",
+            "flowering");
     private static final Set<String> FINITE =
             Set.of("are", "is", "have", "has", "look", "looks", "looking", "seem", "seems", "were", "need", "needs");
     private static final int REACH = 5;
@@ -60,12 +116,15 @@ final class DirectObjects {
     private static boolean toldOtherwise(Passage passage, ActionSaid action, CropSaid crop) {
         boolean subject = FINITE.contains(passage.word(crop.end()))
                 || FINITE.contains(passage.word(crop.end() + 1))
-                        && !passage.tokens().get(Math.min(crop.end(), passage.size() - 1)).mark();
+                        && !passage.tokens()
+                                .get(Math.min(crop.end(), passage.size() - 1))
+                                .mark();
         if (!subject || crop.start() < action.end() || action.covers(crop.end())) {
             return false;
         }
         for (int at = crop.start() - 1; at >= action.lastWord(); at--) {
-            if (Set.of(",", "-", "but", "while", "though", "although", "because").contains(passage.word(at))) {
+            if (Set.of(",", "-", "but", "while", "though", "although", "because")
+                    .contains(passage.word(at))) {
                 return true;
             }
         }

@@ -25,8 +25,25 @@ import java.util.Set;
 public final class Grammar {
     /** With one of these "2/6 melons" at the head of a message are two of six, else a day. */
     private static final Set<String> COME_UP = Set.of(
-            "up", "germinated", "sprouted", "through", "emerged", "survived", "came", "come", "left", "showing", "alive",
-            "made", "took", "died", "dead", "gone", "ripe", "ready", "eaten");
+            "up",
+            "germinated",
+            "sprouted",
+            "through",
+            "emerged",
+            "survived",
+            "came",
+            "come",
+            "left",
+            "showing",
+            "alive",
+            "made",
+            "took",
+            "died",
+            "dead",
+            "gone",
+            "ripe",
+            "ready",
+            "eaten");
 
     private final Numbers numbers;
     private final Quantities quantities;

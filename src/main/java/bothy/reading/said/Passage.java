@@ -56,8 +56,8 @@ public record Passage(
                         .orElse(-1);
             case "volume" ->
                 quantities.stream()
-                        .filter(quantity -> quantity.start() == at
-                                && quantity.unit().equals("L"))
+                        .filter(quantity ->
+                                quantity.start() == at && quantity.unit().equals("L"))
                         .mapToInt(Quantity::end)
                         .findFirst()
                         .orElse(-1);

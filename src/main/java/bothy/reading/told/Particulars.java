@@ -178,7 +178,8 @@ public final class Particulars {
 
     /** A number by itself when the clause is about one crop: "potted on 6", "4 up so far", "6 seeds to a pot". */
     Integer loose(Passage passage, Clause clause, List<NumberSaid> numbers) {
-        boolean aids = Set.of("supported", "protected", "watered", "fed").contains(clause.action().action());
+        boolean aids = Set.of("supported", "protected", "watered", "fed")
+                .contains(clause.action().action());
         for (NumberSaid number : numbers) {
             String next = passage.word(number.end());
             String last = passage.word(number.start() - 1);

@@ -76,7 +76,9 @@ public final class Statements {
         int verb = clause.action().words().nextSetBit(0);
         boolean began = Set.of("was", "were", "been", "started", "finished", "spent", "began")
                 .contains(passage.word(verb - 1));
-        boolean either = day.past().isBefore(today) && day.future().isAfter(today) && !began
+        boolean either = day.past().isBefore(today)
+                && day.future().isAfter(today)
+                && !began
                 && day.future().isBefore(today.plusDays(SOON));
         return day.past().isAfter(today) || either;
     }
