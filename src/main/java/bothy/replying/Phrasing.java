@@ -83,7 +83,9 @@ final class Phrasing {
 
     private String paragraph(String ofSeveral, List<Given> group, List<String> ids) {
         List<String> names = group.stream()
-                .map(given -> given.planting() == null ? "" : vocabulary.names().planting(given.planting()))
+                .map(given -> given.planting() == null
+                        ? talk("any-plants", Map.of())
+                        : vocabulary.names().planting(given.planting()))
                 .distinct()
                 .toList();
         String text =
