@@ -13,6 +13,7 @@ import bothy.garden.Event;
 import bothy.garden.Inquiry;
 import bothy.garden.Plan;
 import bothy.garden.Planting;
+import bothy.garden.Question;
 import bothy.garden.SignSeen;
 import bothy.garden.WeatherDay;
 import bothy.garden.What;
@@ -27,6 +28,9 @@ import java.util.TreeMap;
 
 /** Turns a day into the facts that the rules match. */
 final class DayFacts {
+    /** Topic of the question what can be sown now. */
+    private static final String NOW = "now";
+
     private static final String PACKET = "packet:";
     /** Rules look a fortnight back and ahead. */
     private static final int NEAR_DAYS = 14;
@@ -105,7 +109,7 @@ final class DayFacts {
     }
 
     /** The plantings that the rules look at: all that grow, those just spoken of, and crops asked about that are not begun. */
-    private static Map<String, Planting> subjects(Day day) {
+    private Map<String, Planting> subjects(Day day) {
         Map<String, Planting> subjects = new TreeMap<>();
         day.garden().growing().forEach(planting -> subjects.put(planting.id(), planting));
         for (Event told : day.told()) {
@@ -114,11 +118,21 @@ final class DayFacts {
         for (Inquiry inquiry : day.inquiries()) {
             inquiry.plantings().forEach(id -> day.garden().planting(id).ifPresent(one -> subjects.put(id, one)));
             packet(inquiry.crop(), inquiry.plantings(), subjects);
+            if (anyCrop(inquiry)) {
+                sheets.keySet().forEach(crop -> packet(crop, List.of(), subjects));
+            }
         }
         for (Plan plan : day.plans()) {
             packet(plan.crop(), plan.plantings(), subjects);
         }
         return subjects;
+    }
+
+    /** "What can I sow now?" is asked of every crop there is a sheet for. */
+    private static boolean anyCrop(Inquiry inquiry) {
+        return inquiry.question() == Question.WHAT_TO_GROW
+                && inquiry.crop() == null
+                && inquiry.plantings().isEmpty();
     }
 
     private static void packet(String crop, List<String> plantings, Map<String, Planting> subjects) {
@@ -136,7 +150,7 @@ final class DayFacts {
         return crop == null ? java.util.Collections.singletonList(null) : List.of(PACKET + crop);
     }
 
-    private static void said(Day day, List<Object> facts) {
+    private void said(Day day, List<Object> facts) {
         for (Event told : day.told()) {
             facts.add(new Told(
                     told.planting(), told.what(), told.on(), told.count(), told.amount(), told.unit(), told.detail()));
@@ -149,6 +163,9 @@ final class DayFacts {
         for (Inquiry inquiry : day.inquiries()) {
             for (String planting : about(inquiry.crop(), inquiry.plantings())) {
                 facts.add(new Asked(inquiry.question(), planting, inquiry.topic()));
+            }
+            if (anyCrop(inquiry)) {
+                sheets.keySet().forEach(crop -> facts.add(new Asked(inquiry.question(), PACKET + crop, NOW)));
             }
         }
         for (Plan plan : day.plans()) {
