@@ -7,6 +7,7 @@ import bothy.advice.facts.Meant;
 import bothy.advice.facts.Sign;
 import bothy.advice.facts.Today;
 import bothy.advice.facts.Told;
+import bothy.advice.reckoning.PlaceReckoning;
 import bothy.almanac.Places;
 import bothy.almanac.Sheet;
 import bothy.garden.Event;
@@ -49,9 +50,12 @@ final class DayFacts {
         facts.add(new Today(day.today()));
         day.weather().stream().filter(one -> near(one, day.today())).forEach(facts::add);
         facts.addAll(PlotFigures.of(day));
-        SeasonDates seasons = new SeasonDates(day.garden().grower());
+        SeasonDates seasons = new SeasonDates(day.garden().grower(), day.normals());
         Frosts frosts = seasons.around(day.today());
         facts.add(frosts);
+        day.inquiries()
+                .forEach(asked -> facts.addAll(
+                        PlaceReckoning.of(asked, day.garden().grower(), frosts, day.normals(), day.today())));
         Map<String, Planting> subjects = subjects(day);
         Map<String, List<Event>> events = byPlanting(day.garden().events());
         for (Planting known : subjects.values()) {

@@ -41,6 +41,7 @@ final class Questions {
     private final PhraseBook<String> topics = new PhraseBook<>();
     private final Set<String> little;
     private final NumbersAsked numbers;
+    private final ClimateAsked climate;
 
     Questions(Words words) {
         Map<String, List<String>> groups = new HashMap<>();
@@ -60,6 +61,7 @@ final class Questions {
                 .forEach((name, texts) -> texts.forEach(
                         text -> add(words, "/always/" + name, text, groups, always, question(words, name))));
         numbers = new NumbersAsked(words);
+        climate = new ClimateAsked(words);
         little = new HashSet<>(words.list(FILE, "/little"));
     }
 
@@ -88,11 +90,16 @@ final class Questions {
         all.addAll(always.vocabulary());
         all.addAll(topics.vocabulary());
         all.addAll(numbers.vocabulary());
+        all.addAll(climate.vocabulary());
         return all;
     }
 
     NumbersAsked numbers() {
         return numbers;
+    }
+
+    ClimateAsked climate() {
+        return climate;
     }
 
     /** The token at which a sentence starts to ask, or −1 when it does not ask. */
