@@ -98,7 +98,8 @@ final class PlantingFacts {
                         .toList(),
                 day.signs().stream()
                         .filter(sign -> planting.id().equals(sign.planting()))
-                        .toList());
+                        .toList(),
+                day.normals());
     }
 
     private Map<What, Latest> latest() {

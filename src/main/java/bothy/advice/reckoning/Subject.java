@@ -9,6 +9,7 @@ import bothy.almanac.Sheet;
 import bothy.garden.Event;
 import bothy.garden.Grower;
 import bothy.garden.Inquiry;
+import bothy.garden.Normals;
 import bothy.garden.Planting;
 import bothy.garden.Question;
 import bothy.garden.SignSeen;
@@ -32,6 +33,7 @@ import java.util.Optional;
  * @param weather days observed and forecast, in order, each day once
  * @param inquiries what the message at hand asks about it
  * @param signs the signs that the message tells of it
+ * @param normals what a station's record makes normal at the place, {@code null} when none was taken in
  */
 public record Subject(
         LocalDate today,
@@ -47,7 +49,8 @@ public record Subject(
         Frosts frosts,
         List<WeatherDay> weather,
         List<Inquiry> inquiries,
-        List<SignSeen> signs) {
+        List<SignSeen> signs,
+        Normals normals) {
 
     String id() {
         return planting.id();

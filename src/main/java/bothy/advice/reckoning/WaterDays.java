@@ -49,7 +49,9 @@ final class WaterDays {
                 }
             }
             case WATERED -> {
-                double told = event.amount() == null || !"L".equals(event.unit()) ? usualLitres() : event.amount();
+                double told = event.amount() == null || !"L".equals(event.unit())
+                        ? usualLitres()
+                        : "each".equals(event.detail()) ? event.amount() * plants : event.amount();
                 if (told >= 0) {
                     litres.merge(event.on(), told, (a, b) -> Math.min(MOST_LITRES, a + b));
                 }
