@@ -183,7 +183,7 @@ record Changes(
         Event changed = on == null ? event : event.withOn(on);
         changed = count == null || amount != null ? changed : changed.withCount(count);
         changed = amount == null ? changed : changed.withAmount(amount.value(), amount.unit());
-        changed = what == null || what == What.NOTE ? changed : withWhat(changed, what);
+        changed = what == null || what == What.NOTE ? changed : changed.withWhat(what);
         List<Planting> ofCrop = planting.size() > 1
                 ? planting.stream()
                         .filter(one -> one.crop().equals(event.crop()))
@@ -201,25 +201,16 @@ record Changes(
         return crop != null && crop.variety() != null ? changed.withVariety(crop.variety()) : changed;
     }
 
-    private static Event withWhat(Event event, What what) {
-        return new Event(
-                what,
-                event.planting(),
-                event.crop(),
-                event.variety(),
-                event.count(),
-                event.amount(),
-                event.unit(),
-                event.on(),
-                event.place(),
-                event.container(),
-                event.detail());
-    }
-
     private SignSeen applied(SignSeen sign) {
         String id = planting.size() == 1 ? planting.get(0).id() : sign.planting();
         String name = planting.size() == 1 ? planting.get(0).crop() : crop != null ? crop.crop() : sign.crop();
         return new SignSeen(
-                sign.sign(), id, name, on == null ? sign.on() : on, sign.where(), count == null ? sign.count() : count);
+                sign.sign(),
+                id,
+                name,
+                on == null ? sign.on() : on,
+                sign.where(),
+                count == null ? sign.count() : count,
+                sign.seedAge());
     }
 }

@@ -13,6 +13,7 @@ import java.util.function.Predicate;
  *
  * @param message as written
  * @param situation what is known besides
+ * @param seeds ages of seed, whose words are no longer among the tokens
  */
 public record Passage(
         String message,
@@ -23,7 +24,8 @@ public record Passage(
         List<DaySaid> days,
         List<CropSaid> crops,
         List<PlaceSaid> places,
-        List<ActionSaid> actions)
+        List<ActionSaid> actions,
+        List<SeedSaid> seeds)
         implements Phrase.Slots {
 
     @Override
@@ -61,13 +63,14 @@ public record Passage(
         return -1;
     }
 
-    private static boolean year(Token token) {
+    /** Whether a token names a year. */
+    public static boolean year(Token token) {
         return token.number() >= 1990 && token.number() < 2100 && token.word().length() == 4;
     }
 
     /** The same with other doings. */
     public Passage with(List<ActionSaid> found) {
-        return new Passage(message, situation, tokens, numbers, quantities, days, crops, places, found);
+        return new Passage(message, situation, tokens, numbers, quantities, days, crops, places, found, seeds);
     }
 
     /** The same with some crops taken as mere things. */
@@ -75,12 +78,12 @@ public record Passage(
         List<CropSaid> changed = crops.stream()
                 .map(crop -> things.test(crop) ? crop.asThing() : crop)
                 .toList();
-        return new Passage(message, situation, tokens, numbers, quantities, days, changed, places, actions);
+        return new Passage(message, situation, tokens, numbers, quantities, days, changed, places, actions, seeds);
     }
 
     /** The same with other words at the same places. */
     public Passage withTokens(List<Token> others) {
-        return new Passage(message, situation, others, numbers, quantities, days, crops, places, actions);
+        return new Passage(message, situation, others, numbers, quantities, days, crops, places, actions, seeds);
     }
 
     public int size() {

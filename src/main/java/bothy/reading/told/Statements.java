@@ -165,7 +165,8 @@ public final class Statements {
 
     /** A sowing begins a planting of its own. */
     private Told begun(Told told, Passage passage, Clause clause, CropSaid crop) {
-        Told placed = told.with(Particulars.withPlace(told.event(), passage, clause, crop));
+        Event aged = SeedTold.aged(told.event(), passage, clause, crop);
+        Told placed = told.with(Particulars.withPlace(aged, passage, clause, crop));
         if (crop.single() || crop.certain()) {
             return placed;
         }
