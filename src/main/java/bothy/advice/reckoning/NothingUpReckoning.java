@@ -11,15 +11,18 @@ import bothy.almanac.PlaceKind;
 import bothy.almanac.Sheet;
 import bothy.garden.Event;
 import bothy.garden.Planting;
+import bothy.garden.SignSeen;
 import bothy.garden.WeatherDay;
 import bothy.garden.What;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** What is likely of seed that is not up; reckoned only when the message tells of it. */
 final class NothingUpReckoning {
@@ -29,6 +32,10 @@ final class NothingUpReckoning {
     /** Age of seed where nobody told it: last year's packing. */
     private static final double USUAL_AGE_YEARS = 1;
 
+    private static final int MOST_AGE_YEARS = 50;
+    private static final double FRESH_YEARS = 0.5;
+    private static final double ONE_OR_TWO_YEARS = 1.5;
+    private static final double OLDER_YEARS = 4;
     private static final int SOIL_FELT_DAYS = 14;
     /** So much rain in a week keeps the top of a drill moist. Common practice. */
     private static final double MOISTENING_MM = 5;
@@ -83,6 +90,7 @@ final class NothingUpReckoning {
                 subject.id(),
                 sown,
                 up,
+                ageYears(subject),
                 subject.warmth().tempC(),
                 nineInTen,
                 look(nineInTen, subject.today()),
@@ -91,7 +99,8 @@ final class NothingUpReckoning {
                 percent(chances.tooHot()),
                 percent(chances.tooDry()),
                 percent(chances.dead()),
-                likeliest(chances),
+                NothingUpChance.likeliest(
+                        chances.slow(), chances.tooCold(), chances.tooHot(), chances.tooDry(), chances.dead()),
                 false);
     }
 
@@ -109,22 +118,8 @@ final class NothingUpReckoning {
                 : today.plusDays(LATE_LOOK_DAYS);
     }
 
-    private static int percent(double chance) {
-        return (int) Math.round(100 * chance);
-    }
-
-    private static String likeliest(Chances chances) {
-        return Map.of(
-                        "slow", chances.slow(),
-                        "cold", chances.tooCold(),
-                        "hot", chances.tooHot(),
-                        "dry", chances.tooDry(),
-                        "dead", chances.dead())
-                .entrySet()
-                .stream()
-                .max(Map.Entry.comparingByValue())
-                .orElseThrow()
-                .getKey();
+    private static double percent(double chance) {
+        return 100 * chance;
     }
 
     private static int seedlings(Subject subject) {
@@ -141,19 +136,48 @@ final class NothingUpReckoning {
             return 0.8;
         }
         return SeedAge.viableShare(
-                USUAL_AGE_YEARS, seed.seedLifeYears(), Math.max(20, Math.min(98, seed.minGerminationPercent())));
+                ageYears(subject), seed.seedLifeYears(), Math.max(20, Math.min(98, seed.minGerminationPercent())));
+    }
+
+    /** As told with the sign or with the sowing, else as found on a closer look, else last year's packing. */
+    private static double ageYears(Subject subject) {
+        Stream<Integer> withSign = subject.signs().stream().map(SignSeen::seedAge);
+        Stream<Integer> withSowing = subject.events().stream()
+                .filter(event -> event.what() == What.SOWN)
+                .map(Event::seedAge);
+        Optional<Integer> told = Stream.concat(withSign, withSowing)
+                .filter(Objects::nonNull)
+                .filter(years -> years >= 0 && years <= MOST_AGE_YEARS)
+                .reduce((earlier, later) -> later);
+        return told.map(Integer::doubleValue).orElseGet(() -> foundAgeYears(subject));
+    }
+
+    /** A closer look tells the age in spans only; older than two years is taken as four. */
+    private static double foundAgeYears(Subject subject) {
+        return switch (String.valueOf(subject.findings().get("seed-age"))) {
+            case "fresh" -> FRESH_YEARS;
+            case "one-or-two" -> ONE_OR_TWO_YEARS;
+            case "older" -> OLDER_YEARS;
+            default -> USUAL_AGE_YEARS;
+        };
     }
 
     /** What the finger found last, else moist where a watering was told. */
     private static Moisture moisture(Subject subject) {
         LocalDate since = subject.today().minusDays(SOIL_FELT_DAYS);
-        return subject.events().stream()
+        Stream<Event> ofThePlot = subject.plotEvents().stream()
+                .filter(event -> event.planting() == null && event.on() != null)
+                .filter(event -> !event.on().isAfter(subject.today()));
+        return Stream.concat(ofThePlot, subject.events().stream())
                 .filter(event -> !event.on().isBefore(since))
+                .sorted(Comparator.comparing(Event::on))
                 .filter(event ->
                         event.what() == What.WATERED || event.what() == What.SOIL_CHECKED && event.detail() != null)
                 .reduce((earlier, later) -> later)
                 .map(event -> event.what() == What.WATERED ? Moisture.MOIST : felt(event.detail()))
-                .orElseGet(() -> rained(subject) ? Moisture.MOIST : Moisture.UNKNOWN);
+                .orElseGet(() -> rained(subject)
+                        ? Moisture.MOIST
+                        : felt(String.valueOf(subject.findings().get("soil-moisture"))));
     }
 
     /** Whether rain kept a drill moist lately. */
