@@ -9,8 +9,9 @@ import java.util.Map;
  * @param sown seeds sown, or ten when not told
  * @param up seedlings seen
  * @param seedAgeYears age of the seed, or one year when not told
- * @param soilTempC °C where they stand
- * @param nineInTenBy day by which nine in ten of those that will come are up
+ * @param soilTempC °C where they stand, {@code null} when it is not known
+ * @param nineInTenBy day by which nine in ten of those that will come are up, {@code null} when they never would or the warmth is not
+ *     known
  * @param lookOn day to look again
  * @param slowPercent chance that a seed not up is alive and on its way, %
  * @param coldPercent that it waits for warmth, %
@@ -25,7 +26,7 @@ public record NothingUpChance(
         int sown,
         int up,
         double seedAgeYears,
-        double soilTempC,
+        Double soilTempC,
         LocalDate nineInTenBy,
         LocalDate lookOn,
         double slowPercent,

@@ -11,7 +11,6 @@ import bothy.almanac.PlaceKind;
 import bothy.almanac.Sheet;
 import bothy.garden.Event;
 import bothy.garden.Planting;
-import bothy.garden.SignSeen;
 import bothy.garden.WeatherDay;
 import bothy.garden.What;
 import java.time.LocalDate;
@@ -19,7 +18,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -32,14 +30,11 @@ final class NothingUpReckoning {
     /** Age of seed where nobody told it: last year's packing. */
     private static final double USUAL_AGE_YEARS = 1;
 
-    private static final int MOST_AGE_YEARS = 50;
-    private static final double FRESH_YEARS = 0.5;
-    private static final double ONE_OR_TWO_YEARS = 1.5;
-    private static final double OLDER_YEARS = 4;
     private static final int SOIL_FELT_DAYS = 14;
     /** So much rain in a week keeps the top of a drill moist. Common practice. */
     private static final double MOISTENING_MM = 5;
 
+    private static final int RAIN_COMES_DAYS = 21;
     private static final int RAIN_LASTS_DAYS = 7;
     private static final int MOST_DAYS = 400;
     /** Stragglers come in the days after; then it is time to look. */
@@ -62,7 +57,6 @@ final class NothingUpReckoning {
         return seed != null
                 && seed.emergenceDays() != null
                 && seed.emergenceDays().size() > 1
-                && subject.warmth() != null
                 && subject.planting().begun() != null
                 && subject.planting().start() == Planting.Start.SEED;
     }
@@ -80,18 +74,26 @@ final class NothingUpReckoning {
         Integer told = subject.planting().sown();
         int sown = told == null || told < 1 ? USUAL_SEEDS : Math.min(10_000, told);
         int up = Math.min(sown, seedlings(subject));
+        double errorC = subject.warmth() == null ? NothingUp.GUESSED_ERROR_C : NothingUp.TOLD_ERROR_C;
+        boolean open = subject.stands().where() == PlaceKind.OUTDOORS
+                && !subject.stands().inContainer();
+        double lost = open ? NothingUp.LOST_IN_OPEN_GROUND : NothingUp.LOST_UNDER_COVER;
         Chances chances = warmEnough(
-                subject, new NothingUp(emergence).chances(sown, up, temps, viable(subject), moisture(subject)));
-        LocalDate nineInTen = emergence
-                .dates(start(subject), temps, subject.warmth().tempC())
+                subject,
+                new NothingUp(emergence, errorC, lost).chances(sown, up, temps, viable(subject), moisture(subject)));
+        // A guessed warmth is good for chances, not for a date.
+        LocalDate nineInTen = Optional.ofNullable(subject.warmth())
+                .flatMap(warmth -> emergence.dates(start(subject), temps, warmth.tempC()))
                 .map(Emergence.Dates::nineInTenBy)
                 .orElse(null);
         return new NothingUpChance(
                 subject.id(),
                 sown,
                 up,
-                ageYears(subject),
-                subject.warmth().tempC(),
+                SeedTold.ageYears(subject).orElse(USUAL_AGE_YEARS),
+                subject.warmth() == null
+                        ? null
+                        : Double.valueOf(subject.warmth().tempC()),
                 nineInTen,
                 look(nineInTen, subject.today()),
                 percent(chances.slow()),
@@ -107,7 +109,7 @@ final class NothingUpReckoning {
     /** The table may begin above the least at which the crop comes: what waits for warmth at or above the least is only slow. */
     private static Chances warmEnough(Subject subject, Chances by) {
         Double least = subject.sheet().germination().minSoilTempC();
-        return least != null && subject.warmth().tempC() >= least
+        return least != null && subject.warmth() != null && subject.warmth().tempC() >= least
                 ? new Chances(by.slow() + by.tooCold(), 0, by.tooHot(), by.tooDry(), by.dead())
                 : by;
     }
@@ -136,30 +138,9 @@ final class NothingUpReckoning {
             return 0.8;
         }
         return SeedAge.viableShare(
-                ageYears(subject), seed.seedLifeYears(), Math.max(20, Math.min(98, seed.minGerminationPercent())));
-    }
-
-    /** As told with the sign or with the sowing, else as found on a closer look, else last year's packing. */
-    private static double ageYears(Subject subject) {
-        Stream<Integer> withSign = subject.signs().stream().map(SignSeen::seedAge);
-        Stream<Integer> withSowing = subject.events().stream()
-                .filter(event -> event.what() == What.SOWN)
-                .map(Event::seedAge);
-        Optional<Integer> told = Stream.concat(withSign, withSowing)
-                .filter(Objects::nonNull)
-                .filter(years -> years >= 0 && years <= MOST_AGE_YEARS)
-                .reduce((earlier, later) -> later);
-        return told.map(Integer::doubleValue).orElseGet(() -> foundAgeYears(subject));
-    }
-
-    /** A closer look tells the age in spans only; older than two years is taken as four. */
-    private static double foundAgeYears(Subject subject) {
-        return switch (String.valueOf(subject.findings().get("seed-age"))) {
-            case "fresh" -> FRESH_YEARS;
-            case "one-or-two" -> ONE_OR_TWO_YEARS;
-            case "older" -> OLDER_YEARS;
-            default -> USUAL_AGE_YEARS;
-        };
+                SeedTold.ageYears(subject).orElse(USUAL_AGE_YEARS),
+                seed.seedLifeYears(),
+                Math.max(20, Math.min(98, seed.minGerminationPercent())));
     }
 
     /** What the finger found last, else moist where a watering was told. */
@@ -174,10 +155,10 @@ final class NothingUpReckoning {
                 .filter(event ->
                         event.what() == What.WATERED || event.what() == What.SOIL_CHECKED && event.detail() != null)
                 .reduce((earlier, later) -> later)
-                .map(event -> event.what() == What.WATERED ? Moisture.MOIST : felt(event.detail()))
+                .map(event -> event.what() == What.WATERED ? Moisture.MOIST : felt(event.detail(), subject))
                 .orElseGet(() -> rained(subject)
                         ? Moisture.MOIST
-                        : felt(String.valueOf(subject.findings().get("soil-moisture"))));
+                        : felt(String.valueOf(subject.findings().get("soil-moisture")), subject));
     }
 
     /** Whether rain kept a drill moist lately. */
@@ -196,17 +177,29 @@ final class NothingUpReckoning {
         return subject.stands().where() == PlaceKind.OUTDOORS && (told || mm >= MOISTENING_MM);
     }
 
-    private static Moisture felt(String detail) {
+    private static Moisture felt(String detail, Subject subject) {
         return switch (detail) {
             case "dry" -> Moisture.DRY;
             case "moist" -> Moisture.MOIST;
             case "wet" -> Moisture.WET;
-            default -> Moisture.UNKNOWN;
+            default -> {
+                boolean longOut = subject.stands().where() == PlaceKind.OUTDOORS
+                        && start(subject).isBefore(subject.today().minusDays(RAIN_COMES_DAYS));
+                yield longOut ? Moisture.UNKNOWN_FOR_WEEKS : Moisture.UNKNOWN;
+            }
         };
     }
 
-    /** Soil temperature of each day since the sowing: as told or usual there, outdoors from the air where the weather is known. */
+    /**
+     * Soil temperature of each day since the sowing: as told or usual there, outdoors from the air where the weather is known,
+     * else as usual at that season. */
     private static List<Double> soilTemps(Subject subject, int days) {
+        if (subject.warmth() == null) {
+            return start(subject)
+                    .datesUntil(subject.today())
+                    .map(day -> UsualWarmth.meanC(subject, day))
+                    .toList();
+        }
         boolean steady = subject.warmth().told() || subject.stands().where() == PlaceKind.INDOORS;
         Optional<List<Double>> air = steady ? Optional.empty() : Air.means(subject, days);
         return air.map(SoilWarmth::fromAirC)

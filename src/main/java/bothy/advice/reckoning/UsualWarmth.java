@@ -3,6 +3,7 @@ package bothy.advice.reckoning;
 import bothy.agronomy.water.TypicalEvapotranspiration.Climate;
 import bothy.garden.Grower;
 import bothy.garden.Normals;
+import java.time.LocalDate;
 import java.util.Optional;
 
 /** Warmth and climate of a season where no weather is known: by a station's record, else by the latitude. */
@@ -18,10 +19,15 @@ final class UsualWarmth {
 
     /** °C, held to −10 to 32. */
     static double meanC(Subject subject) {
+        return meanC(subject, subject.today());
+    }
+
+    /** As above, on another day. */
+    static double meanC(Subject subject, LocalDate day) {
         Optional<Double> recorded = Optional.ofNullable(subject.normals())
-                .flatMap(normals -> normals.of(subject.today().getMonth()))
+                .flatMap(normals -> normals.of(day.getMonth()))
                 .map(month -> (month.tminC() + month.tmaxC()) / 2);
-        double mean = recorded.orElseGet(() -> byLatitude(subject));
+        double mean = recorded.orElseGet(() -> byLatitude(subject, day));
         return Math.max(-10, Math.min(32, mean));
     }
 
@@ -29,10 +35,10 @@ final class UsualWarmth {
      * Own estimate, right to a few degrees in lowland places of the temperate zones: 29 °C less 0.35 for each degree of latitude in the
      * year's mean, swinging by 0.15 °C for each degree around late July (late January in the south).
      */
-    private static double byLatitude(Subject subject) {
+    private static double byLatitude(Subject subject, LocalDate day) {
         Double told = subject.grower().latitude();
         double latitude = told == null ? USUAL_LATITUDE : Math.min(65, Math.abs(told));
-        double phase = 2 * Math.PI * (subject.today().getDayOfYear() - WARMEST_DAY) / 365;
+        double phase = 2 * Math.PI * (day.getDayOfYear() - WARMEST_DAY) / 365;
         double swing = 0.15 * latitude * Math.cos(phase);
         return 29 - 0.35 * latitude + (subject.grower().southern() ? -swing : swing);
     }
