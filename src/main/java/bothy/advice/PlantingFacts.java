@@ -71,7 +71,10 @@ final class PlantingFacts {
             facts.add(warmth);
         }
         if (sheet != null) {
-            List<Outlook> outlooks = new Outlooks(planting, sheet, latest, frosts, day.today())
+            Ripening ripening = stands.where() == PlaceKind.OUTDOORS || !planting.begunAtAll()
+                    ? Ripening.of(sheet, day.normals(), day.weather()).orElse(null)
+                    : null;
+            List<Outlook> outlooks = new Outlooks(planting, sheet, latest, frosts, day.today(), ripening)
                     .all(seasons, warmth, soil(latest, stands, warmth));
             facts.addAll(outlooks);
             facts.addAll(Reckoning.of(subject(latest, outlooks, stands, warmth, frosts)));
