@@ -91,7 +91,7 @@ class UnitsThereAndBackTest {
 
     @Test
     void degrees_fahrenheit_come_back() {
-        IntStream.rangeClosed(40, 90)
+        IntStream.iterate(40, degrees -> degrees <= 90, degrees -> degrees + 7)
                 .forEach(degrees -> comesBack(
                         "it is " + degrees + "F in the bed of the tomatoes",
                         degrees + " °F",

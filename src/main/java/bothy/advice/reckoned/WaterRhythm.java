@@ -7,8 +7,8 @@ import bothy.almanac.Range;
  *
  * @param everyDays days from one watering to the next in dry weather
  * @param litresPerPlant L for a plant each time
- * @param allLitres L for all plants of it
- * @param cans cans to carry for all
+ * @param allLitres L for all plants of it, {@code null} when nobody counted them
+ * @param cans cans to carry for all, {@code null} when nobody counted the plants
  * @param canLitres size of the can, L
  * @param typicalMm what grass uses on such a day, mm
  */
@@ -16,7 +16,7 @@ public record WaterRhythm(
         String planting,
         int everyDays,
         double litresPerPlant,
-        double allLitres,
-        double cans,
+        Double allLitres,
+        Double cans,
         double canLitres,
         Range typicalMm) {}

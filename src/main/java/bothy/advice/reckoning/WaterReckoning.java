@@ -42,7 +42,7 @@ final class WaterReckoning {
         this.subject = subject;
         this.standing = standing;
         this.start = start;
-        this.days = new WaterDays(subject, standing.plants());
+        this.days = new WaterDays(subject, standing);
     }
 
     static Stream<?> of(Subject subject) {
@@ -98,8 +98,8 @@ final class WaterReckoning {
                     subject.id(),
                     (int) Math.max(1, Math.floor(lasts * litres / next.litres())),
                     litres / standing.plants(),
-                    litres,
-                    Watering.cans(litres, can),
+                    forAll(litres),
+                    forAll(Watering.cans(litres, can)),
                     can,
                     typicalMm());
         });
@@ -168,8 +168,8 @@ final class WaterReckoning {
                 free,
                 dry ? today : next.map(Ledger.Next::date).orElse(null),
                 litres / standing.plants(),
-                litres,
-                Watering.cans(litres, can),
+                forAll(litres),
+                forAll(Watering.cans(litres, can)),
                 can,
                 basis,
                 basis.equals("weather-known") && standing.told());
@@ -181,6 +181,11 @@ final class WaterReckoning {
                 ? null
                 : subject.sheet().watering().litresPerPlant();
         return each == null ? Double.MAX_VALUE : each.high() * standing.plants();
+    }
+
+    /** Where nobody counted the plants nothing is said for all of them. */
+    private Double forAll(double value) {
+        return standing.counted() ? Double.valueOf(value) : null;
     }
 
     private double canLitres() {
