@@ -109,7 +109,7 @@ final class DayFacts {
     }
 
     /** The plantings that the rules look at: all that grow, those just spoken of, and crops asked about that are not begun. */
-    private static Map<String, Planting> subjects(Day day) {
+    private Map<String, Planting> subjects(Day day) {
         Map<String, Planting> subjects = new TreeMap<>();
         day.garden().growing().forEach(planting -> subjects.put(planting.id(), planting));
         for (Event told : day.told()) {
@@ -117,7 +117,7 @@ final class DayFacts {
         }
         for (Inquiry inquiry : day.inquiries()) {
             inquiry.plantings().forEach(id -> day.garden().planting(id).ifPresent(one -> subjects.put(id, one)));
-            packet(inquiry.crop(), inquiry.plantings(), subjects);
+            packet(inquiry.crop(), ofNextSowing(inquiry, sheets) ? List.of() : inquiry.plantings(), subjects);
         }
         for (Plan plan : day.plans()) {
             packet(plan.crop(), plan.plantings(), subjects);
@@ -133,14 +133,34 @@ final class DayFacts {
         }
     }
 
-    static List<String> about(String crop, List<String> plantings) {
+    /** What a question is about: its plantings; the next sowing of the crop where that is asked and what grows says nothing of it. */
+    static List<String> about(Inquiry asked, Map<String, Sheet> sheets) {
+        return about(asked.crop(), ofNextSowing(asked, sheets) ? List.of() : asked.plantings());
+    }
+
+    private static boolean ofNextSowing(Inquiry asked, Map<String, Sheet> sheets) {
+        Sheet sheet = asked.crop() == null ? null : sheets.get(asked.crop());
+        if (sheet == null || asked.plantings().isEmpty()) {
+            return false;
+        }
+        boolean inSuccession = sheet.sowing() != null && sheet.sowing().againEveryDays() != null;
+        boolean setWhole = sheet.growth() != null && sheet.growth().start() != Sheet.Start.SEED;
+        return switch (asked.question()) {
+            case STILL_TIME -> true;
+            case WHEN_SOW -> !inSuccession;
+            case WHEN_PLANT_OUT -> setWhole;
+            default -> false;
+        };
+    }
+
+    private static List<String> about(String crop, List<String> plantings) {
         if (!plantings.isEmpty()) {
             return plantings;
         }
         return crop == null ? java.util.Collections.singletonList(null) : List.of(PACKET + crop);
     }
 
-    private static void said(Day day, List<Object> facts) {
+    private void said(Day day, List<Object> facts) {
         for (Event told : day.told()) {
             facts.add(new Told(
                     told.planting(), told.what(), told.on(), told.count(), told.amount(), told.unit(), told.detail()));
@@ -151,7 +171,7 @@ final class DayFacts {
             }
         }
         for (Inquiry inquiry : day.inquiries()) {
-            for (String planting : about(inquiry.crop(), inquiry.plantings())) {
+            for (String planting : about(inquiry, sheets)) {
                 facts.add(new Asked(inquiry.question(), planting, inquiry.topic()));
             }
         }

@@ -100,8 +100,8 @@ final class PlantingFacts {
                 frosts,
                 day.weather(),
                 day.inquiries().stream()
-                        .filter(asked ->
-                                DayFacts.about(asked.crop(), asked.plantings()).contains(planting.id()))
+                        .filter(asked -> DayFacts.about(asked, sheet == null ? Map.of() : Map.of(sheet.crop(), sheet))
+                                .contains(planting.id()))
                         .toList(),
                 signs(latest),
                 findings(),
