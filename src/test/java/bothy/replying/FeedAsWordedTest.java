@@ -26,10 +26,12 @@ class FeedAsWordedTest {
         for (Units units : Units.values()) {
             Quantities quantities = new Quantities(units, LocalDate.of(2027, 6, 1));
             assertThat(number(quantities.write("feedMl", feedMl))).isLessThanOrEqualTo(allowedMl + 1e-6);
-            double spoons = FeedDose.measures(feedMl, TEASPOON_ML, 2);
-            assertThat(TEASPOON_ML * number(quantities.write("teaspoons", spoons)))
+            // whole tablespoons of 15 ml, and teaspoons for what is left
+            double spoons = FeedDose.measures(feedMl % 15, TEASPOON_ML, 2);
+            assertThat(15 * FeedDose.measures(feedMl, 15, 1)
+                            + TEASPOON_ML * number(quantities.write("moreTeaspoons", spoons)))
                     .isLessThanOrEqualTo(allowedMl + 1e-6);
-            double ounces = FeedDose.measures(feedMl, US_FLUID_OUNCE_ML, 10);
+            double ounces = FeedDose.measures(feedMl, US_FLUID_OUNCE_ML, feedMl < 20 * US_FLUID_OUNCE_ML ? 10 : 1);
             assertThat(US_FLUID_OUNCE_ML * number(quantities.write("fluidOunces", ounces)))
                     .isLessThanOrEqualTo(allowedMl + 1e-6);
         }

@@ -18,6 +18,7 @@ public final class FeedReckoning {
 
     private static final double TABLESPOON_ML = 15;
     private static final double US_FLUID_OUNCE_ML = 29.5735295625;
+    private static final double WORDED_WHOLE_FROM = 20;
     private static final double SPOONS_FROM_ML = 2.5;
     private static final double TEASPOONS_TO_ML = 20;
 
@@ -45,13 +46,18 @@ public final class FeedReckoning {
                     ml < SPOONS_FROM_ML || ml > TEASPOONS_TO_ML ? null : FeedDose.measures(ml, TEASPOON_ML, 2),
                     tablespoons,
                     tablespoons == null || besides == 0 ? null : Double.valueOf(besides),
-                    units == Units.US ? FeedDose.measures(ml, US_FLUID_OUNCE_ML, 10) : null,
+                    units == Units.US ? fluidOunces(ml) : null,
                     canLitres,
                     label.feedMl(),
                     label.waterLitres());
         } catch (IllegalArgumentException outOfRange) {
             return new FeedTooStrong(planting, label.feedMl(), label.waterLitres());
         }
+    }
+
+    /** As finely as it is worded. */
+    private static double fluidOunces(double ml) {
+        return FeedDose.measures(ml, US_FLUID_OUNCE_ML, ml < WORDED_WHOLE_FROM * US_FLUID_OUNCE_ML ? 10 : 1);
     }
 
     /** The usual watering can: 10 litres, 2 gallons in the US (common practice). */
