@@ -7,6 +7,7 @@ import bothy.advice.facts.Meant;
 import bothy.advice.facts.Sign;
 import bothy.advice.facts.Today;
 import bothy.advice.facts.Told;
+import bothy.advice.reckoning.PlaceReckoning;
 import bothy.almanac.Places;
 import bothy.almanac.Sheet;
 import bothy.garden.Event;
@@ -53,9 +54,12 @@ final class DayFacts {
         facts.add(new Today(day.today()));
         day.weather().stream().filter(one -> near(one, day.today())).forEach(facts::add);
         facts.addAll(PlotFigures.of(day));
-        SeasonDates seasons = new SeasonDates(day.garden().grower());
+        SeasonDates seasons = new SeasonDates(day.garden().grower(), day.normals());
         Frosts frosts = seasons.around(day.today());
         facts.add(frosts);
+        day.inquiries()
+                .forEach(asked -> facts.addAll(
+                        PlaceReckoning.of(asked, day.garden().grower(), frosts, day.normals(), day.today())));
         Map<String, Planting> subjects = subjects(day);
         Map<String, List<Event>> events = byPlanting(day.garden().events());
         for (Planting known : subjects.values()) {
@@ -117,7 +121,7 @@ final class DayFacts {
         }
         for (Inquiry inquiry : day.inquiries()) {
             inquiry.plantings().forEach(id -> day.garden().planting(id).ifPresent(one -> subjects.put(id, one)));
-            packet(inquiry.crop(), inquiry.plantings(), subjects);
+            packet(inquiry.crop(), ofNextSowing(inquiry, sheets) ? List.of() : inquiry.plantings(), subjects);
             if (anyCrop(inquiry)) {
                 sheets.keySet().forEach(crop -> packet(crop, List.of(), subjects));
             }
@@ -143,7 +147,27 @@ final class DayFacts {
         }
     }
 
-    static List<String> about(String crop, List<String> plantings) {
+    /** What a question is about: its plantings; the next sowing of the crop where that is asked and what grows says nothing of it. */
+    static List<String> about(Inquiry asked, Map<String, Sheet> sheets) {
+        return about(asked.crop(), ofNextSowing(asked, sheets) ? List.of() : asked.plantings());
+    }
+
+    private static boolean ofNextSowing(Inquiry asked, Map<String, Sheet> sheets) {
+        Sheet sheet = asked.crop() == null ? null : sheets.get(asked.crop());
+        if (sheet == null || asked.plantings().isEmpty()) {
+            return false;
+        }
+        boolean inSuccession = sheet.sowing() != null && sheet.sowing().againEveryDays() != null;
+        boolean setWhole = sheet.growth() != null && sheet.growth().start() != Sheet.Start.SEED;
+        return switch (asked.question()) {
+            case STILL_TIME -> true;
+            case WHEN_SOW -> !inSuccession;
+            case WHEN_PLANT_OUT -> setWhole;
+            default -> false;
+        };
+    }
+
+    private static List<String> about(String crop, List<String> plantings) {
         if (!plantings.isEmpty()) {
             return plantings;
         }
@@ -161,7 +185,7 @@ final class DayFacts {
             }
         }
         for (Inquiry inquiry : day.inquiries()) {
-            for (String planting : about(inquiry.crop(), inquiry.plantings())) {
+            for (String planting : about(inquiry, sheets)) {
                 facts.add(new Asked(inquiry.question(), planting, inquiry.topic()));
             }
             if (anyCrop(inquiry)) {

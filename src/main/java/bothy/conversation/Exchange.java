@@ -217,7 +217,8 @@ final class Exchange {
                 signs,
                 heard.plans(),
                 Skies.over(page, knowledge.weather(), garden.grower(), today),
-                findings);
+                findings,
+                Skies.normals(page, garden.grower()));
         try {
             return knowledge.advisor().advise(day);
         } catch (AdviceFailed failure) {

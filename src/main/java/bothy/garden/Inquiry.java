@@ -60,6 +60,11 @@ public record Inquiry(
         return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label);
     }
 
+    /** The same question about a day. */
+    public Inquiry on(LocalDate day) {
+        return new Inquiry(question, crop, plantings, topic, day, count, length, width, amount, unit, label);
+    }
+
     /** Another question with the same figures. */
     public Inquiry asking(Question question) {
         return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label);

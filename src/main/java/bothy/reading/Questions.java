@@ -154,6 +154,7 @@ final class Questions {
     private final Set<String> little;
     private final NumbersAsked numbers;
     private final MattersAsked matters;
+    private final ClimateAsked climate;
 
     Questions(Words words) {
         Map<String, List<String>> groups = new HashMap<>();
@@ -180,6 +181,7 @@ final class Questions {
         });
         numbers = new NumbersAsked(words);
         matters = new MattersAsked(words);
+        climate = new ClimateAsked(words);
         little = new HashSet<>(words.list(FILE, "/little"));
     }
 
@@ -209,6 +211,7 @@ final class Questions {
         all.addAll(topics.vocabulary());
         all.addAll(numbers.vocabulary());
         all.addAll(matters.vocabulary());
+        all.addAll(climate.vocabulary());
         return all;
     }
 
@@ -218,6 +221,10 @@ final class Questions {
 
     NumbersAsked numbers() {
         return numbers;
+    }
+
+    ClimateAsked climate() {
+        return climate;
     }
 
     /** The token at which a sentence starts to ask, or −1 when it does not ask. */

@@ -55,7 +55,7 @@ final class Plot {
         }
         Stage stage = turn.stages().get(planting.id());
         if (stage != null) {
-            words.put("stage", wording.stages().getOrDefault(stage.word(), stage.word()));
+            words.put("stage", vocabulary.stage(stage, planting.id()));
         }
         if (planting.begun() != null && planting.begun().isBefore(turn.today())) {
             words.put("days", String.valueOf(ChronoUnit.DAYS.between(planting.begun(), turn.today())));
