@@ -122,7 +122,8 @@ final class FrostToCome {
 
     /** The same where the sentence itself asks, unless it asks of something else. */
     static Inquiry asked(Inquiry own) {
-        boolean whetherSafe = own.question() == Question.SAFE || own.question() == Question.OTHER;
+        boolean whetherSafe =
+                own.question() == Question.SAFE || own.question() == Question.OTHER && own.topic() == null;
         return whetherSafe ? own.asking(Question.SAFE).withTopic("frost") : own;
     }
 }
