@@ -50,6 +50,11 @@ public record Heard(
                 statements, List.of(), List.of(), List.of(), List.of(), List.of(), null, List.of(), Kind.EVENT, false);
     }
 
+    /** The same with these questions. */
+    public Heard asking(List<Inquiry> inquiries) {
+        return new Heard(statements, inquiries, signs, settings, amendments, plans, doubt, strange, kind, corrects);
+    }
+
     /** A correction: the lines that stand from now on. */
     public static Heard correcting(List<Amendment> amendments) {
         return new Heard(

@@ -88,7 +88,7 @@ final class Corrections {
 
     private Optional<Heard> corrected(Passage passage, Changes changes, List<Told> told, boolean meant) {
         List<Logged> lately = passage.situation().lately();
-        List<Logged> wanted = changes.lines(lately);
+        List<Logged> wanted = wanted(passage, changes);
         if (changes.none()) {
             boolean said = meant && told.isEmpty();
             return said && noBeforeComma(passage) && passage.size() < 3
@@ -102,6 +102,16 @@ final class Corrections {
             return Optional.of(which(wanted, changes));
         }
         return Optional.of(amended(wanted, changes));
+    }
+
+    /** Lines of the last message, unless only an earlier one says what is called wrong. */
+    private static List<Logged> wanted(Passage passage, Changes changes) {
+        Situation situation = passage.situation();
+        List<Logged> earlier =
+                changes.contrast() && changes.refuted(situation.lately()).isEmpty()
+                        ? changes.refuted(situation.earlier())
+                        : List.of();
+        return earlier.isEmpty() ? changes.lines(situation.lately()) : earlier;
     }
 
     private static Optional<Heard> nothingToCorrect(

@@ -160,6 +160,8 @@ final class Questions {
     private final Set<String> little;
     private final Framed framed;
     private final NumbersAsked numbers;
+    private final MattersAsked matters;
+    private final ClimateAsked climate;
 
     Questions(Words words) {
         Map<String, List<String>> groups = new HashMap<>();
@@ -187,6 +189,8 @@ final class Questions {
         words.list(FILE, "/reports").forEach(text -> add(words, "/reports", text, groups, reports, text));
         framed = new Framed(words);
         numbers = new NumbersAsked(words);
+        matters = new MattersAsked(words);
+        climate = new ClimateAsked(words);
         little = new HashSet<>(words.list(FILE, "/little"));
     }
 
@@ -216,11 +220,21 @@ final class Questions {
         all.addAll(topics.vocabulary());
         all.addAll(framed.vocabulary());
         all.addAll(numbers.vocabulary());
+        all.addAll(matters.vocabulary());
+        all.addAll(climate.vocabulary());
         return all;
+    }
+
+    MattersAsked matters() {
+        return matters;
     }
 
     NumbersAsked numbers() {
         return numbers;
+    }
+
+    ClimateAsked climate() {
+        return climate;
     }
 
     /** The token at which a sentence starts to ask, or −1 when it does not ask. */

@@ -31,8 +31,25 @@ final class Sentences {
 
     private static final int DIG_REACH = 6;
     private static final Set<String> SOIL = Set.of(
-            "ground", "bed", "beds", "plot", "soil", "trench", "trenches", "hole", "holes", "manure", "muck", "compost",
-            "garden", "patch", "border", "earth", "pond", "path", "weeds");
+            "ground",
+            "bed",
+            "beds",
+            "plot",
+            "soil",
+            "trench",
+            "trenches",
+            "hole",
+            "holes",
+            "manure",
+            "muck",
+            "compost",
+            "garden",
+            "patch",
+            "border",
+            "earth",
+            "pond",
+            "path",
+            "weeds");
     private static final Set<String> KITCHEN = Set.of(
             "salad",
             "soup",
@@ -140,8 +157,16 @@ final class Sentences {
             List<SettingChange> told = settings.in(passage, sentence);
             passage = without(passage, sentence, troubles, !told.isEmpty());
             int begins = questions.begins(passage, sentence);
-            if (begins >= 0 && told.isEmpty()) {
-                Inquiry inquiry = inquiries.of(passage, sentence, begins);
+            boolean frost = told.isEmpty() && FrostToCome.in(passage, sentence);
+            if (frost) {
+                passage = FrostToCome.unwritten(passage, sentence);
+            }
+            if (frost && begins < 0) {
+                asked.add(FrostToCome.asked());
+            } else if (begins >= 0 && told.isEmpty()) {
+                Inquiry inquiry = frost
+                        ? FrostToCome.asked(inquiries.of(passage, sentence, begins))
+                        : inquiries.of(passage, sentence, begins);
                 asked.add(inquiry);
                 troubles = InQuestion.seen(passage, troubles, inquiry, begins);
             }

@@ -232,9 +232,15 @@ public final class Actions {
             "of",
             "on");
 
-    private static final Set<String> STUFF = Set.of("net", "nets", "cloth", "butt", "catalogue", "tray", "trays", "house");
+    private static final Set<String> STUFF =
+            Set.of("net", "nets", "cloth", "butt", "catalogue", "tray", "trays", "house");
     /** "Seed catalogue", "plant food", "water butt": names of things at the head of a message. */
-    private static final Set<String> THINGS_AFTER = Set.of("net", "nets", "cloth", "house", "catalogue",
+    private static final Set<String> THINGS_AFTER = Set.of(
+            "net",
+            "nets",
+            "cloth",
+            "house",
+            "catalogue",
             "catalogues",
             "catalog",
             "order",

@@ -221,7 +221,11 @@ public final class CropNames {
     /** "Kale, cabbage and sprouts". */
     private static boolean inList(List<Found<Name>> found, int index, List<Token> tokens) {
         int start = found.get(index).start();
-        int joint = start > 0 && Set.of("the", "some", "my", "our").contains(tokens.get(start - 1).word()) ? start - 2 : start - 1;
+        int joint = start > 0
+                        && Set.of("the", "some", "my", "our")
+                                .contains(tokens.get(start - 1).word())
+                ? start - 2
+                : start - 1;
         return index > 0
                 && joint > 0
                 && found.get(index - 1).end() == joint

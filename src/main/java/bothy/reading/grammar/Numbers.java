@@ -77,7 +77,9 @@ public final class Numbers {
     /** "3 dozen", "2 hundred". */
     private static NumberSaid dozens(List<Token> tokens, NumberSaid number) {
         String next = number.end() < tokens.size() ? tokens.get(number.end()).word() : "";
-        if (next.equals("tenths") && number.end() + 2 < tokens.size() && tokens.get(number.end() + 1).is("of")) {
+        if (next.equals("tenths")
+                && number.end() + 2 < tokens.size()
+                && tokens.get(number.end() + 1).is("of")) {
             return new NumberSaid(number.start(), number.end() + 3, number.value() / 10, false);
         }
         int times = next.equals("dozen") ? 12 : next.equals("hundred") ? 100 : next.equals("score") ? 20 : 1;

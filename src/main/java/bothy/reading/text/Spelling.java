@@ -215,8 +215,9 @@ public final class Spelling {
             return sameLetters;
         }
         if (word.endsWith("ed")) {
-            List<String> past =
-                    nearest.stream().filter(candidate -> candidate.endsWith("ed")).toList();
+            List<String> past = nearest.stream()
+                    .filter(candidate -> candidate.endsWith("ed"))
+                    .toList();
             if (past.size() == 1) {
                 return past;
             }

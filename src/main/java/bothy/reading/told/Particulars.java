@@ -20,6 +20,7 @@ public final class Particulars {
             "the", "is", "are", "were", "was", "after", "before", "then", "or", "/");
     /** "A flower on a cucumber" counts no cucumbers. */
     private static final Set<String> GROWTH = Set.of("flowering", "fruit-set", "note");
+
     private static final Set<String> EXCEPT = Set.of("but", "bar", "except", "save", "barring");
     private final Set<String> notCounts;
     private final Set<String> counted;
@@ -226,7 +227,8 @@ public final class Particulars {
                     || Set.of("per", "each", "every", "by", "to").contains(next)
                     || Set.of("each", "per", "a").contains(passage.word(number.end() + 1)) && counted.contains(next)
                     || Set.of("by", "bar", "but", "except", "off", "from").contains(last)
-                    || Set.of("at", "be", "hit", "reached", "until", "till", "by", "was", "is").contains(last)
+                    || Set.of("at", "be", "hit", "reached", "until", "till", "by", "was", "is")
+                            .contains(last)
                     || last.equals("week")
                     || last.equals("day");
             if (!pronoun && !unit && standsAlone(passage, clause, number)) {
@@ -238,7 +240,8 @@ public final class Particulars {
 
     /** "In 2 rows of 15" are thirty. */
     private double rowsOf(Passage passage, List<NumberSaid> numbers, NumberSaid number) {
-        boolean of = passage.word(number.start() - 1).equals("of") && notCounts.contains(passage.word(number.start() - 2));
+        boolean of =
+                passage.word(number.start() - 1).equals("of") && notCounts.contains(passage.word(number.start() - 2));
         return !of
                 ? 1
                 : numbers.stream()

@@ -142,7 +142,9 @@ public final class Statements {
         Event event = Event.of(what, null, crop.single() || crop.certain() ? crop.crop() : null, null)
                 .withVariety(crop.variety())
                 .withCount(
-                        what == What.RAIN || what == What.SOIL_CHECKED ? null : particulars.count(passage, clause, crop))
+                        what == What.RAIN || what == What.SOIL_CHECKED
+                                ? null
+                                : particulars.count(passage, clause, crop))
                 .withDetail(clause.action().detail());
         event = particulars.withAmount(event, passage, clause, crop);
         if (what == What.NOTE && clause.action().detail() == null) {
@@ -228,7 +230,10 @@ public final class Statements {
         if (what == What.NOTE && clause.action().detail() != null) {
             return new Unnamed(passage, clause, before).seen(Told.of(event, from, to));
         }
-        if (what == What.TEMPERATURE || what.ofThePlot() || what == What.NOTE || what == What.SOIL_CHECKED) {
+        if (what == What.NOTE) {
+            return List.of(Notes.told(PlotEvents.told(event, passage, clause), passage, clause));
+        }
+        if (what == What.TEMPERATURE || what.ofThePlot() || what == What.SOIL_CHECKED) {
             return List.of(Told.of(PlotEvents.told(event, passage, clause), from, to));
         }
         event = event.withCount(particulars.loose(passage, clause, passage.counts(clause.from(), clause.to())));

@@ -69,6 +69,10 @@ final class Unnamed {
     }
 
     private Told alone(Told told, List<Planting> growing, boolean ofAll) {
+        List<String> spokenOf = passage.situation().crops();
+        if (spokenOf.size() == 1 && (points() || !ofAll)) {
+            return told.with(told.event().withPlanting(null, spokenOf.get(0))).assuming("crop");
+        }
         if (growing.size() == 1 && told.event().what() != What.SOWN) {
             return one(told, growing.get(0)).assuming("crop");
         }
@@ -83,10 +87,11 @@ final class Unnamed {
 
     /** "Onion tops bent over, lifted the lot": the one crop named before in the sentence, {@code null} when it is not one. */
     private CropSaid namedBefore() {
-        List<CropSaid> named =
-                Passage.within(passage.crops(), clause.sentence()[0], clause.action().start()).stream()
-                        .filter(crop -> !crop.thing() && (crop.single() || crop.certain()))
-                        .toList();
+        List<CropSaid> named = Passage.within(
+                        passage.crops(), clause.sentence()[0], clause.action().start())
+                .stream()
+                .filter(crop -> !crop.thing() && (crop.single() || crop.certain()))
+                .toList();
         return named.stream().map(CropSaid::crop).distinct().count() == 1 ? named.get(0) : null;
     }
 

@@ -63,10 +63,45 @@ final class WhatMeant {
     private static final Set<What> KEPT = EnumSet.of(What.STORED, What.MOVED, What.SUPPORTED);
     private static final int CURE_REACH = 5;
     private static final Set<String> ANIMALS = Set.of(
-            "pigeon", "pigeons", "bird", "birds", "cat", "cats", "dog", "dogs", "fox", "foxes", "rabbit", "rabbits",
-            "blackbird", "blackbirds", "crow", "crows", "rook", "rooks", "squirrel", "squirrels", "badger", "badgers",
-            "mouse", "mice", "rat", "rats", "slug", "slugs", "snails", "deer", "hens", "chickens", "possum", "possums",
-            "monkey", "monkeys", "parrots", "cockatoos", "toddler");
+            "pigeon",
+            "pigeons",
+            "bird",
+            "birds",
+            "cat",
+            "cats",
+            "dog",
+            "dogs",
+            "fox",
+            "foxes",
+            "rabbit",
+            "rabbits",
+            "blackbird",
+            "blackbirds",
+            "crow",
+            "crows",
+            "rook",
+            "rooks",
+            "squirrel",
+            "squirrels",
+            "badger",
+            "badgers",
+            "mouse",
+            "mice",
+            "rat",
+            "rats",
+            "slug",
+            "slugs",
+            "snails",
+            "deer",
+            "hens",
+            "chickens",
+            "possum",
+            "possums",
+            "monkey",
+            "monkeys",
+            "parrots",
+            "cockatoos",
+            "toddler");
     private static final Set<String> POTTED = Set.of("pot", "pots", "plants", "plant", "seedlings", "tray", "trays");
     private final CropNames cropNames;
 
@@ -146,7 +181,9 @@ final class WhatMeant {
 
     /** "Hung in the porch to cure", "put in the greenhouse to dry". */
     private static boolean toCure(Passage passage, Clause clause) {
-        for (int at = clause.action().start(); at < Math.min(passage.size() - 1, clause.action().end() + CURE_REACH); at++) {
+        for (int at = clause.action().start();
+                at < Math.min(passage.size() - 1, clause.action().end() + CURE_REACH);
+                at++) {
             if (passage.tokens().get(at).endsSentence()) {
                 return false;
             }

@@ -69,7 +69,8 @@ final class WhenTold {
             DaySaid first = days.get(0);
             boolean alone =
                     Passage.within(passage.actions(), sentence[0], sentence[1]).isEmpty();
-            boolean bare = alone && Passage.within(passage.crops(), sentence[0], sentence[1]).isEmpty();
+            boolean bare = alone
+                    && Passage.within(passage.crops(), sentence[0], sentence[1]).isEmpty();
             if (first.start() - sentence[0] <= (bare ? LEADING_WORDS : 1) && (alone || marked(passage, first))) {
                 heading = first;
             }
