@@ -77,8 +77,7 @@ record Changes(
 
     /** "Beans aren't up, chard is" tells of both and puts nothing right. */
     private static boolean tellsNot(Passage passage, int not) {
-        return java.util.Set.of("are", "is", "have", "has", "do", "did", "were")
-                .contains(passage.word(not - 1));
+        return java.util.Set.of("are", "is", "have", "has", "do", "did", "were").contains(passage.word(not - 1));
     }
 
     private static long days(Passage passage) {

@@ -193,7 +193,7 @@ public final class Clauses {
                 && named
                 && led
                 && one.form() == Form.PAST
-                && (next.state() || next.form() == null || next.form() == Form.PAST || Moods.happens(next));
+                && (next.state() || next.form() == null || next.form() == Form.PAST || Tenses.happens(next));
     }
 
     private void add(

@@ -106,7 +106,8 @@ final class DirectObjects {
     private static boolean excepted(Passage passage, CropSaid crop) {
         int before = crop.start() - 1;
         int at = Set.of("the", "my", "our", "any", "those").contains(passage.word(before)) ? before - 1 : before;
-        boolean not = passage.word(at).equals("not") && Set.of("but", "and", ",", "-").contains(passage.word(at - 1));
+        boolean not =
+                passage.word(at).equals("not") && Set.of("but", "and", ",", "-").contains(passage.word(at - 1));
         return not
                 || Set.of("except", "excluding", "barring").contains(passage.word(at))
                 || passage.word(at).equals("for") && passage.word(at - 1).equals("except")

@@ -18,7 +18,6 @@ import java.util.Set;
 
 /** Makes statements and plans of clauses: for each crop of a clause one, with its count, amount, place, day and plantings. */
 public final class Statements {
-    private static final Set<String> ALL = Set.of("everything", "everyone", "lot", "whole", "everybody", "entire");
     /** A day without a year that lies further ahead is more likely one that is over, days. */
     private static final int SOON = 90;
 
@@ -26,12 +25,12 @@ public final class Statements {
     private final Particulars particulars;
     private final WhatMeant whatMeant;
 
-    private final UnknownCrops unknownCrops;
+    private final Cropless cropless;
 
     public Statements(Particulars particulars, Grammar grammar) {
         this.particulars = particulars;
         this.whatMeant = new WhatMeant(grammar.cropNames());
-        this.unknownCrops = new UnknownCrops(grammar);
+        this.cropless = new Cropless(particulars, whatMeant, grammar);
     }
 
     /** What one message tells as done, in order. */
@@ -74,7 +73,7 @@ public final class Statements {
         }
         LocalDate today = passage.situation().today();
         int verb = clause.action().words().nextSetBit(0);
-        boolean over = names(passage, clause, Set.of("completed", "done", "finished", "complete"));
+        boolean over = Cropless.names(passage, clause, Set.of("completed", "done", "finished", "complete"));
         if (over && !day.past().isAfter(today)) {
             return false;
         }
@@ -112,7 +111,7 @@ public final class Statements {
         }
         if (told.isEmpty()) {
             DaySaid day = WhenTold.said(passage, clause);
-            withoutCrop(passage, clause, before).forEach(one -> told.add(finished(passage, clause, one, day)));
+            cropless.told(passage, clause, before).forEach(one -> told.add(finished(passage, clause, one, day)));
         }
         if (told.size() == 1 && told.get(0).event().what() == What.RAIN) {
             return OnAnotherDay.rains(passage, clause, told.get(0));
@@ -218,78 +217,6 @@ public final class Statements {
         return told.with(
                         told.event().withPlanting(null, oneCrop ? fitting.get(0).crop() : null))
                 .oneOf(fitting);
-    }
-
-    private List<Told> withoutCrop(Passage passage, Clause clause, List<Told> before) {
-        What what = whatMeant.of(passage, clause, null);
-        Event event = particulars
-                .withAmount(Event.of(what, null, null, null), passage, clause, null)
-                .withDetail(clause.action().detail());
-        int from = from(passage, clause);
-        int to = to(passage, clause);
-        if (what == What.NOTE && clause.action().detail() != null) {
-            return new Unnamed(passage, clause, before).seen(Told.of(event, from, to));
-        }
-        if (what == What.NOTE) {
-            return List.of(Notes.told(PlotEvents.told(event, passage, clause), passage, clause));
-        }
-        if (what == What.TEMPERATURE || what.ofThePlot() || what == What.SOIL_CHECKED) {
-            return List.of(Told.of(PlotEvents.told(event, passage, clause), from, to));
-        }
-        event = event.withCount(particulars.loose(passage, clause, passage.counts(clause.from(), clause.to())));
-        if (Set.of(What.PLANTED_OUT, What.POTTED_ON, What.MOVED, What.STORED, What.CURED, What.SOWN)
-                .contains(what)) {
-            event = Particulars.withPlace(event, passage, clause, null);
-        }
-        boolean onlyThings = Passage.within(passage.crops(), clause.from(), clause.to()).stream()
-                .anyMatch(CropSaid::thing);
-        if (onlyThings
-                && Set.of(What.HARVESTED, What.SOWN, What.EMERGED, What.PLANTED_OUT)
-                        .contains(what)) {
-            return List.of();
-        }
-        boolean dug = what == What.HARVESTED
-                && event.count() == null
-                && before.isEmpty()
-                && !names(
-                        passage,
-                        clause,
-                        Set.of(
-                                "them",
-                                "it",
-                                "they",
-                                "these",
-                                "those",
-                                "ones",
-                                "lot",
-                                "all",
-                                "first",
-                                "everything",
-                                "some"));
-        if (dug) {
-            return List.of();
-        }
-        boolean gap = clause.action().action().equals("planted")
-                && clause.action().end() - clause.action().start()
-                        > clause.action().words().cardinality();
-        if (gap && !names(passage, clause, Set.of("them", "it", "they", "these", "those", "ones", "lot", "all"))) {
-            return List.of();
-        }
-        Told strange = before.isEmpty() && !names(passage, clause, ALL)
-                ? unknownCrops.in(passage, clause, Told.of(event, from, to))
-                : null;
-        return strange != null
-                ? List.of(strange)
-                : new Unnamed(passage, clause, before).meant(Told.of(event, from, to), names(passage, clause, ALL));
-    }
-
-    private static boolean names(Passage passage, Clause clause, Set<String> words) {
-        for (int at = clause.from(); at < clause.to(); at++) {
-            if (words.contains(passage.word(at))) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private static Told finished(Passage passage, Clause clause, Told told, DaySaid day) {
