@@ -3,6 +3,7 @@ package bothy.reading;
 import bothy.almanac.Words;
 import bothy.garden.Question;
 import bothy.reading.said.Passage;
+import bothy.reading.text.Conjugation.Form;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
 import java.util.HashSet;
@@ -86,6 +87,20 @@ final class WhereAsked {
             "to", "now", "next", "should", "do", "can", "is", "are");
     /** After "will" or "can" at the head of a sentence these tell of the grower: "will sow more", "can confirm". */
     private static final Set<String> WITHOUT_SUBJECT = Set.of(
+            "of",
+            "each",
+            "on",
+            "for",
+            "per",
+            "full",
+            "over",
+            "round",
+            "in",
+            "every",
+            "and",
+            "or",
+            ",",
+            "used",
             "be",
             "do",
             "not",
@@ -184,13 +199,39 @@ final class WhereAsked {
         String next = passage.word(cue.start() + 1);
         return switch (passage.word(cue.start())) {
             case "when", "enough", "worth", "too" -> false;
-            case "would", "will", "can", "could", "should", "shall", "might" ->
+            case "can" ->
+                SUBJECTS.contains(next)
+                        || passage.end("crop", cue.start() + 1) > 0
+                        || next.length() > 3 && next.endsWith("s")
+                        || Set.of(
+                                        "someone",
+                                        "anybody",
+                                        "everyone",
+                                        "my",
+                                        "your",
+                                        "coffee",
+                                        "chicken",
+                                        "seaweed",
+                                        "comfrey",
+                                        "wood",
+                                        "tomato")
+                                .contains(next);
+            case "would", "will", "could", "should", "shall", "might" ->
                 !WITHOUT_SUBJECT.contains(next)
+                        && !doneBy(passage, cue.start() + 1)
                         && !(next.equals("you") && passage.word(cue.start() + 2).equals("believe"));
             case "what" -> !Set.of("a", "an").contains(next);
             case "how" -> !EXCLAIMED.contains(next);
             default -> true;
         };
+    }
+
+    /** "Will planted the beans": a name. */
+    private static boolean doneBy(Passage passage, int verb) {
+        return passage.actions().stream()
+                .anyMatch(action -> action.start() == verb
+                        && action.form() == Form.PAST
+                        && action.words().get(verb));
     }
 
     /** "The stalks are corky, does that mean …": after a comma a verb before its subject asks. */
