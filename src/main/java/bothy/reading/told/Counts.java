@@ -210,7 +210,7 @@ final class Counts {
             String last = passage.word(number.start() - 1);
             if (aids
                     && !Set.of("plants", "of", "pots", "more").contains(next)
-                    && !clause.action().words().get(number.start() - 1)) {
+                    && !(number.start() > 0 && clause.action().words().get(number.start() - 1))) {
                 continue; // "A wigwam of 8 canes" counts canes.
             }
             boolean pronoun = passage.word(number.start()).equals("one")
