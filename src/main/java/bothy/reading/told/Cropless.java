@@ -25,6 +25,11 @@ final class Cropless {
 
     List<Told> told(Passage passage, Clause clause, List<Told> before) {
         What what = whatMeant.of(passage, clause, null);
+        boolean weather =
+                what.ofThePlot() || what == What.TEMPERATURE || what == What.SOIL_CHECKED || what == What.NOTE;
+        if (!weather && Subject.foreign(passage, clause)) {
+            return List.of();
+        }
         Event event = particulars
                 .withAmount(Event.of(what, null, null, null), passage, clause, null)
                 .withDetail(clause.action().detail());
