@@ -92,11 +92,45 @@ final class Lookalikes {
             "snails",
             "weeds");
 
+    private static final int WEED_REACH = 8;
+    private static final Set<String> WEEDS = Set.of(
+            "weed",
+            "weeds",
+            "nettle",
+            "nettles",
+            "couch",
+            "grass",
+            "bindweed",
+            "dandelion",
+            "dandelions",
+            "dock",
+            "docks",
+            "buttercup",
+            "buttercups",
+            "bramble",
+            "brambles",
+            "thistle",
+            "thistles",
+            "groundsel",
+            "chickweed",
+            "moss",
+            "ivy",
+            "hawthorn",
+            "stones",
+            "slug",
+            "slugs",
+            "caterpillar",
+            "caterpillars",
+            "aphids",
+            "greenfly",
+            "snails");
+
     private Lookalikes() {}
 
     /** Whether a doing only looks like what its words say. */
     static boolean only(Passage passage, ActionSaid action) {
-        return coveredIn(passage, action)
+        return weeded(passage, action)
+                || coveredIn(passage, action)
                 || uncovered(passage, action)
                 || cooked(passage, action)
                 || dugOver(passage, action)
@@ -159,5 +193,34 @@ final class Lookalikes {
                     && Set.of("at", "from", "in", "garden", "the", "local", "a").contains(passage.word(at - 1));
         }
         return picked || shop;
+    }
+
+    /** "Pulled nettles out of the path", "dug up couch grass" is weeding. */
+    private static boolean weeded(Passage passage, ActionSaid action) {
+        boolean pulls = Set.of("harvested", "died", "thinned").contains(action.action())
+                && Set.of(
+                                "pulled",
+                                "pulling",
+                                "pull",
+                                "dug",
+                                "digging",
+                                "dig",
+                                "ripped",
+                                "ripping",
+                                "cleared",
+                                "clearing",
+                                "picked",
+                                "picking")
+                        .contains(passage.word(action.start()));
+        for (int at = action.start(); pulls && at < Math.min(passage.size(), action.start() + WEED_REACH); at++) {
+            if (passage.cropAt(at).isPresent()
+                    || at > action.start() && passage.tokens().get(at).mark()) {
+                return false;
+            }
+            if (WEEDS.contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
     }
 }

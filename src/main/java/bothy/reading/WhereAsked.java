@@ -180,7 +180,9 @@ final class WhereAsked {
             return -1;
         }
         boolean mark = sentence[1] < passage.size() && passage.word(sentence[1]).equals("?");
-        int begins = first(cues.all(passage.tokens(), sentence[0], sentence[1], passage));
+        int begins = first(cues.all(passage.tokens(), sentence[0], sentence[1], passage).stream()
+                .filter(cue -> mark || !relative(passage, sentence, cue))
+                .toList());
         for (Found<String> cue : marked.all(passage.tokens(), sentence[0], sentence[1], passage)) {
             if (mark
                     || opens(passage, sentence[0], cue.start()) && asksThere(passage, cue)
@@ -192,6 +194,14 @@ final class WhereAsked {
             return command(passage, sentence) ? sentence[0] : begins;
         }
         return lastPart(passage, sentence);
+    }
+
+    /** "…, which is more than I can say": goes on with what was told and asks nothing. */
+    private static boolean relative(Passage passage, int[] sentence, Found<String> cue) {
+        return passage.word(cue.start()).equals("which")
+                && !opens(passage, sentence[0], cue.start())
+                && Set.of("is", "are", "was", "were", "has", "have", "will", "can", "had")
+                        .contains(passage.word(cue.start() + 1));
     }
 
     /** At the head of a sentence "when" and "how" may also tell; an inverted verb asks. */
@@ -238,6 +248,7 @@ final class WhereAsked {
     private static boolean turnsTo(Passage passage, Found<String> cue) {
         boolean parted = Set.of(",", "-", "so", "and", "but", ":", ")").contains(passage.word(cue.start() - 1));
         return parted
+                && !passage.word(cue.start()).equals("which")
                 && INVERTED.contains(passage.word(cue.start()))
                 && (SUBJECTS.contains(passage.word(cue.start() + 1)) || passage.end("crop", cue.start() + 1) > 0);
     }

@@ -191,7 +191,9 @@ public final class Actions {
             return false;
         }
         if (at + 1 < tokens.size() && THINGS_AFTER.contains(tokens.get(at + 1).word())) {
-            return at == 0 || STUFF.contains(tokens.get(at + 1).word());
+            return at == 0
+                    || tokens.get(at - 1).mark()
+                    || STUFF.contains(tokens.get(at + 1).word());
         }
         if (at == 0) {
             return false;

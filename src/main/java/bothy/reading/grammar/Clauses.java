@@ -233,6 +233,24 @@ public final class Clauses {
         }
         Mood mood = moods.of(action, passage, start, end, sentence);
         clauses.add(new Clause(
-                action, start, end, sentence, takesAfter && !clauses.isEmpty() ? after : inside, mood, relative));
+                action,
+                start,
+                end,
+                sentence,
+                takesAfter && (!clauses.isEmpty() || turned(passage, before, verb)) ? after : inside,
+                mood,
+                relative));
+    }
+
+    /** "Went to put the beans out but it rained so I watered the cabbages": the beans are of what came before. */
+    private static boolean turned(Passage passage, List<CropSaid> before, int verb) {
+        int last = before.get(before.size() - 1).end();
+        boolean turn = false;
+        boolean own = false;
+        for (int at = last; at < verb; at++) {
+            turn |= Set.of("but", "so", "then", "instead").contains(passage.word(at));
+            own |= Set.of("i", "we").contains(passage.word(at));
+        }
+        return turn && own;
     }
 }

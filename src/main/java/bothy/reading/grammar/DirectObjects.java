@@ -85,6 +85,9 @@ final class DirectObjects {
     /** "The onion bed" is a place. */
     private static final Set<String> BEDS = Set.of("bed", "beds", "patch", "cage", "border", "plot");
 
+    private static final Set<String> NOTHING =
+            Set.of("nowt", "nothing", "none", "zilch", "nada", "zip", "zero", "sign", "joy", "peep", "sausage");
+
     private static final int REACH = 5;
 
     private DirectObjects() {}
@@ -108,7 +111,15 @@ final class DirectObjects {
         int at = Set.of("the", "my", "our", "any", "those").contains(passage.word(before)) ? before - 1 : before;
         boolean not =
                 passage.word(at).equals("not") && Set.of("but", "and", ",", "-").contains(passage.word(at - 1));
+        boolean nothing =
+                Set.of("from", "of", "on", "with").contains(passage.word(at)) && NOTHING.contains(passage.word(at - 1));
+        boolean denied = Set.of("nup", "nope", "nah", "nil", "none", "nowt", "nothing", "zero", "zilch")
+                        .contains(passage.word(crop.end()))
+                || passage.word(crop.end()).equals("not")
+                        && passage.word(crop.end() + 1).equals("yet");
         return not
+                || nothing
+                || denied
                 || Set.of("except", "excluding", "barring").contains(passage.word(at))
                 || passage.word(at).equals("for") && passage.word(at - 1).equals("except")
                 || passage.word(at).equals("from") && passage.word(at - 1).equals("apart");

@@ -70,7 +70,8 @@ final class Tenses {
                 hardened(action, passage, verb)
                                 || adjective(passage, verb)
                                 || Set.of("after", "once", "since").contains(further)
-                                || Set.of("when", "to").contains(before)
+                                || Set.of("when", "to", "the", "a", "an", "his", "her")
+                                        .contains(before)
                         ? Mood.NOT_OURS
                         : Mood.DONE;
             case ING ->

@@ -53,6 +53,9 @@ public final class Spelling {
     private static final Set<String> APPROXIMATE = Set.of("ish", "odd");
     private static final int SHORTEST = 4;
     private static final int LONG = 8;
+    /** A word two slips away begins with the same letters: "revolting" is no "repotting". */
+    private static final int ALIKE = 3;
+
     private final Map<String, List<String>> rewritten = new HashMap<>();
     private final Set<String> known = new HashSet<>();
     private final Map<Character, List<String>> wanted = new HashMap<>();
@@ -191,7 +194,9 @@ public final class Spelling {
         int best = word.length() >= LONG ? 2 : 1;
         List<String> nearest = new ArrayList<>();
         for (String candidate : wanted.getOrDefault(word.charAt(0), List.of())) {
-            int slips = Nearness.slips(word, candidate, best);
+            boolean far = best > 1 && !candidate.regionMatches(0, word, 0, ALIKE);
+            int slips = Nearness.slips(word, candidate, far ? 1 : best);
+            slips = far && slips > 1 ? best + 1 : slips;
             if (slips < best) {
                 nearest.clear();
                 best = slips;

@@ -44,6 +44,9 @@ final class Cropless {
         if (what == What.TEMPERATURE || what.ofThePlot() || what == What.SOIL_CHECKED) {
             return List.of(Told.of(PlotEvents.told(event, passage, clause), from, to));
         }
+        if (what == What.HARVESTED && whatMeant.cleared(passage, clause, null)) {
+            event = event.withDetail("last");
+        }
         event = event.withCount(particulars.loose(passage, clause));
         if (Set.of(What.PLANTED_OUT, What.POTTED_ON, What.MOVED, What.STORED, What.CURED, What.SOWN)
                 .contains(what)) {

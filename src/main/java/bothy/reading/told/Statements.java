@@ -103,6 +103,11 @@ public final class Statements {
 
     private List<Told> ofClause(Passage passage, Clause clause, List<Told> before) {
         List<Told> told = new ArrayList<>();
+        boolean carried = !clause.crops().isEmpty()
+                && clause.crops().stream().allMatch(crop -> crop.end() <= clause.sentence()[0]);
+        if (carried && Subject.foreign(passage, clause)) {
+            return told; // "Picked the toms. My nephew did the digging."
+        }
         for (CropSaid crop : clause.crops()) {
             if (dugFor(passage, clause, crop)) {
                 return List.of();
@@ -148,7 +153,7 @@ public final class Statements {
         event = particulars.withAmount(event, passage, clause, crop);
         if (what == What.NOTE && clause.action().detail() == null) {
             event = PlotEvents.told(event, passage, clause);
-        } else if (what == What.HARVESTED && lastOne(passage, clause)) {
+        } else if (what == What.HARVESTED && (lastOne(passage, clause) || whatMeant.cleared(passage, clause, crop))) {
             event = event.withDetail("last");
         }
         Told told = Told.of(event, from(passage, clause), to(passage, clause));
