@@ -166,7 +166,7 @@ final class Sentences {
         boolean seen = SEEN.contains(action.action()) && !counted(passage, action, troubles);
         boolean fallen = action.action().equals("flowering")
                 && troubles.stream()
-                        .anyMatch(trouble -> Set.of("flowers-dropping", "only-male-flowers")
+                        .anyMatch(trouble -> Set.of("flowers-dropping", "only-male-flowers", "bolting")
                                         .contains(trouble.meaning())
                                 && action.words().intersects(trouble.place().words()));
         return frost

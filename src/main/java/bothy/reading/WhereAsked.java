@@ -198,10 +198,12 @@ final class WhereAsked {
 
     /** "…, which is more than I can say": goes on with what was told and asks nothing. */
     private static boolean relative(Passage passage, int[] sentence, Found<String> cue) {
-        return passage.word(cue.start()).equals("which")
-                && !opens(passage, sentence[0], cue.start())
-                && Set.of("is", "are", "was", "were", "has", "have", "will", "can", "had")
-                        .contains(passage.word(cue.start() + 1));
+        boolean which = passage.word(cue.start()).equals("which") && !opens(passage, sentence[0], cue.start());
+        return which
+                && (passage.word(cue.start() - 1).equals(",")
+                                && passage.actions().stream().anyMatch(action -> action.end() <= cue.start())
+                        || Set.of("is", "are", "was", "were", "has", "have", "will", "can", "had")
+                                .contains(passage.word(cue.start() + 1)));
     }
 
     /** At the head of a sentence "when" and "how" may also tell; an inverted verb asks. */

@@ -137,6 +137,9 @@ public final class Actions {
             if (told.form() == Form.PLAIN && noun(tokens, found) || told.form() == Form.ING && cover(tokens, found)) {
                 continue;
             }
+            if (told.form() != null && acrossComma(tokens, found, slots)) {
+                continue;
+            }
             if (told.action().equals("note") && told.detail() == null && asked(tokens, found.start())) {
                 continue;
             }
@@ -184,6 +187,19 @@ public final class Actions {
                 && Set.of("please", "kindly", "pls").contains(tokens.get(at - 1).word());
     }
 
+    /** "Limp and hanging, then they pick up": a verb does not reach over a comma for its little word, but over a list of crops. */
+    private static boolean acrossComma(List<Token> tokens, PhraseBook.Found<Told> found, Phrase.Slots slots) {
+        boolean crop = false;
+        boolean comma = false;
+        for (int at = found.start(); at < found.end(); at++) {
+            crop |= slots.end("crop", at) > 0;
+            comma |= !found.place().words().get(at)
+                    && tokens.get(at).mark()
+                    && tokens.get(at).is(",");
+        }
+        return comma && !crop;
+    }
+
     /** "The harvest", "6 plant", "tomato feed" name things; only "I water" does. */
     private static boolean noun(List<Token> tokens, PhraseBook.Found<Told> found) {
         int at = found.start();
@@ -194,6 +210,12 @@ public final class Actions {
             return at == 0
                     || tokens.get(at - 1).mark()
                     || STUFF.contains(tokens.get(at + 1).word());
+        }
+        boolean dry = tokens.get(at).is("dry")
+                && (at + 1 == tokens.size()
+                        || !OBJECT.contains(tokens.get(at + 1).word()));
+        if (dry) {
+            return true; // "Dry on top but damp below".
         }
         if (at == 0) {
             return false;
@@ -234,6 +256,8 @@ public final class Actions {
             "of",
             "on");
 
+    private static final Set<String> OBJECT =
+            Set.of("the", "my", "our", "them", "it", "some", "these", "those", "all", "off", "out");
     private static final Set<String> STUFF =
             Set.of("net", "nets", "cloth", "butt", "catalogue", "tray", "trays", "house");
     /** "Seed catalogue", "plant food", "water butt": names of things at the head of a message. */

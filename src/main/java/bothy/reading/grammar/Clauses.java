@@ -228,7 +228,9 @@ public final class Clauses {
         if (inside.isEmpty()
                 && clauses.isEmpty()
                 && !measured(action)
-                && (named && action.form() == Form.PAST || pointsBack(passage, start, end))) {
+                && !Set.of("ate", "eaten", "eat").contains(passage.word(action.start()))
+                && (named && action.form() == Form.PAST && figured(passage, start, end)
+                        || pointsBack(passage, start, end))) {
             inside = earlier(passage, start);
         }
         Mood mood = moods.of(action, passage, start, end, sentence);
@@ -252,5 +254,11 @@ public final class Clauses {
             own |= Set.of("i", "we").contains(passage.word(at));
         }
         return turn && own;
+    }
+
+    /** "Courgettes are going mad. Picked 6 today." */
+    private static boolean figured(Passage passage, int start, int end) {
+        return !passage.counts(start, end).isEmpty()
+                || !Passage.within(passage.quantities(), start, end).isEmpty();
     }
 }

@@ -74,12 +74,13 @@ public final class Grammar {
         Map<String, String> shortForms = new HashMap<>();
         words.names("language", "/spellings")
                 .forEach(form -> shortForms.put(form, words.text("language", "/spellings/" + form, form)));
-        Set<String> wanted = new HashSet<>(cropNames.vocabulary());
+        Set<String> wanted = new HashSet<>(cropNames.mendable());
         wanted.addAll(actions.verbs());
         wanted.addAll(days.vocabulary());
         wanted.addAll(places.vocabulary());
         wanted.addAll(words.list("language", "/wanted"));
         Set<String> right = new HashSet<>(ordinary);
+        right.addAll(cropNames.vocabulary());
         right.addAll(actions.vocabulary());
         right.addAll(numbers.vocabulary());
         right.addAll(quantities.vocabulary());
