@@ -238,7 +238,8 @@ final class Lookalikes {
     private static boolean felt(Passage passage, ActionSaid action) {
         boolean puts = Set.of("planted", "sown", "planted-out", "moved").contains(action.action());
         for (int at = action.start(); puts && at < action.end() + 1; at++) {
-            if (Set.of("hand", "finger", "fingers", "thumb", "thermometer", "probe", "knuckle").contains(passage.word(at))) {
+            if (Set.of("hand", "finger", "fingers", "thumb", "thermometer", "probe", "knuckle")
+                    .contains(passage.word(at))) {
                 return true;
             }
         }

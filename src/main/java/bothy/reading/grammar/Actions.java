@@ -204,7 +204,9 @@ public final class Actions {
     private static boolean noun(List<Token> tokens, PhraseBook.Found<Told> found) {
         int at = found.start();
         boolean seedIn = found.place().length() == 2 && tokens.get(at).is("seed") && at > 0;
-        if (seedIn && !tokens.get(at - 1).mark() && !BEFORE_VERB.contains(tokens.get(at - 1).word())) {
+        if (seedIn
+                && !tokens.get(at - 1).mark()
+                && !BEFORE_VERB.contains(tokens.get(at - 1).word())) {
             return true; // "Kale seed in the old sink".
         }
         if (found.place().length() > 1) {

@@ -227,10 +227,10 @@ public final class Moods {
                         || Set.of("again", "more", "a").contains(passage.word(found.start() + 1)));
         return forOnce
                 || passage.days().stream()
-                .anyMatch(day -> day.known()
-                        && day.sort() == DaySaid.Sort.EXACT
-                        && found.place().length() == 1
-                        && day.covers(found.start()));
+                        .anyMatch(day -> day.known()
+                                && day.sort() == DaySaid.Sort.EXACT
+                                && found.place().length() == 1
+                                && day.covers(found.start()));
     }
 
     private boolean endsWith(String sort, Passage passage, int from, int to) {

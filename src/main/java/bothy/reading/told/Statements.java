@@ -146,10 +146,7 @@ public final class Statements {
         }
         Event event = Event.of(what, null, crop.single() || crop.certain() ? crop.crop() : null, null)
                 .withVariety(crop.variety())
-                .withCount(
-                        UNCOUNTED.contains(what)
-                                ? null
-                                : particulars.count(passage, clause, crop))
+                .withCount(UNCOUNTED.contains(what) ? null : particulars.count(passage, clause, crop))
                 .withDetail(clause.action().detail());
         event = particulars.withAmount(event, passage, clause, crop);
         if (what == What.NOTE && clause.action().detail() == null) {
