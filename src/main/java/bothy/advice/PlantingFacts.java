@@ -267,10 +267,15 @@ final class PlantingFacts {
         LocalDate begun = planting.begun() == null ? day.today() : planting.begun();
         return day.garden().events().stream()
                 .filter(event -> event.what() == What.NOTE && event.detail() != null)
-                .filter(event ->
-                        planting.crop().equals(event.crop()) && !planting.id().equals(event.planting()))
-                .filter(event -> event.on() != null && event.on().isBefore(begun))
-                .map(event -> new Lesson(planting.id(), event.detail(), event.on()))
+                .filter(event -> event.on() != null && planting.crop().equals(event.crop()))
+                .filter(event -> event.planting() == null
+                        || planting.id().equals(event.planting())
+                        || event.on().isBefore(begun))
+                .map(event -> new Lesson(
+                        planting.id(),
+                        event.detail(),
+                        event.on(),
+                        event.on().isBefore(begun) && !planting.id().equals(event.planting())))
                 .toList();
     }
 }

@@ -107,7 +107,7 @@ final class CaseNotes {
             entries.add(unwell.get());
             return entries;
         }
-        Optional<Finding> answer = pending == null || !ofACase(pending) ? Optional.empty() : answered();
+        Optional<Finding> answer = pending == null || !ofACase(pending) ? Optional.empty() : answered(heard);
         answer.ifPresent(entries::add);
         told(heard).stream()
                 .filter(finding -> answer.isEmpty() || !answer.get().about().equals(finding.about()))
@@ -116,13 +116,13 @@ final class CaseNotes {
         return entries;
     }
 
-    private Optional<Finding> answered() {
+    private Optional<Finding> answered(Heard heard) {
         String said = message.pressed() != null ? message.pressed() : message.text();
         List<Finding> found = message.pressed() != null ? reading.findings(said, situation) : found();
         return pending.choices().stream()
                 .filter(choice -> chosen(choice, meaning(choice), said, found))
                 .findFirst()
-                .or(() -> found.isEmpty() ? nearest(said) : Optional.empty())
+                .or(() -> found.isEmpty() && heard.inquiries().isEmpty() ? nearest(said) : Optional.empty())
                 .flatMap(choice -> about(meaning(choice)[0], meaning(choice)[1]));
     }
 
@@ -181,8 +181,7 @@ final class CaseNotes {
                 .filter(finding -> !finding.about().equals(PERSON_UNWELL))
                 .toList();
         boolean inPassing = heard.signs().isEmpty()
-                && (pending == null || !ofACase(pending))
-                && heard.statements().stream().anyMatch(Statement::sure)
+                && (tellsElse(heard) || asksElse(heard))
                 && found.stream().noneMatch(one -> troubles.tells(one.about(), one.found()));
         if (found.isEmpty() || inPassing) {
             return List.of();
@@ -254,6 +253,15 @@ final class CaseNotes {
         return unnamed
                 || heard.statements().stream()
                         .anyMatch(statement -> statement.event().what() == done);
+    }
+
+    /** While a question about a trouble waits, how soil and weather are may answer it; what was done does not. */
+    private boolean tellsElse(Heard heard) {
+        boolean waits = pending != null && ofACase(pending);
+        return heard.statements().stream()
+                .filter(Statement::sure)
+                .map(statement -> statement.event().what())
+                .anyMatch(what -> !waits || !(what.ofThePlot() || what == What.SOIL_CHECKED));
     }
 
     private static boolean asksElse(Heard heard) {

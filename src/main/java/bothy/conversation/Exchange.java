@@ -15,6 +15,7 @@ import bothy.garden.Garden;
 import bothy.garden.Given;
 import bothy.garden.Heard;
 import bothy.garden.Inquiry;
+import bothy.garden.Kind;
 import bothy.garden.Logged;
 import bothy.garden.Message;
 import bothy.garden.Reply;
@@ -44,6 +45,9 @@ final class Exchange {
 
     /** So long beyond its check day a question about a trouble may still be answered. */
     private static final int WAITING_DAYS = 3;
+
+    /** A figure put right is looked for in as many lines, about a season's. */
+    private static final int LINES_LOOKED_UP = 400;
 
     private final Knowledge knowledge;
     private final Page page;
@@ -88,6 +92,7 @@ final class Exchange {
         }
         List<Logged> written = write(heard, closerLook);
         Garden garden = written.isEmpty() ? before : Replay.garden(page.lines(), today, message.zone());
+        heard = new AboutWhat(garden, memory, written, today).settled(heard, knowledge.replier());
         Advised advised = advise(heard, written, garden);
         Turn turn = new Turn(
                 today,
@@ -145,8 +150,17 @@ final class Exchange {
                 before.plantings(),
                 memory.pending(),
                 Replay.lately(lines),
+                newestFirst(before.standing()),
                 memory.mentioned(),
+                memory.crops(),
                 happened());
+    }
+
+    private static List<Logged> newestFirst(List<Logged> standing) {
+        List<Logged> lines =
+                new ArrayList<>(standing.subList(Math.max(0, standing.size() - LINES_LOOKED_UP), standing.size()));
+        java.util.Collections.reverse(lines);
+        return lines;
     }
 
     /** What the diary tells of each planting. */
@@ -256,6 +270,7 @@ final class Exchange {
     private boolean waits(Turn turn) {
         return memory.pending() != null
                 && CaseNotes.ofACase(memory.pending())
+                && turn.heard().kind() != Kind.LET_GO
                 && turn.diagnoses().stream()
                         .anyMatch(diagnosis -> CaseNotes.isAbout(memory.pending(), diagnosis)
                                 && !today.isAfter(diagnosis.nextCheck().plusDays(WAITING_DAYS)))
@@ -285,14 +300,28 @@ final class Exchange {
                 .map(SignSeen::planting)
                 .filter(java.util.Objects::nonNull)
                 .forEach(mentioned::add);
+        Set<String> crops = cropsNamed(turn.heard());
+        boolean silent = mentioned.isEmpty() && crops.isEmpty();
         Set<String> keys = answer.spoken().stream().map(Turn::key).collect(Collectors.toSet());
         page.keepState(MemoryJson.write(new Memory(
                 answer.asked() == null && waits(turn) ? memory.pending() : answer.asked(),
                 why.isEmpty() ? memory.why() : why,
-                mentioned.isEmpty() ? memory.mentioned() : List.copyOf(mentioned),
+                silent ? memory.mentioned() : List.copyOf(mentioned),
+                silent ? memory.crops() : List.copyOf(crops),
                 toCome(raised, answer, turn),
                 said(answer),
                 today,
                 keys.isEmpty() ? memory.lastSaid() : keys)));
+    }
+
+    /** The crops that a message was about, whether they grow already or not. */
+    private static Set<String> cropsNamed(Heard heard) {
+        Set<String> crops = new LinkedHashSet<>();
+        heard.inquiries().forEach(inquiry -> crops.add(inquiry.crop()));
+        heard.statements().forEach(statement -> crops.add(statement.event().crop()));
+        heard.plans().forEach(plan -> crops.add(plan.crop()));
+        heard.signs().forEach(sign -> crops.add(sign.crop()));
+        crops.remove(null);
+        return crops;
     }
 }

@@ -88,6 +88,7 @@ final class OwnData {
                 doubt,
                 memory.why(),
                 memory.mentioned(),
+                memory.crops(),
                 memory.unasked(),
                 memory.said(),
                 memory.saidOn(),

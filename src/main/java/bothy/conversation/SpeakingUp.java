@@ -121,6 +121,7 @@ final class SpeakingUp {
                 answer.asked() == null ? memory.pending() : answer.asked(),
                 why.isEmpty() ? memory.why() : why,
                 mentioned.isEmpty() ? memory.mentioned() : mentioned,
+                mentioned.isEmpty() ? memory.crops() : List.of(),
                 after,
                 memory.said(),
                 memory.saidOn(),

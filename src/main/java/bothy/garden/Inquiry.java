@@ -75,6 +75,11 @@ public record Inquiry(
         return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label);
     }
 
+    /** The same question about this crop. */
+    public Inquiry ofCrop(String crop) {
+        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label);
+    }
+
     /** The same question with a can and a label told. */
     public Inquiry withFeed(FeedLabel label, Double canLitres) {
         return new Inquiry(question, crop, plantings, topic, on, count, length, width, canLitres, "L", label);

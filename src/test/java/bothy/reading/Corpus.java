@@ -82,7 +82,9 @@ final class Corpus {
                 plantings,
                 null,
                 List.of(),
+                List.of(),
                 texts(message.path("mentioned")),
+                List.of(),
                 plantingLines.happened(lines, today, grower));
         boolean nothing = message.has("nothing");
         return new Labelled(

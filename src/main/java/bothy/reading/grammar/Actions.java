@@ -17,6 +17,8 @@ import java.util.Set;
 /** Finds what was done or seen: the verbs of the words files in all their forms, and their standing phrases. */
 public final class Actions {
     private static final String FILE = "actions";
+    private static final String DETERMINER =
+            "(a|an|the|their|its|them|another|first|second|third|fourth|final|last|good|quick|proper|bit of|some|more|weekly|light|heavy|big|all|my|our|of)";
     private final PhraseBook<Told> book = new PhraseBook<>();
     private final Set<String> verbs = new HashSet<>();
 
@@ -28,14 +30,10 @@ public final class Actions {
         Map<String, List<String>> groups = words.lists(FILE, "/groups");
         for (String action : words.names(FILE, "/actions")) {
             String at = "/actions/" + action;
-            for (String verb : words.list(FILE, at + "/verbs")) {
-                conjugation.forms(verb).forEach((text, form) -> {
-                    if (form == Form.PLAIN_S) {
-                        return; // "seeds", "plants", "flowers" are nouns here far more often than verbs.
-                    }
-                    add(words, at + "/verbs", text, groups, new Told(action, form, false, null));
-                    verbs.add(text.split(" ")[0]);
-                });
+            addVerbs(words, at + "/verbs", groups, conjugation, action, null);
+            addNouns(words, at + "/nouns", groups, conjugation, action);
+            for (String detail : words.names(FILE, at + "/doings")) {
+                addVerbs(words, at + "/doings/" + detail, groups, conjugation, action, detail);
             }
             words.list(FILE, at + "/done")
                     .forEach(text -> add(words, at + "/done", text, groups, new Told(action, null, false, null)));
@@ -44,6 +42,41 @@ public final class Actions {
             words.lists(FILE, at + "/details")
                     .forEach((detail, phrases) -> phrases.forEach(text ->
                             add(words, at + "/details/" + detail, text, groups, new Told(action, null, true, detail))));
+        }
+    }
+
+    /** "Gave the leeks their second thinning", "thinning done": the doing as a noun. */
+    private void addNouns(
+            Words words, String at, Map<String, List<String>> groups, Conjugation conjugation, String action) {
+        for (String noun : words.list(FILE, at)) {
+            conjugation
+                    .forms("give .. " + DETERMINER + "* " + noun)
+                    .forEach((text, form) -> add(words, at, text, groups, new Told(action, form, false, null)));
+            List.of(
+                            "(had|have had|has had|got|getting) " + DETERMINER + "* " + noun,
+                            "(did|done|doing|finished) " + DETERMINER + "* " + noun,
+                            DETERMINER + "+ " + noun + " (done|finished|complete|today|yesterday|for|of)",
+                            noun + " (done|finished|complete|completed)")
+                    .forEach(text -> add(words, at, text, groups, new Told(action, null, false, null)));
+        }
+    }
+
+    private void addVerbs(
+            Words words,
+            String at,
+            Map<String, List<String>> groups,
+            Conjugation conjugation,
+            String action,
+            String detail) {
+        for (String verb : words.list(FILE, at)) {
+            conjugation.forms(verb).forEach((text, form) -> {
+                if (form == Form.PLAIN_S) {
+                    return; // "seeds", "plants", "flowers" are nouns here far more often than verbs.
+                }
+                add(words, at, text, groups, new Told(action, form, false, detail));
+                int space = text.indexOf(' ');
+                verbs.add(space < 0 ? text : text.substring(0, space));
+            });
         }
     }
 
@@ -70,10 +103,12 @@ public final class Actions {
         List<ActionSaid> said = new ArrayList<>();
         for (PhraseBook.Found<Told> found : book.find(tokens, 0, tokens.size(), slots)) {
             Told told = found.meaning();
-            if (told.form() == Form.PLAIN && noun(tokens, found)) {
+            if (told.form() == Form.PLAIN && noun(tokens, found) || told.form() == Form.ING && cover(tokens, found)) {
                 continue;
             }
-            if (told.form() == null && alreadyDone(said, tokens, slots, found.start())) {
+            if (told.form() == null
+                    && (alreadyDone(said, tokens, slots, found.start())
+                            || portion(said, tokens, told, found.start()))) {
                 continue;
             }
             said.add(new ActionSaid(
@@ -98,15 +133,104 @@ public final class Actions {
                 && tokens.subList(before.end(), start).stream().noneMatch(Token::mark);
     }
 
+    /** "Fed the squash half a litre each": the litres are what the verb before gave. */
+    private static boolean portion(List<ActionSaid> said, List<Token> tokens, Told told, int start) {
+        ActionSaid before = said.isEmpty() ? null : said.get(said.size() - 1);
+        return before != null
+                && told.action().equals("watered")
+                && Set.of("watered", "fed").contains(before.action())
+                && before.form() != null
+                && tokens.subList(before.lastWord(), Math.max(start, before.lastWord())).stream()
+                        .noneMatch(token -> token.mark() || token.is("and"));
+    }
+
     /** "The harvest", "6 plant", "tomato feed" name things; only "I water" does. */
     private static boolean noun(List<Token> tokens, PhraseBook.Found<Told> found) {
         int at = found.start();
-        if (found.place().length() > 1 || at == 0) {
+        if (found.place().length() > 1) {
             return false;
+        }
+        if (at == 0) {
+            return tokens.size() > 1 && THINGS_AFTER.contains(tokens.get(1).word());
         }
         Token before = tokens.get(at - 1);
         return !before.mark() && !BEFORE_VERB.contains(before.word());
     }
+
+    /** "Under netting", "the bird netting": the stuff, not the doing. */
+    private static boolean cover(List<Token> tokens, PhraseBook.Found<Told> found) {
+        int at = found.start();
+        return found.place().length() == 1
+                && COVERS.contains(tokens.get(at).word())
+                && at > 0
+                && !tokens.get(at - 1).mark()
+                && !BEFORE_COVERING.contains(tokens.get(at - 1).word());
+    }
+
+    private static final Set<String> COVERS = Set.of("netting", "caging", "staking", "mulching", "shading", "fleecing");
+    private static final Set<String> BEFORE_COVERING = Set.of(
+            "am",
+            "is",
+            "are",
+            "was",
+            "were",
+            "been",
+            "i",
+            "we",
+            "finished",
+            "started",
+            "spent",
+            "and",
+            "just",
+            "busy",
+            "today",
+            "kept",
+            "at",
+            "of",
+            "on");
+
+    /** "Seed catalogue", "plant food", "water butt": names of things at the head of a message. */
+    private static final Set<String> THINGS_AFTER = Set.of(
+            "catalogue",
+            "catalogues",
+            "catalog",
+            "order",
+            "swap",
+            "packet",
+            "packets",
+            "tray",
+            "trays",
+            "potatoes",
+            "potato",
+            "compost",
+            "list",
+            "box",
+            "tin",
+            "bed",
+            "beds",
+            "sale",
+            "food",
+            "feed",
+            "butt",
+            "bill",
+            "shop",
+            "shopping",
+            "company",
+            "arrived",
+            "came",
+            "pots",
+            "labels",
+            "expected",
+            "forecast",
+            "due",
+            "tomorrow",
+            "stopped",
+            "time",
+            "season",
+            "is",
+            "was",
+            "are",
+            "were");
 
     private static final Set<String> BEFORE_VERB = Set.of(
             "i", "we", "to", "will", "not", "can", "should", "must", "and", "then", "just", "also", "would", "could",

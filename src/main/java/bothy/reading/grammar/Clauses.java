@@ -203,9 +203,12 @@ public final class Clauses {
             int end,
             int[] sentence,
             int relative) {
-        List<CropSaid> inside = Passage.within(passage.crops(), start, end).stream()
-                .filter(crop -> !crop.thing())
-                .toList();
+        List<CropSaid> inside = DirectObjects.of(
+                passage,
+                action,
+                Passage.within(passage.crops(), start, end).stream()
+                        .filter(crop -> !crop.thing())
+                        .toList());
         int verb = action.words().nextSetBit(0);
         List<CropSaid> after =
                 inside.stream().filter(crop -> crop.start() >= verb).toList();

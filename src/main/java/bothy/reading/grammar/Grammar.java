@@ -23,6 +23,28 @@ import java.util.Set;
 
 /** Takes a message apart into its parts. Built once from the words; safe to share. */
 public final class Grammar {
+    /** With one of these "2/6 melons" at the head of a message are two of six, else a day. */
+    private static final Set<String> COME_UP = Set.of(
+            "up",
+            "germinated",
+            "sprouted",
+            "through",
+            "emerged",
+            "survived",
+            "came",
+            "come",
+            "left",
+            "showing",
+            "alive",
+            "made",
+            "took",
+            "died",
+            "dead",
+            "gone",
+            "ripe",
+            "ready",
+            "eaten");
+
     private final Numbers numbers;
     private final Quantities quantities;
     private final Days days;
@@ -63,7 +85,7 @@ public final class Grammar {
         right.addAll(quantities.vocabulary());
         right.addAll(seedAges.vocabulary());
         right.addAll(alsoKnown);
-        return new Spelling(shortForms, right, wanted, this::meaning);
+        return new Spelling(shortForms, right, wanted, cropNames.pairs(), this::meaning);
     }
 
     /** What a word stands for when two spellings are equally near: its crop, or itself without its ending. */
@@ -161,7 +183,9 @@ public final class Grammar {
             boolean counts = crops.stream().anyMatch(crop -> crop.start() == next)
                     || Set.of("are", "up", "germinated", "have", "seeds", "sprouted")
                             .contains(tokens.get(next).word());
-            if (tokens.get(at).sort() == Token.Sort.FIGURES
+            boolean day = at == 0 && tokens.stream().noneMatch(token -> COME_UP.contains(token.word()));
+            if (!day
+                    && tokens.get(at).sort() == Token.Sort.FIGURES
                     && tokens.get(at).word().matches("\\d{1,3}/\\d{1,3}")
                     && counts) {
                 parts.add(new NumberSaid(

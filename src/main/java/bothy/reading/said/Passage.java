@@ -6,6 +6,7 @@ import bothy.reading.text.Token;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /**
@@ -47,11 +48,29 @@ public record Passage(
                         .mapToInt(Quantity::end)
                         .findFirst()
                         .orElse(-1);
+            case "bed" ->
+                places.stream()
+                        .filter(place -> place.start() == at && !place.container() && grows(place.name()))
+                        .mapToInt(PlaceSaid::end)
+                        .findFirst()
+                        .orElse(-1);
+            case "volume" ->
+                quantities.stream()
+                        .filter(quantity ->
+                                quantity.start() == at && quantity.unit().equals("L"))
+                        .mapToInt(Quantity::end)
+                        .findFirst()
+                        .orElse(-1);
             case "amount" -> ending(quantities, at);
             case "year" -> year(tokens.get(at)) ? at + 1 : -1;
             case "word" -> tokens.get(at).aWord() ? at + 1 : -1;
             default -> -1;
         };
+    }
+
+    /** A place where plants end up: "bed 4", "the allotment". */
+    private static boolean grows(String place) {
+        return place.matches(".*(bed|allotment|garden|field)( \\d+)?");
     }
 
     private static int ending(List<? extends Span> spans, int at) {
@@ -125,9 +144,16 @@ public record Passage(
                 || actions.stream()
                         .anyMatch(action -> action.action().equals("temperature") && action.overlaps(number));
         return within(numbers, from, to).stream()
-                .filter(number -> !number.ordinal() && number.whole())
+                .filter(number -> !number.ordinal() && number.whole() && !orTwo(number))
                 .filter(taken.negate())
                 .toList();
+    }
+
+    /** "An hour or two" counts nothing. */
+    private boolean orTwo(NumberSaid number) {
+        return word(number.start() - 1).equals("or")
+                && Set.of("hour", "day", "week", "row", "line", "minute", "can", "litre", "tray", "bag", "night")
+                        .contains(word(number.start() - 2));
     }
 
     public Optional<CropSaid> cropAt(int token) {

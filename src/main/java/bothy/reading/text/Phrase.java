@@ -15,6 +15,7 @@ import java.util.Set;
  */
 public final class Phrase {
     static final int GAP = 6;
+    private static final String GAP_MARK = "..";
     private static final int MOST = 4;
     private final List<Part> parts = new ArrayList<>();
 
@@ -85,7 +86,7 @@ public final class Phrase {
 
     private static Part part(String bare, char ending, Map<String, List<String>> groups) {
         boolean optional = ending == '?' || ending == '*';
-        if (bare.equals("..")) {
+        if (bare.equals(GAP_MARK)) {
             return new Gap(optional);
         }
         if (bare.startsWith("{") && bare.endsWith("}")) {
@@ -112,17 +113,41 @@ public final class Phrase {
         group.forEach(member -> choices.add(words(member)));
     }
 
-    /** The words of a choice as the scanner would cut them; a slot is kept as it is. */
+    /** The words of a choice as the scanner would cut them; a slot and a gap are kept as they are. */
     private static List<String> words(String choice) {
-        if (choice.contains("{")) {
-            return List.of(choice.split(" +"));
+        List<String> words = new ArrayList<>();
+        for (String part : parts(choice)) {
+            if (plain(part) || part.equals(GAP_MARK) || part.charAt(0) == '{') {
+                words.add(part);
+            } else {
+                Scanner.scan(part).forEach(token -> words.addAll(Contractions.apart(token.word())));
+            }
         }
-        if (choice.chars().allMatch(c -> c == ' ' || c >= 'a' && c <= 'z')) {
-            return List.of(choice.split(" +"));
+        return words;
+    }
+
+    private static List<String> parts(String choice) {
+        List<String> parts = new ArrayList<>();
+        int start = 0;
+        for (int i = 0; i <= choice.length(); i++) {
+            if (i == choice.length() || choice.charAt(i) == ' ') {
+                if (i > start) {
+                    parts.add(choice.substring(start, i));
+                }
+                start = i + 1;
+            }
         }
-        return Scanner.scan(choice).stream()
-                .flatMap(token -> Contractions.apart(token.word()).stream())
-                .toList();
+        return parts;
+    }
+
+    private static boolean plain(String choice) {
+        for (int i = 0; i < choice.length(); i++) {
+            char c = choice.charAt(i);
+            if (c < 'a' || c > 'z') {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** All words that the phrase can hold. */
@@ -131,7 +156,7 @@ public final class Phrase {
         for (Part part : parts) {
             if (part instanceof Words choice) {
                 choice.choices().forEach(words::addAll);
-                words.removeIf(word -> word.charAt(0) == '{');
+                words.removeIf(word -> word.charAt(0) == '{' || word.equals(GAP_MARK));
             }
         }
         return words;
@@ -181,16 +206,15 @@ public final class Phrase {
     private int matchWords(
             Words choice, int had, int index, int at, List<Token> tokens, int limit, Slots slots, BitSet words) {
         for (List<String> sequence : choice.choices()) {
-            int after = after(sequence, at, tokens, limit, slots);
+            BitSet own = new BitSet();
+            int after = after(sequence, 0, at, tokens, limit, slots, own);
             if (after >= 0) {
                 int end = had + 1 < choice.most()
                         ? matchWords(choice, had + 1, index, after, tokens, limit, slots, words)
                         : -1;
                 end = end < 0 ? match(index + 1, after, tokens, limit, slots, words) : end;
                 if (end >= 0) {
-                    if (!sequence.contains("{crop}")) {
-                        words.set(at, after);
-                    }
+                    words.or(own);
                     return end;
                 }
             }
@@ -198,23 +222,48 @@ public final class Phrase {
         return -1;
     }
 
-    /** Where a choice's words and slots end, −1 when they do not stand here. */
-    private static int after(List<String> sequence, int at, List<Token> tokens, int limit, Slots slots) {
+    /** Where a choice's words and slots end, those from {@code item} on; −1 when they do not stand here. */
+    private static int after(
+            List<String> sequence, int item, int at, List<Token> tokens, int limit, Slots slots, BitSet own) {
         int after = at;
-        for (String item : sequence) {
-            if (after >= limit) {
+        for (int i = item; i < sequence.size(); i++) {
+            String word = sequence.get(i);
+            if (word.equals(GAP_MARK)) {
+                return afterGap(sequence, i + 1, after, tokens, limit, slots, own);
+            }
+            int next = after < limit ? afterOne(word, after, tokens, slots) : -1;
+            if (next < 0 || next > limit) {
                 return -1;
             }
-            if (item.charAt(0) == '{') {
-                after = slots.end(item.substring(1, item.length() - 1), after);
-            } else {
-                after = tokens.get(after).is(item) ? after + 1 : -1;
+            if (!word.equals("{crop}")) {
+                own.set(after, next);
             }
-            if (after < 0 || after > limit) {
+            after = next;
+        }
+        return after;
+    }
+
+    private static int afterOne(String word, int at, List<Token> tokens, Slots slots) {
+        if (word.charAt(0) == '{') {
+            return slots.end(word.substring(1, word.length() - 1), at);
+        }
+        return tokens.get(at).is(word) ? at + 1 : -1;
+    }
+
+    private static int afterGap(
+            List<String> sequence, int item, int at, List<Token> tokens, int limit, Slots slots, BitSet own) {
+        for (int skip = at; skip <= Math.min(limit, at + GAP); skip++) {
+            BitSet behind = new BitSet();
+            int end = after(sequence, item, skip, tokens, limit, slots, behind);
+            if (end >= 0) {
+                own.or(behind);
+                return end;
+            }
+            if (skip < limit && tokens.get(skip).endsSentence()) {
                 return -1;
             }
         }
-        return after;
+        return -1;
     }
 
     private int matchSlot(Slot slot, int index, int at, List<Token> tokens, int limit, Slots slots, BitSet words) {

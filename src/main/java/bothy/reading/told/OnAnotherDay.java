@@ -12,6 +12,25 @@ import java.util.Set;
 final class OnAnotherDay {
     private OnAnotherDay() {}
 
+    /** The first of several doings without the count that belongs to a later day: "sown 8/5, then 10 more on 15/5". */
+    static Told first(Passage passage, Clause clause, Told first) {
+        List<DaySaid> days = Passage.within(passage.days(), clause.from(), clause.to());
+        if (days.size() < 2 || first.event().count() == null) {
+            return first;
+        }
+        boolean later = passage.counts(clause.from(), clause.to()).stream()
+                .filter(number -> (int) number.value() == first.event().count())
+                .anyMatch(number -> number.start() >= days.get(0).end()
+                        && days.get(1).start() - number.end() >= 0
+                        && days.get(1).start() - number.end() <= 2);
+        boolean alone = passage.counts(clause.from(), clause.to()).stream()
+                .noneMatch(number -> number.end() <= days.get(0).start()
+                        && (int) number.value() == first.event().count());
+        return later && alone && !days.get(1).past().equals(days.get(0).past())
+                ? first.with(first.event().withCount(null))
+                : first;
+    }
+
     static List<Told> of(Passage passage, Clause clause, Told first) {
         List<Told> again = new ArrayList<>();
         for (DaySaid day : Passage.within(passage.days(), clause.from(), clause.to())) {

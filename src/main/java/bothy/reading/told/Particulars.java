@@ -84,7 +84,7 @@ public final class Particulars {
         return oneOf
                 && passage.tokens().subList(0, number.start()).stream()
                         .anyMatch(token -> notCounts.contains(token.word()))
-                && passage.word(number.start() - 1).equals("and");
+                && Set.of("and", ",", "plus").contains(passage.word(number.start() - 1));
     }
 
     /** "A cucumber", "our first ripe tomato". */
@@ -94,7 +94,11 @@ public final class Particulars {
                 first ? picked : Set.of("a", "an", "another", "single").contains(passage.word(at));
         boolean several = counted.contains(passage.word(crop.end()))
                 && passage.word(crop.end()).endsWith("s");
+        int place = at;
+        boolean measured = passage.quantities().stream().anyMatch(quantity -> quantity.covers(place));
         return article
+                && !measured
+                && !(passage.word(at).equals("single") && passage.word(at - 1).equals("every"))
                 && !several
                 && !crop.plural()
                 && !mass.contains(passage.word(crop.end() - 1))
@@ -174,9 +178,14 @@ public final class Particulars {
 
     /** A number by itself when the clause is about one crop: "potted on 6", "4 up so far", "6 seeds to a pot". */
     Integer loose(Passage passage, Clause clause, List<NumberSaid> numbers) {
+        boolean aids = Set.of("supported", "protected", "watered", "fed")
+                .contains(clause.action().action());
         for (NumberSaid number : numbers) {
             String next = passage.word(number.end());
             String last = passage.word(number.start() - 1);
+            if (aids && !Set.of("plants", "of", "pots", "more").contains(next) && !next.isEmpty()) {
+                continue; // "A wigwam of 8 canes" counts canes.
+            }
             boolean pronoun = passage.word(number.start()).equals("one")
                     && Set.of(
                                     "the", "this", "that", "which", "other", "no", "each", "every", "any", "last",
@@ -225,10 +234,27 @@ public final class Particulars {
         if (amount == null) {
             return event;
         }
+        if (Set.of(What.WATERED, What.FED).contains(event.what()) && each(passage, amount)) {
+            return event.withAmount(amount.value(), amount.unit()).withDetail("each");
+        }
         if (event.what() == What.RAIN && amount.unit().equals("m")) {
             return event.withAmount(Math.round(amount.value() * 100_000) / 100.0, "mm");
         }
         return event.withAmount(amount.value(), amount.unit());
+    }
+
+    /** "2 litres each", "a can per plant", "each got a litre": what one plant got. */
+    private static boolean each(Passage passage, Quantity amount) {
+        int after = passage.word(amount.end()).equals("of") ? amount.end() + 2 : amount.end();
+        boolean behind = Set.of("each", "apiece").contains(passage.word(after))
+                || Set.of("per", "a", "to", "for", "every").contains(passage.word(after))
+                        && Set.of("plant", "pot", "each", "every", "one", "bag", "growbag", "tub", "vine", "bush")
+                                .contains(passage.word(after + 1));
+        boolean before = false;
+        for (int at = Math.max(0, amount.start() - 4); at < amount.start(); at++) {
+            before |= Set.of("each", "every").contains(passage.word(at));
+        }
+        return behind || before;
     }
 
     private static Quantity amount(What what, Passage passage, Clause clause, CropSaid crop) {

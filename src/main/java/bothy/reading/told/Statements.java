@@ -19,6 +19,9 @@ import java.util.Set;
 /** Makes statements and plans of clauses: for each crop of a clause one, with its count, amount, place, day and plantings. */
 public final class Statements {
     private static final Set<String> ALL = Set.of("everything", "everyone", "lot", "whole", "everybody", "entire");
+    /** A day without a year that lies further ahead is more likely one that is over, days. */
+    private static final int SOON = 90;
+
     private static final int MOST_PLANTS = 20_000;
     private final Particulars particulars;
     private final WhatMeant whatMeant;
@@ -73,7 +76,10 @@ public final class Statements {
         int verb = clause.action().words().nextSetBit(0);
         boolean began = Set.of("was", "were", "been", "started", "finished", "spent", "began")
                 .contains(passage.word(verb - 1));
-        boolean either = day.past().isBefore(today) && day.future().isAfter(today) && !began;
+        boolean either = day.past().isBefore(today)
+                && day.future().isAfter(today)
+                && !began
+                && day.future().isBefore(today.plusDays(SOON));
         return day.past().isAfter(today) || either;
     }
 
@@ -105,7 +111,9 @@ public final class Statements {
             withoutCrop(passage, clause, before).forEach(one -> told.add(finished(passage, clause, one, day)));
         }
         if (told.size() == 1 && told.get(0).event().count() != null) {
-            told.addAll(OnAnotherDay.of(passage, clause, told.get(0)));
+            List<Told> again = OnAnotherDay.of(passage, clause, told.get(0));
+            told.set(0, again.isEmpty() ? told.get(0) : OnAnotherDay.first(passage, clause, told.get(0)));
+            told.addAll(again);
         }
         return told;
     }
@@ -212,7 +220,10 @@ public final class Statements {
         if (what == What.NOTE && clause.action().detail() != null) {
             return new Unnamed(passage, clause, before).seen(Told.of(event, from, to));
         }
-        if (what == What.TEMPERATURE || what.ofThePlot() || what == What.NOTE || what == What.SOIL_CHECKED) {
+        if (what == What.NOTE) {
+            return List.of(Notes.told(PlotEvents.told(event, passage, clause), passage, clause));
+        }
+        if (what == What.TEMPERATURE || what.ofThePlot() || what == What.SOIL_CHECKED) {
             return List.of(Told.of(PlotEvents.told(event, passage, clause), from, to));
         }
         event = event.withCount(particulars.loose(passage, clause, passage.counts(clause.from(), clause.to())));

@@ -59,6 +59,10 @@ final class Unnamed {
     }
 
     private Told alone(Told told, List<Planting> growing, boolean ofAll) {
+        List<String> spokenOf = passage.situation().crops();
+        if (spokenOf.size() == 1 && (points() || !ofAll)) {
+            return told.with(told.event().withPlanting(null, spokenOf.get(0))).assuming("crop");
+        }
         if (growing.size() == 1 && told.event().what() != What.SOWN) {
             return one(told, growing.get(0)).assuming("crop");
         }

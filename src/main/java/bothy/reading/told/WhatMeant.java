@@ -7,6 +7,7 @@ import bothy.reading.said.Clause;
 import bothy.reading.said.CropSaid;
 import bothy.reading.said.Passage;
 import bothy.reading.said.PlaceSaid;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 
@@ -36,6 +37,29 @@ final class WhatMeant {
             "loft",
             "cellar",
             "larder");
+    private static final Set<What> SCATTERED = EnumSet.of(What.WATERED, What.MOVED, What.PROTECTED, What.FED);
+    private static final Set<String> PUTTING = Set.of(
+            "put",
+            "popped",
+            "pop",
+            "stuck",
+            "sprinkled",
+            "sprinkle",
+            "scattered",
+            "shook",
+            "dropped",
+            "spread",
+            "shoved",
+            "bunged",
+            "chucked",
+            "threw",
+            "tossed",
+            "moved",
+            "set",
+            "laid",
+            "pushed",
+            "pressed",
+            "poked");
     private static final Set<String> POTTED = Set.of("pot", "pots", "plants", "plant", "seedlings", "tray", "trays");
     private final CropNames cropNames;
 
@@ -74,6 +98,15 @@ final class WhatMeant {
         String action = clause.action().action();
         if (!action.equals("planted")) {
             What what = What.of(action).orElse(What.NOTE);
+            if (SCATTERED.contains(what) && seedPut(passage, clause, crop)) {
+                return What.SOWN;
+            }
+            if (what == What.SUPPORTED && hungUp(passage, clause, crop)) {
+                return What.STORED;
+            }
+            if (what == What.HARVESTED && cleared(passage, clause, crop)) {
+                return What.DIED;
+            }
             boolean put = what == What.MOVED
                     && passage.word(clause.action().words().nextSetBit(0)).equals("put");
             if (put && says(passage, clause, Set.of("slips", "plants", "seedlings", "plugs", "transplants"))) {
@@ -83,6 +116,33 @@ final class WhatMeant {
             return what == What.PLANTED_OUT ? seed ? What.SOWN : transplanted(passage, clause) : what;
         }
         return planted(passage, clause, crop);
+    }
+
+    /** "Sprinkled some rocket seed", "put 5 squash seeds in the propagator". */
+    private static boolean seedPut(Passage passage, Clause clause, CropSaid crop) {
+        boolean seed = crop != null
+                && Set.of("seed", "seeds", "pips").contains(passage.word(crop.end()))
+                && !passage.word(crop.end() + 1).equals("tray");
+        return seed && PUTTING.contains(passage.word(clause.action().words().nextSetBit(0)));
+    }
+
+    /** "Strung the onions up in the shed": not the plants but what they bore. */
+    private boolean hungUp(Passage passage, Clause clause, CropSaid crop) {
+        return crop != null
+                && cropNames.hung(crop.crop())
+                && Set.of("strung", "string", "hung", "hang", "tied", "tie", "stringing", "tying")
+                        .contains(passage.word(clause.action().words().nextSetBit(0)));
+    }
+
+    /** "Pulled up the courgettes", "pulled up all the plants": who wants fruit pulls the plants when they are done. */
+    private boolean cleared(Passage passage, Clause clause, CropSaid crop) {
+        boolean up = Set.of("pulled", "pull", "pulling", "ripped", "yanked", "dug")
+                        .contains(passage.word(clause.action().words().nextSetBit(0)))
+                && clause.action().words().cardinality() > 1;
+        boolean weighed = Passage.within(passage.quantities(), clause.from(), clause.to()).stream()
+                .anyMatch(quantity -> quantity.unit().equals("kg"));
+        boolean plants = says(passage, clause, Set.of("plants", "vines", "haulms", "stumps"));
+        return up && !weighed && (crop == null ? plants : cropNames.fruiting(crop.crop()));
     }
 
     /** "Transplanted into pots" is potting on, not planting out. */
