@@ -14,6 +14,7 @@ import bothy.garden.Event;
 import bothy.garden.Inquiry;
 import bothy.garden.Plan;
 import bothy.garden.Planting;
+import bothy.garden.Question;
 import bothy.garden.SignSeen;
 import bothy.garden.WeatherDay;
 import bothy.garden.What;
@@ -28,6 +29,9 @@ import java.util.TreeMap;
 
 /** Turns a day into the facts that the rules match. */
 final class DayFacts {
+    /** Topic of the question what can be sown now. */
+    private static final String NOW = "now";
+
     private static final String PACKET = "packet:";
     /** Rules look a fortnight back and ahead. */
     private static final int NEAR_DAYS = 14;
@@ -118,11 +122,21 @@ final class DayFacts {
         for (Inquiry inquiry : day.inquiries()) {
             inquiry.plantings().forEach(id -> day.garden().planting(id).ifPresent(one -> subjects.put(id, one)));
             packet(inquiry.crop(), ofNextSowing(inquiry, sheets) ? List.of() : inquiry.plantings(), subjects);
+            if (anyCrop(inquiry)) {
+                sheets.keySet().forEach(crop -> packet(crop, List.of(), subjects));
+            }
         }
         for (Plan plan : day.plans()) {
             packet(plan.crop(), plan.plantings(), subjects);
         }
         return subjects;
+    }
+
+    /** "What can I sow now?" is asked of every crop there is a sheet for. */
+    private static boolean anyCrop(Inquiry inquiry) {
+        return inquiry.question() == Question.WHAT_TO_GROW
+                && inquiry.crop() == null
+                && inquiry.plantings().isEmpty();
     }
 
     private static void packet(String crop, List<String> plantings, Map<String, Planting> subjects) {
@@ -173,6 +187,9 @@ final class DayFacts {
         for (Inquiry inquiry : day.inquiries()) {
             for (String planting : about(inquiry, sheets)) {
                 facts.add(new Asked(inquiry.question(), planting, inquiry.topic()));
+            }
+            if (anyCrop(inquiry)) {
+                sheets.keySet().forEach(crop -> facts.add(new Asked(inquiry.question(), PACKET + crop, NOW)));
             }
         }
         for (Plan plan : day.plans()) {

@@ -59,7 +59,7 @@ final class AboutWhat {
         Inquiry open = null;
         for (Inquiry inquiry : heard.inquiries()) {
             Inquiry meant = namesNone(inquiry) && needsACrop(inquiry) ? meant(inquiry) : inquiry;
-            if (namesNone(meant) && needsACrop(meant) && meant.question() != Question.OTHER) {
+            if (namesNone(meant) && needsACrop(meant)) {
                 open = meant;
             }
             settled.add(meant);
@@ -135,8 +135,8 @@ final class AboutWhat {
         boolean frost = inquiry.question() == Question.SAFE && "frost".equals(inquiry.topic());
         boolean can = inquiry.label() != null;
         boolean compost = inquiry.question() == Question.HOW_MANY_FIT && "compost".equals(inquiry.topic());
-        boolean matter =
-                inquiry.question() == Question.OTHER && inquiry.topic() != null && !OF_PLANTS.contains(inquiry.topic());
+        boolean matter = inquiry.question() == Question.OTHER
+                && (inquiry.topic() == null || !OF_PLANTS.contains(inquiry.topic()));
         return !PLOT.contains(inquiry.question()) && !frost && !can && !compost && !matter;
     }
 }

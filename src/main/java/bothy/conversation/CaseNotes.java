@@ -48,6 +48,8 @@ final class CaseNotes {
             "haven't looked",
             "idk");
     private static final int SHORT_ANSWER_WORDS = 6;
+    private static final Set<What> BEGINNINGS =
+            Set.of(What.SOWN, What.PLANTED_OUT, What.POTTED_ON, What.PRICKED_OUT, What.THINNED, What.HARVESTED);
 
     private final Reading reading;
     private final Troubles troubles;
@@ -228,7 +230,7 @@ final class CaseNotes {
         }
         List<Finding> found = found();
         boolean tells = found.stream().anyMatch(one -> troubles.tells(one.about(), one.found()));
-        List<String> names = new ArrayList<>(reading.looseSigns(message.text(), situation));
+        List<String> names = new ArrayList<>(begins(heard) ? List.of() : reading.looseSigns(message.text(), situation));
         if (names.isEmpty() && tells) {
             names.add(Troubles.UNNAMED);
         }
@@ -242,6 +244,13 @@ final class CaseNotes {
         List<Entry> entries = new ArrayList<>(signs);
         entries.addAll(of(List.of(signs.get(0)), found));
         return entries;
+    }
+
+    /** Whoever tells of sowing or planting names seed, holes and cold without any trouble. */
+    private static boolean begins(Heard heard) {
+        return heard.statements().stream()
+                .map(statement -> statement.event().what())
+                .anyMatch(BEGINNINGS::contains);
     }
 
     /** "In flower" and "up" are events first, and only then signs of bolting or of nothing coming up. */

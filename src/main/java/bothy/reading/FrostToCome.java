@@ -122,7 +122,9 @@ final class FrostToCome {
 
     /** The same where the sentence itself asks, unless it asks of something else. */
     static Inquiry asked(Inquiry own) {
-        boolean whetherSafe = own.question() == Question.SAFE || own.question() == Question.OTHER;
+        boolean whetherBad = own.question() == Question.OTHER
+                && (own.topic() == null || own.topic().equals("normal"));
+        boolean whetherSafe = own.question() == Question.SAFE || whetherBad;
         return whetherSafe ? own.asking(Question.SAFE).withTopic("frost") : own;
     }
 }

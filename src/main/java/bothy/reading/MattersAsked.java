@@ -38,7 +38,8 @@ final class MattersAsked {
 
     /** The question with its matter as topic, as {@link Question#OTHER}; as it was when it asks of something else. */
     Inquiry in(Inquiry inquiry, Passage passage, int from, int to) {
-        if (!OPEN.contains(inquiry.question())) {
+        boolean settled = inquiry.question() == Question.OTHER && inquiry.topic() != null;
+        if (settled || !OPEN.contains(inquiry.question())) {
             return inquiry;
         }
         return matters.find(passage.tokens(), from, to, passage).stream()

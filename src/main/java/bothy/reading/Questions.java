@@ -84,11 +84,16 @@ final class Questions {
             "cool");
     /** What the question word adds to a phrase of its kind: less than one word that carries meaning. */
     private static final int LEAD = 2;
+    /** What a frame weighs against phrases, and what each of its names adds. */
+    private static final int FRAME = 0;
+
+    private static final int NAME = 1;
+    private static final int REPORT_REACH = 12;
     /** How far into a question its question word stands at most, in words. */
     private static final int NEAR_HEAD = 2;
 
     private static final Set<String> INVERTED = Set.of(
-            "do", "does", "did", "is", "are", "was", "can", "could", "should", "shall", "will", "would", "may", "might",
+            "do", "does", "is", "are", "was", "can", "could", "should", "shall", "will", "would", "may", "might",
             "have", "has", "am", "how", "what", "when", "which", "why", "where");
     private static final Set<String> SUBJECTS = Set.of(
             "i", "we", "it", "they", "that", "this", "these", "those", "you", "the", "my", "our", "there", "anyone",
@@ -147,14 +152,16 @@ final class Questions {
 
     private final PhraseBook<String> cues = new PhraseBook<>();
     private final PhraseBook<String> marked = new PhraseBook<>();
+    private final PhraseBook<String> reports = new PhraseBook<>();
     private final PhraseBook<Question> asked = new PhraseBook<>();
     private final PhraseBook<Question> always = new PhraseBook<>();
     private final PhraseBook<String> topics = new PhraseBook<>();
     private final PhraseBook<Set<Question>> leads = new PhraseBook<>();
     private final Set<String> little;
+    private final Framed framed;
     private final NumbersAsked numbers;
-    private final ClimateAsked climate;
     private final MattersAsked matters;
+    private final ClimateAsked climate;
 
     Questions(Words words) {
         Map<String, List<String>> groups = new HashMap<>();
@@ -179,13 +186,15 @@ final class Questions {
             words.list(FILE, at + "/to").forEach(name -> kinds.add(question(words, name)));
             words.list(FILE, at + "/by").forEach(text -> add(words, at + "/by", text, groups, leads, kinds));
         });
+        words.list(FILE, "/reports").forEach(text -> add(words, "/reports", text, groups, reports, text));
+        framed = new Framed(words);
         numbers = new NumbersAsked(words);
-        climate = new ClimateAsked(words);
         matters = new MattersAsked(words);
+        climate = new ClimateAsked(words);
         little = new HashSet<>(words.list(FILE, "/little"));
     }
 
-    private static Question question(Words words, String name) {
+    static Question question(Words words, String name) {
         return Question.of(name)
                 .orElseThrow(() -> new RulesBroken(List.of(words.problem(
                         FILE,
@@ -209,9 +218,10 @@ final class Questions {
         all.addAll(asked.vocabulary());
         all.addAll(always.vocabulary());
         all.addAll(topics.vocabulary());
+        all.addAll(framed.vocabulary());
         all.addAll(numbers.vocabulary());
-        all.addAll(climate.vocabulary());
         all.addAll(matters.vocabulary());
+        all.addAll(climate.vocabulary());
         return all;
     }
 
@@ -229,6 +239,10 @@ final class Questions {
 
     /** The token at which a sentence starts to ask, or −1 when it does not ask. */
     int begins(Passage passage, int[] sentence) {
+        if (!reports.all(passage.tokens(), sentence[0], Math.min(sentence[1], sentence[0] + REPORT_REACH), passage)
+                .isEmpty()) {
+            return -1;
+        }
         boolean mark = sentence[1] < passage.size() && passage.word(sentence[1]).equals("?");
         int begins = first(cues.all(passage.tokens(), sentence[0], sentence[1], passage));
         for (Found<String> cue : marked.all(passage.tokens(), sentence[0], sentence[1], passage)) {
@@ -339,7 +353,11 @@ final class Questions {
                 best = found;
             }
         }
-        return best == null ? Framed.question(passage, begins, sentence[1]) : best.meaning();
+        int sure = best == null ? 0 : weight(passage, best, led);
+        Framed.Told frame = framed.in(passage, told ? begins : sentence[0], sentence[1]);
+        return frame != null && FRAME + NAME * frame.names() > sure
+                ? frame.question()
+                : best == null ? Question.OTHER : best.meaning();
     }
 
     private static final List<Question> ORDER = List.of(

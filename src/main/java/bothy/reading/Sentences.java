@@ -29,6 +29,27 @@ final class Sentences {
     /** Doings that a sign may use the words of: "covered in greenfly", "flowers dropping". */
     private static final Set<String> SEEN = Set.of("fruit-set", "emerged", "colour-turned", "protected", "note");
 
+    private static final int DIG_REACH = 6;
+    private static final Set<String> SOIL = Set.of(
+            "ground",
+            "bed",
+            "beds",
+            "plot",
+            "soil",
+            "trench",
+            "trenches",
+            "hole",
+            "holes",
+            "manure",
+            "muck",
+            "compost",
+            "garden",
+            "patch",
+            "border",
+            "earth",
+            "pond",
+            "path",
+            "weeds");
     private static final Set<String> KITCHEN = Set.of(
             "salad",
             "soup",
@@ -181,6 +202,7 @@ final class Sentences {
                         || coveredIn(passage, action)
                         || uncovered(passage, action)
                         || cooked(passage, action)
+                        || dugOver(passage, action)
                         || bought(passage, action)));
         return passage.with(kept);
     }
@@ -198,6 +220,21 @@ final class Sentences {
                 && passage.word(action.lastWord()).equals("off");
         for (int at = action.start(); off && at < action.lastWord(); at++) {
             if (COVERS.contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "Dug the ground over", "dug muck into the trench" gathers none. */
+    private static boolean dugOver(Passage passage, ActionSaid action) {
+        boolean digs = action.action().equals("harvested")
+                && Set.of("dug", "digging", "dig", "forked").contains(passage.word(action.start()));
+        for (int at = action.start() + 1; digs && at < Math.min(passage.size(), action.start() + DIG_REACH); at++) {
+            if (passage.cropAt(at).isPresent() || passage.tokens().get(at).mark()) {
+                return false;
+            }
+            if (SOIL.contains(passage.word(at)) && !Set.of("from", "of").contains(passage.word(at - 1))) {
                 return true;
             }
         }

@@ -17,10 +17,12 @@ import java.util.Set;
 /** Finds what was done or seen: the verbs of the words files in all their forms, and their standing phrases. */
 public final class Actions {
     private static final String FILE = "actions";
+    private static final Set<String> PARTICLES = Set.of("out", "on", "up", "in", "off", "down");
     private static final String DETERMINER =
             "(a|an|the|their|its|them|another|first|second|third|fourth|final|last|good|quick|proper|bit of|some|more|weekly|light|heavy|big|all|my|our|of)";
     private final PhraseBook<Told> book = new PhraseBook<>();
     private final Set<String> verbs = new HashSet<>();
+    private final Set<String> pairs = new HashSet<>();
 
     private record Told(String action, Form form, boolean state, String detail) {}
 
@@ -49,9 +51,16 @@ public final class Actions {
     private void addNouns(
             Words words, String at, Map<String, List<String>> groups, Conjugation conjugation, String action) {
         for (String noun : words.list(FILE, at)) {
+            String giving = "give .. " + DETERMINER + "* " + noun;
+            Phrase give = new Phrase(giving, groups);
             conjugation
-                    .forms("give .. " + DETERMINER + "* " + noun)
-                    .forEach((text, form) -> add(words, at, text, groups, new Told(action, form, false, null)));
+                    .forms(giving)
+                    .forEach((text, form) -> add(
+                            words,
+                            at,
+                            giving,
+                            form == Form.PLAIN ? give : give.inForm(text),
+                            new Told(action, form, false, null)));
             List.of(
                             "(had|have had|has had|got|getting) " + DETERMINER + "* " + noun,
                             "(did|done|doing|finished) " + DETERMINER + "* " + noun,
@@ -69,20 +78,29 @@ public final class Actions {
             String action,
             String detail) {
         for (String verb : words.list(FILE, at)) {
+            Phrase plain = new Phrase(verb, groups);
             conjugation.forms(verb).forEach((text, form) -> {
                 if (form == Form.PLAIN_S) {
                     return; // "seeds", "plants", "flowers" are nouns here far more often than verbs.
                 }
-                add(words, at, text, groups, new Told(action, form, false, detail));
+                Told told = new Told(action, form, false, detail);
+                add(words, at, verb, form == Form.PLAIN ? plain : plain.inForm(text), told);
                 int space = text.indexOf(' ');
                 verbs.add(space < 0 ? text : text.substring(0, space));
+                if (space > 0 && PARTICLES.contains(text.substring(space + 1))) {
+                    pairs.add(text);
+                }
             });
         }
     }
 
     private void add(Words words, String at, String text, Map<String, List<String>> groups, Told told) {
+        add(words, at, text, new Phrase(text, groups), told);
+    }
+
+    private void add(Words words, String at, String text, Phrase phrase, Told told) {
         try {
-            book.add(new Phrase(text, groups), told);
+            book.add(phrase, told);
         } catch (IllegalArgumentException wrong) {
             throw new RulesBroken(
                     List.of(words.problem(FILE, at, "\"" + text + "\" is no phrase: " + wrong.getMessage() + ".")));
@@ -91,6 +109,11 @@ public final class Actions {
 
     public Set<String> vocabulary() {
         return book.vocabulary();
+    }
+
+    /** Verbs with the little word that belongs to them: "plant out". */
+    Set<String> pairs() {
+        return pairs;
     }
 
     /** Words that a slip of the thumb is most likely meant for: the verbs. */
@@ -104,6 +127,9 @@ public final class Actions {
         for (PhraseBook.Found<Told> found : book.find(tokens, 0, tokens.size(), slots)) {
             Told told = found.meaning();
             if (told.form() == Form.PLAIN && noun(tokens, found) || told.form() == Form.ING && cover(tokens, found)) {
+                continue;
+            }
+            if (told.action().equals("note") && told.detail() == null && asked(tokens, found.start())) {
                 continue;
             }
             if (told.form() == null
@@ -144,14 +170,23 @@ public final class Actions {
                         .noneMatch(token -> token.mark() || token.is("and"));
     }
 
+    /** "Please note: 12 leeks transplanted" opens an entry, not a note. */
+    private static boolean asked(List<Token> tokens, int at) {
+        return at > 0
+                && Set.of("please", "kindly", "pls").contains(tokens.get(at - 1).word());
+    }
+
     /** "The harvest", "6 plant", "tomato feed" name things; only "I water" does. */
     private static boolean noun(List<Token> tokens, PhraseBook.Found<Told> found) {
         int at = found.start();
         if (found.place().length() > 1) {
             return false;
         }
+        if (at + 1 < tokens.size() && THINGS_AFTER.contains(tokens.get(at + 1).word())) {
+            return at == 0 || STUFF.contains(tokens.get(at + 1).word());
+        }
         if (at == 0) {
-            return tokens.size() > 1 && THINGS_AFTER.contains(tokens.get(1).word());
+            return false;
         }
         Token before = tokens.get(at - 1);
         return !before.mark() && !BEFORE_VERB.contains(before.word());
@@ -189,8 +224,14 @@ public final class Actions {
             "of",
             "on");
 
+    private static final Set<String> STUFF =
+            Set.of("net", "nets", "cloth", "butt", "catalogue", "tray", "trays", "house");
     /** "Seed catalogue", "plant food", "water butt": names of things at the head of a message. */
     private static final Set<String> THINGS_AFTER = Set.of(
+            "net",
+            "nets",
+            "cloth",
+            "house",
             "catalogue",
             "catalogues",
             "catalog",

@@ -189,6 +189,7 @@ public final class Clauses {
         boolean led = Set.of("i", "we", "that", "which").contains(passage.word(one.start() - 1))
                 || passage.crops().stream().anyMatch(crop -> crop.end() == one.start());
         return joined
+                && !passage.word(next.start() - 1).equals("to")
                 && named
                 && led
                 && one.form() == Form.PAST

@@ -156,7 +156,8 @@ public final class CropNames {
         boolean grown = plantings.stream().anyMatch(planting -> planting.crop().equals(crop));
         boolean named = found.stream().anyMatch(other -> !other.meaning().careful());
         if (named && !grown) {
-            return beside.contains(tokens.get(name.start()).word()) && ledByNumber(tokens, name.start());
+            return beside.contains(tokens.get(name.start()).word())
+                    && (ledByNumber(tokens, name.start()) || inList(found, index, tokens));
         }
         return plantings.stream().anyMatch(planting -> planting.crop().equals(crop))
                 || ledByNumber(tokens, name.start())
@@ -213,8 +214,22 @@ public final class CropNames {
     private static boolean ledByNumber(List<Token> tokens, int at) {
         return at > 0
                 && (tokens.get(at - 1).sort() == Token.Sort.NUMBER
-                        || Set.of("my", "our", "of", "dozen", "doz", "hundred")
+                        || Set.of("my", "our", "me", "of", "dozen", "doz", "hundred")
                                 .contains(tokens.get(at - 1).word()));
+    }
+
+    /** "Kale, cabbage and sprouts". */
+    private static boolean inList(List<Found<Name>> found, int index, List<Token> tokens) {
+        int start = found.get(index).start();
+        int joint = start > 0
+                        && Set.of("the", "some", "my", "our")
+                                .contains(tokens.get(start - 1).word())
+                ? start - 2
+                : start - 1;
+        return index > 0
+                && joint > 0
+                && found.get(index - 1).end() == joint
+                && (tokens.get(joint).is("and") || tokens.get(joint).is(","));
     }
 
     private static boolean beside(List<Found<Name>> found, int index, int other) {

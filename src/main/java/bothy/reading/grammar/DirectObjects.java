@@ -82,6 +82,9 @@ final class DirectObjects {
             "flowering");
     private static final Set<String> FINITE =
             Set.of("are", "is", "have", "has", "look", "looks", "looking", "seem", "seems", "were", "need", "needs");
+    /** "The onion bed" is a place. */
+    private static final Set<String> BEDS = Set.of("bed", "beds", "patch", "cage", "border", "plot");
+
     private static final int REACH = 5;
 
     private DirectObjects() {}
@@ -95,6 +98,9 @@ final class DirectObjects {
     }
 
     private static boolean onlyWhere(Passage passage, ActionSaid action, CropSaid crop) {
+        if (BEDS.contains(passage.word(crop.end())) && alsoNamed(passage, action, crop)) {
+            return true;
+        }
         for (int at = crop.start() - 1; at >= Math.max(0, crop.start() - REACH); at--) {
             String word = passage.word(at);
             if (action.words().get(at)) {
@@ -110,6 +116,11 @@ final class DirectObjects {
             }
         }
         return false;
+    }
+
+    private static boolean alsoNamed(Passage passage, ActionSaid action, CropSaid crop) {
+        return passage.crops().stream()
+                .anyMatch(other -> other != crop && !other.thing() && other.start() >= action.start());
     }
 
     /** A crop after a comma that is itself the subject of what follows. */

@@ -85,7 +85,9 @@ public final class Grammar {
         right.addAll(quantities.vocabulary());
         right.addAll(seedAges.vocabulary());
         right.addAll(alsoKnown);
-        return new Spelling(shortForms, right, wanted, cropNames.pairs(), this::meaning);
+        Set<String> pairs = new HashSet<>(cropNames.pairs());
+        pairs.addAll(actions.pairs());
+        return new Spelling(shortForms, right, wanted, pairs, this::meaning);
     }
 
     /** What a word stands for when two spellings are equally near: its crop, or itself without its ending. */

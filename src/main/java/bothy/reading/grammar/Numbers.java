@@ -77,6 +77,11 @@ public final class Numbers {
     /** "3 dozen", "2 hundred". */
     private static NumberSaid dozens(List<Token> tokens, NumberSaid number) {
         String next = number.end() < tokens.size() ? tokens.get(number.end()).word() : "";
+        if (next.equals("tenths")
+                && number.end() + 2 < tokens.size()
+                && tokens.get(number.end() + 1).is("of")) {
+            return new NumberSaid(number.start(), number.end() + 3, number.value() / 10, false);
+        }
         int times = next.equals("dozen") ? 12 : next.equals("hundred") ? 100 : next.equals("score") ? 20 : 1;
         return times == 1 ? number : new NumberSaid(number.start(), number.end() + 1, number.value() * times, false);
     }

@@ -54,18 +54,21 @@ public record Passage(
                         .mapToInt(PlaceSaid::end)
                         .findFirst()
                         .orElse(-1);
-            case "volume" ->
-                quantities.stream()
-                        .filter(quantity ->
-                                quantity.start() == at && quantity.unit().equals("L"))
-                        .mapToInt(Quantity::end)
-                        .findFirst()
-                        .orElse(-1);
+            case "volume" -> ending(quantities, at, "L");
+            case "depth" -> Math.max(ending(quantities, at, "mm"), ending(quantities, at, "m"));
             case "amount" -> ending(quantities, at);
             case "year" -> year(tokens.get(at)) ? at + 1 : -1;
             case "word" -> tokens.get(at).aWord() ? at + 1 : -1;
             default -> -1;
         };
+    }
+
+    private static int ending(List<Quantity> quantities, int at, String unit) {
+        return quantities.stream()
+                .filter(quantity -> quantity.start() == at && quantity.unit().equals(unit))
+                .mapToInt(Quantity::end)
+                .findFirst()
+                .orElse(-1);
     }
 
     /** A place where plants end up: "bed 4", "the allotment". */

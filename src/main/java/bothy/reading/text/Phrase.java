@@ -1,11 +1,8 @@
 package bothy.reading.text;
 
-import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * A phrase as the words files write it. Besides plain words it may hold: {@code word?} (may be missing), {@code (a|b c)} (one of),
@@ -15,24 +12,10 @@ import java.util.Set;
  */
 public final class Phrase {
     static final int GAP = 6;
-    private static final String GAP_MARK = "..";
-    private static final int MOST = 4;
-    private final List<Part> parts = new ArrayList<>();
-
-    private sealed interface Part permits Words, Gap, Slot {
-        boolean optional();
-    }
-
-    private record Words(List<List<String>> choices, int least, int most) implements Part {
-        @Override
-        public boolean optional() {
-            return least == 0;
-        }
-    }
-
-    private record Gap(boolean optional) implements Part {}
-
-    private record Slot(String name, boolean optional) implements Part {}
+    private final String text;
+    private final Map<String, List<String>> groups;
+    private final boolean whole;
+    private volatile List<PhraseParts.Part> parts;
 
     /** What stands at a place besides words: the end of a crop's name, a number, a date; −1 when there is none. */
     public interface Slots {
@@ -48,136 +31,37 @@ public final class Phrase {
     }
 
     /**
-     * @param text the phrase
+     * @param text the phrase; whether it can be read shows when it is put into a book
      * @param groups words of each named group
-     * @throws IllegalArgumentException with what is wrong when the phrase cannot be read
      */
     public Phrase(String text, Map<String, List<String>> groups) {
-        for (String piece : pieces(text)) {
-            char ending = piece.length() > 1 ? piece.charAt(piece.length() - 1) : ' ';
-            boolean marked = "?*+".indexOf(ending) >= 0;
-            parts.add(part(marked ? piece.substring(0, piece.length() - 1) : piece, ending, groups));
-        }
-        if (parts.isEmpty()) {
-            throw new IllegalArgumentException("a phrase without words");
-        }
+        this(text, groups, true);
     }
 
-    private static List<String> pieces(String text) {
-        List<String> pieces = new ArrayList<>();
-        int depth = 0;
-        StringBuilder piece = new StringBuilder();
-        for (char c : (text.toLowerCase(java.util.Locale.ROOT) + " ").toCharArray()) {
-            depth += c == '(' ? 1 : c == ')' ? -1 : 0;
-            if (Character.isWhitespace(c) && depth == 0) {
-                if (!piece.isEmpty()) {
-                    pieces.add(piece.toString());
-                }
-                piece.setLength(0);
-            } else {
-                piece.append(c);
-            }
-        }
-        if (depth != 0) {
-            throw new IllegalArgumentException("the brackets in \"" + text + "\" do not close");
-        }
-        return pieces;
+    private Phrase(String text, Map<String, List<String>> groups, boolean whole) {
+        this.text = text;
+        this.groups = groups;
+        this.whole = whole;
     }
 
-    private static Part part(String bare, char ending, Map<String, List<String>> groups) {
-        boolean optional = ending == '?' || ending == '*';
-        if (bare.equals(GAP_MARK)) {
-            return new Gap(optional);
-        }
-        if (bare.startsWith("{") && bare.endsWith("}")) {
-            return new Slot(bare.substring(1, bare.length() - 1), optional);
-        }
-        List<List<String>> choices = new ArrayList<>();
-        String inside = bare.startsWith("(") ? bare.substring(1, bare.length() - 1) : bare;
-        for (String choice : Choices.of(inside)) {
-            addChoice(choice, groups, choices);
-        }
-        choices.sort((a, b) -> b.size() - a.size());
-        return new Words(choices, optional ? 0 : 1, ending == '*' || ending == '+' ? MOST : 1);
+    /** The same phrase in other words at its head ("sowed .. in" of "sow .. in"), of which only the head is new. */
+    public Phrase inForm(String form) {
+        return new Phrase(form, groups, false);
     }
 
-    private static void addChoice(String choice, Map<String, List<String>> groups, List<List<String>> choices) {
-        if (!choice.startsWith("@")) {
-            choices.add(words(choice));
-            return;
-        }
-        List<String> group = groups.get(choice.substring(1));
-        if (group == null) {
-            throw new IllegalArgumentException("there is no group \"" + choice.substring(1) + "\"");
-        }
-        group.forEach(member -> choices.add(words(member)));
+    /** @throws IllegalArgumentException with what is wrong when the phrase cannot be read */
+    Glance glance() {
+        return whole ? Glance.at(text, groups) : Glance.atHead(text, groups);
     }
 
-    /** The words of a choice as the scanner would cut them; a slot and a gap are kept as they are. */
-    private static List<String> words(String choice) {
-        List<String> words = new ArrayList<>();
-        for (String part : parts(choice)) {
-            if (plain(part) || part.equals(GAP_MARK) || part.charAt(0) == '{') {
-                words.add(part);
-            } else {
-                Scanner.scan(part).forEach(token -> words.addAll(Contractions.apart(token.word())));
-            }
+    /** Read when the phrase is first looked for: most of the thousands of phrases are not in a day. */
+    private List<PhraseParts.Part> parts() {
+        List<PhraseParts.Part> read = parts;
+        if (read == null) {
+            read = PhraseParts.of(text, groups);
+            parts = read;
         }
-        return words;
-    }
-
-    private static List<String> parts(String choice) {
-        List<String> parts = new ArrayList<>();
-        int start = 0;
-        for (int i = 0; i <= choice.length(); i++) {
-            if (i == choice.length() || choice.charAt(i) == ' ') {
-                if (i > start) {
-                    parts.add(choice.substring(start, i));
-                }
-                start = i + 1;
-            }
-        }
-        return parts;
-    }
-
-    private static boolean plain(String choice) {
-        for (int i = 0; i < choice.length(); i++) {
-            char c = choice.charAt(i);
-            if (c < 'a' || c > 'z') {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** All words that the phrase can hold. */
-    public Set<String> vocabulary() {
-        Set<String> words = new LinkedHashSet<>();
-        for (Part part : parts) {
-            if (part instanceof Words choice) {
-                choice.choices().forEach(words::addAll);
-                words.removeIf(word -> word.charAt(0) == '{' || word.equals(GAP_MARK));
-            }
-        }
-        return words;
-    }
-
-    /** The words that the phrase can begin with, or an empty set when it may begin with anything. */
-    Set<String> beginnings() {
-        Set<String> beginnings = new LinkedHashSet<>();
-        for (Part part : parts) {
-            if (!(part instanceof Words choice)) {
-                return Set.of();
-            }
-            if (choice.choices().stream().anyMatch(words -> words.get(0).charAt(0) == '{')) {
-                return Set.of();
-            }
-            choice.choices().forEach(words -> beginnings.add(words.get(0)));
-            if (!part.optional()) {
-                return beginnings;
-            }
-        }
-        return beginnings;
+        return read;
     }
 
     /** Where the phrase stands when it begins at a token, {@code null} when it does not. */
@@ -188,14 +72,14 @@ public final class Phrase {
     }
 
     private int match(int index, int at, List<Token> tokens, int limit, Slots slots, BitSet words) {
-        if (index == parts.size()) {
+        if (index == parts().size()) {
             return at;
         }
-        Part part = parts.get(index);
+        PhraseParts.Part part = parts().get(index);
         int end;
-        if (part instanceof Words choice) {
+        if (part instanceof PhraseParts.Words choice) {
             end = matchWords(choice, 0, index, at, tokens, limit, slots, words);
-        } else if (part instanceof Slot slot) {
+        } else if (part instanceof PhraseParts.Slot slot) {
             end = matchSlot(slot, index, at, tokens, limit, slots, words);
         } else {
             end = matchGap(index, at, tokens, limit, slots, words);
@@ -204,7 +88,14 @@ public final class Phrase {
     }
 
     private int matchWords(
-            Words choice, int had, int index, int at, List<Token> tokens, int limit, Slots slots, BitSet words) {
+            PhraseParts.Words choice,
+            int had,
+            int index,
+            int at,
+            List<Token> tokens,
+            int limit,
+            Slots slots,
+            BitSet words) {
         for (List<String> sequence : choice.choices()) {
             BitSet own = new BitSet();
             int after = after(sequence, 0, at, tokens, limit, slots, own);
@@ -228,7 +119,7 @@ public final class Phrase {
         int after = at;
         for (int i = item; i < sequence.size(); i++) {
             String word = sequence.get(i);
-            if (word.equals(GAP_MARK)) {
+            if (word.equals(PhraseParts.GAP_MARK)) {
                 return afterGap(sequence, i + 1, after, tokens, limit, slots, own);
             }
             int next = after < limit ? afterOne(word, after, tokens, slots) : -1;
@@ -266,7 +157,8 @@ public final class Phrase {
         return -1;
     }
 
-    private int matchSlot(Slot slot, int index, int at, List<Token> tokens, int limit, Slots slots, BitSet words) {
+    private int matchSlot(
+            PhraseParts.Slot slot, int index, int at, List<Token> tokens, int limit, Slots slots, BitSet words) {
         if (slot.name().equals("end")) {
             boolean ends = at == limit || tokens.get(at).mark();
             return ends ? match(index + 1, at, tokens, limit, slots, words) : -1;

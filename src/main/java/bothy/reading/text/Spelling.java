@@ -168,7 +168,14 @@ public final class Spelling {
             return token.spelled(bare);
         }
         List<String> nearest = nearest(bare);
-        return nearest.size() == 1 ? token.spelled(nearest.get(0)) : token;
+        return nearest.size() == 1 ? token.spelled(inThePast(bare, nearest.get(0))) : token;
+    }
+
+    /** "Wated" is meant for "watered", not for "water". */
+    private String inThePast(String word, String near) {
+        String past = near + "ed";
+        boolean told = word.endsWith("ed") && !near.endsWith("ed");
+        return told && wanted.getOrDefault(past.charAt(0), List.of()).contains(past) ? past : near;
     }
 
     private List<String> nearest(String word) {
@@ -200,6 +207,14 @@ public final class Spelling {
                 .toList();
         if (sameLetters.size() == 1) {
             return sameLetters;
+        }
+        if (word.endsWith("ed")) {
+            List<String> past = nearest.stream()
+                    .filter(candidate -> candidate.endsWith("ed"))
+                    .toList();
+            if (past.size() == 1) {
+                return past;
+            }
         }
         String first = nearest.get(0);
         boolean oneMeaning =

@@ -18,6 +18,10 @@ public final class Particulars {
     private static final Set<String> ENDS_NAME = Set.of(
             "in", "on", "at", "into", "with", "from", "for", "and", "but", ",", "(", ")", "-", ":", "to", "by", "per",
             "the", "is", "are", "were", "was", "after", "before", "then", "or", "/");
+    /** "A flower on a cucumber" counts no cucumbers. */
+    private static final Set<String> GROWTH = Set.of("flowering", "fruit-set", "note");
+
+    private static final Set<String> EXCEPT = Set.of("but", "bar", "except", "save", "barring");
     private final Set<String> notCounts;
     private final Set<String> counted;
     private final Set<String> mass;
@@ -40,7 +44,11 @@ public final class Particulars {
         if (crop.end() <= clause.from() && loose(passage, clause, numbers) != null) {
             return loose(passage, clause, numbers);
         }
-        Integer before = before(passage, numbers, crop, clause.action().action().equals("harvested"));
+        Integer each = Listed.ofEach(passage, clause, numbers);
+        if (each != null) {
+            return each;
+        }
+        Integer before = before(passage, numbers, crop, clause.action().action());
         if (before != null) {
             return before;
         }
@@ -53,17 +61,23 @@ public final class Particulars {
     }
 
     /** "6 little tomato plants", "4 of the toms", "2 trays of 12 lettuces". */
-    private Integer before(Passage passage, List<NumberSaid> numbers, CropSaid crop, boolean picked) {
+    private Integer before(Passage passage, List<NumberSaid> numbers, CropSaid crop, String action) {
+        if (notCounts.contains(passage.word(crop.end())) && !counted.contains(passage.word(crop.end()))) {
+            return null; // "Two radish sowings".
+        }
         for (int at = crop.start() - 1, words = 0; at >= 0 && words < 6; at--, words++) {
             int here = at;
             NumberSaid number = numbers.stream()
                     .filter(told -> told.end() == here + 1)
                     .findFirst()
                     .orElse(null);
+            if (number != null && EXCEPT.contains(passage.word(number.start() - 1))) {
+                return null; // "All but 3 of the onions".
+            }
             if (number != null) {
                 return ofRows(passage, number) ? null : named(passage, numbers, number);
             }
-            if (one(passage, at, crop, picked)) {
+            if (!GROWTH.contains(action) && one(passage, at, crop, action.equals("harvested"))) {
                 return 1;
             }
             boolean of = passage.word(at).equals("of")
@@ -89,6 +103,11 @@ public final class Particulars {
 
     /** "A cucumber", "our first ripe tomato". */
     private boolean one(Passage passage, int at, CropSaid crop, boolean picked) {
+        for (int between = at + 1; between < crop.start(); between++) {
+            if (passage.word(between).equals("of")) {
+                return false; // "The first harvest of spinach".
+            }
+        }
         boolean first = Set.of("first", "1st").contains(passage.word(at));
         boolean article =
                 first ? picked : Set.of("a", "an", "another", "single").contains(passage.word(at));
@@ -102,6 +121,7 @@ public final class Particulars {
                 && !several
                 && !crop.plural()
                 && !mass.contains(passage.word(crop.end() - 1))
+                && !mass.contains(crop.crop())
                 && crop.start() - at <= 3
                 && !notCounts.contains(passage.word(at + 1))
                 && !passage.word(at + 1).equals("sowing");
@@ -146,7 +166,7 @@ public final class Particulars {
                 || passage.crops().stream()
                         .anyMatch(next -> next.start() > number.start()
                                 && next.start() - number.end() <= 2
-                                && !passage.word(number.end()).equals(","))) {
+                                && !Set.of(",", "and", "plus").contains(passage.word(number.end())))) {
             return null;
         }
         String next = passage.word(number.end());
@@ -183,7 +203,9 @@ public final class Particulars {
         for (NumberSaid number : numbers) {
             String next = passage.word(number.end());
             String last = passage.word(number.start() - 1);
-            if (aids && !Set.of("plants", "of", "pots", "more").contains(next) && !next.isEmpty()) {
+            if (aids
+                    && !Set.of("plants", "of", "pots", "more").contains(next)
+                    && !clause.action().words().get(number.start() - 1)) {
                 continue; // "A wigwam of 8 canes" counts canes.
             }
             boolean pronoun = passage.word(number.start()).equals("one")
@@ -195,14 +217,28 @@ public final class Particulars {
                     || Set.of("per", "each", "every", "by", "to").contains(next)
                     || Set.of("each", "per", "a").contains(passage.word(number.end() + 1)) && counted.contains(next)
                     || Set.of("by", "bar", "but", "except", "off", "from").contains(last)
-                    || last.equals("at")
+                    || Set.of("at", "be", "hit", "reached", "until", "till", "by", "was", "is")
+                            .contains(last)
                     || last.equals("week")
                     || last.equals("day");
             if (!pronoun && !unit && standsAlone(passage, clause, number)) {
-                return whole(number.value());
+                return whole(number.value() * rowsOf(passage, numbers, number));
             }
         }
         return null;
+    }
+
+    /** "In 2 rows of 15" are thirty. */
+    private double rowsOf(Passage passage, List<NumberSaid> numbers, NumberSaid number) {
+        boolean of =
+                passage.word(number.start() - 1).equals("of") && notCounts.contains(passage.word(number.start() - 2));
+        return !of
+                ? 1
+                : numbers.stream()
+                        .filter(rows -> rows.end() == number.start() - 2)
+                        .mapToDouble(NumberSaid::value)
+                        .findFirst()
+                        .orElse(1);
     }
 
     private boolean standsAlone(Passage passage, Clause clause, NumberSaid number) {

@@ -74,6 +74,10 @@ public final class Statements {
         }
         LocalDate today = passage.situation().today();
         int verb = clause.action().words().nextSetBit(0);
+        boolean over = names(passage, clause, Set.of("completed", "done", "finished", "complete"));
+        if (over && !day.past().isAfter(today)) {
+            return false;
+        }
         boolean began = Set.of("was", "were", "been", "started", "finished", "spent", "began")
                 .contains(passage.word(verb - 1));
         boolean either = day.past().isBefore(today)
@@ -110,6 +114,9 @@ public final class Statements {
             DaySaid day = WhenTold.said(passage, clause);
             withoutCrop(passage, clause, before).forEach(one -> told.add(finished(passage, clause, one, day)));
         }
+        if (told.size() == 1 && told.get(0).event().what() == What.RAIN) {
+            return OnAnotherDay.rains(passage, clause, told.get(0));
+        }
         if (told.size() == 1 && told.get(0).event().count() != null) {
             List<Told> again = OnAnotherDay.of(passage, clause, told.get(0));
             told.set(0, again.isEmpty() ? told.get(0) : OnAnotherDay.first(passage, clause, told.get(0)));
@@ -134,7 +141,10 @@ public final class Statements {
         }
         Event event = Event.of(what, null, crop.single() || crop.certain() ? crop.crop() : null, null)
                 .withVariety(crop.variety())
-                .withCount(what == What.RAIN ? null : particulars.count(passage, clause, crop))
+                .withCount(
+                        what == What.RAIN || what == What.SOIL_CHECKED
+                                ? null
+                                : particulars.count(passage, clause, crop))
                 .withDetail(clause.action().detail());
         event = particulars.withAmount(event, passage, clause, crop);
         if (what == What.NOTE && clause.action().detail() == null) {
@@ -181,7 +191,7 @@ public final class Statements {
         return placed.oneOfCrops(crop.crops());
     }
 
-    private static Told withPlantings(Told told, List<Planting> fitting, CropSaid crop, Passage passage) {
+    static Told withPlantings(Told told, List<Planting> fitting, CropSaid crop, Passage passage) {
         if (fitting.isEmpty()) {
             return crop.single() || crop.certain() ? told : told.oneOfCrops(crop.crops());
         }

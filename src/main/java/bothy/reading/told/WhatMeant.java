@@ -60,6 +60,48 @@ final class WhatMeant {
             "pushed",
             "pressed",
             "poked");
+    private static final Set<What> KEPT = EnumSet.of(What.STORED, What.MOVED, What.SUPPORTED);
+    private static final int CURE_REACH = 5;
+    private static final Set<String> ANIMALS = Set.of(
+            "pigeon",
+            "pigeons",
+            "bird",
+            "birds",
+            "cat",
+            "cats",
+            "dog",
+            "dogs",
+            "fox",
+            "foxes",
+            "rabbit",
+            "rabbits",
+            "blackbird",
+            "blackbirds",
+            "crow",
+            "crows",
+            "rook",
+            "rooks",
+            "squirrel",
+            "squirrels",
+            "badger",
+            "badgers",
+            "mouse",
+            "mice",
+            "rat",
+            "rats",
+            "slug",
+            "slugs",
+            "snails",
+            "deer",
+            "hens",
+            "chickens",
+            "possum",
+            "possums",
+            "monkey",
+            "monkeys",
+            "parrots",
+            "cockatoos",
+            "toddler");
     private static final Set<String> POTTED = Set.of("pot", "pots", "plants", "plant", "seedlings", "tray", "trays");
     private final CropNames cropNames;
 
@@ -101,10 +143,13 @@ final class WhatMeant {
             if (SCATTERED.contains(what) && seedPut(passage, clause, crop)) {
                 return What.SOWN;
             }
+            if (KEPT.contains(what) && toCure(passage, clause)) {
+                return What.CURED;
+            }
             if (what == What.SUPPORTED && hungUp(passage, clause, crop)) {
                 return What.STORED;
             }
-            if (what == What.HARVESTED && cleared(passage, clause, crop)) {
+            if (what == What.HARVESTED && (cleared(passage, clause, crop) || byAnimal(passage, clause))) {
                 return What.DIED;
             }
             boolean put = what == What.MOVED
@@ -134,11 +179,39 @@ final class WhatMeant {
                         .contains(passage.word(clause.action().words().nextSetBit(0)));
     }
 
+    /** "Hung in the porch to cure", "put in the greenhouse to dry". */
+    private static boolean toCure(Passage passage, Clause clause) {
+        for (int at = clause.action().start();
+                at < Math.min(passage.size() - 1, clause.action().end() + CURE_REACH);
+                at++) {
+            if (passage.tokens().get(at).endsSentence()) {
+                return false;
+            }
+            if (passage.word(at).equals("to")
+                    && Set.of("cure", "dry", "harden").contains(passage.word(at + 1))
+                    && !passage.word(at + 2).equals("off")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "A pigeon pulled up 12 of my onions". */
+    private static boolean byAnimal(Passage passage, Clause clause) {
+        int verb = clause.action().words().nextSetBit(0);
+        return clause.from() < verb
+                && ANIMALS.contains(passage.word(verb - 1))
+                && clause.action().form() == bothy.reading.text.Conjugation.Form.PAST;
+    }
+
     /** "Pulled up the courgettes", "pulled up all the plants": who wants fruit pulls the plants when they are done. */
     private boolean cleared(Passage passage, Clause clause, CropSaid crop) {
         boolean up = Set.of("pulled", "pull", "pulling", "ripped", "yanked", "dug")
                         .contains(passage.word(clause.action().words().nextSetBit(0)))
                 && clause.action().words().cardinality() > 1;
+        up |= passage.word(clause.action().words().nextSetBit(0)).equals("cut")
+                && says(passage, clause, Set.of("down"))
+                && !says(passage, clause, Set.of("flower", "flowers", "haulms", "foliage"));
         boolean weighed = Passage.within(passage.quantities(), clause.from(), clause.to()).stream()
                 .anyMatch(quantity -> quantity.unit().equals("kg"));
         boolean plants = says(passage, clause, Set.of("plants", "vines", "haulms", "stumps"));
@@ -159,6 +232,9 @@ final class WhatMeant {
     private What planted(Passage passage, Clause clause, CropSaid crop) {
         if (says(passage, clause, SEED) || crop != null && crop.canMean("garlic")) {
             return What.SOWN;
+        }
+        if (toCure(passage, clause)) {
+            return What.CURED;
         }
         boolean young = says(passage, clause, PLANTS);
         boolean nursery = Passage.within(passage.places(), clause.from(), clause.to()).stream()

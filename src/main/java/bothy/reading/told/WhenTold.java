@@ -17,6 +17,9 @@ final class WhenTold {
     /** With its year told it may lie as far back as a whole season, in days. */
     static final int A_SEASON = 400;
 
+    /** "Entry for 16 May.": so many words may lead a day that stands by itself. */
+    private static final int LEADING_WORDS = 4;
+
     private WhenTold() {}
 
     /** The day told for a clause: in it, at the head or the end of its sentence, or at the head of the message; else {@code null}. */
@@ -25,7 +28,12 @@ final class WhenTold {
                 .filter(day -> !clause.inRelative(day.start()) && !toCome(passage, clause, day))
                 .toList();
         if (!own.isEmpty()) {
-            return nearest(own, clause);
+            // "Don't know when exactly, early April-ish": who says so is to be asked.
+            return own.stream()
+                    .filter(day -> day.sort() == DaySaid.Sort.UNKNOWN
+                            && own.stream().allMatch(other -> other == day || other.sort() == DaySaid.Sort.ABOUT))
+                    .findFirst()
+                    .orElseGet(() -> nearest(own, clause));
         }
         List<DaySaid> sentence = Passage.within(passage.days(), clause.sentence()[0], clause.sentence()[1]).stream()
                 .filter(day -> !clause.inRelative(day.start()))
@@ -61,7 +69,9 @@ final class WhenTold {
             DaySaid first = days.get(0);
             boolean alone =
                     Passage.within(passage.actions(), sentence[0], sentence[1]).isEmpty();
-            if (first.start() - sentence[0] <= 1 && (alone || marked(passage, first))) {
+            boolean bare = alone
+                    && Passage.within(passage.crops(), sentence[0], sentence[1]).isEmpty();
+            if (first.start() - sentence[0] <= (bare ? LEADING_WORDS : 1) && (alone || marked(passage, first))) {
                 heading = first;
             }
         }
