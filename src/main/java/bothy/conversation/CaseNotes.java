@@ -218,7 +218,9 @@ final class CaseNotes {
      * @return the signs that open its case and what was found, empty when it is none
      */
     private List<Entry> unnamed(Heard heard) {
-        if (!heard.signs().isEmpty() || message.pressed() != null || asksElse(heard)) {
+        boolean named = heard.signs().stream()
+                .anyMatch(sign -> !troubles.beside().containsKey(sign.sign()));
+        if (named || message.pressed() != null || asksElse(heard)) {
             return List.of();
         }
         List<String> crops = new ArrayList<>(reading.crops(message.text(), situation));
@@ -234,11 +236,13 @@ final class CaseNotes {
             names.add(Troubles.UNNAMED);
         }
         names.removeIf(name -> toldAsDone(name, heard));
-        if (crops.isEmpty() || names.isEmpty() || !openCase().isEmpty()) {
+        boolean nothingElse = heard.statements().stream().noneMatch(Statement::sure);
+        if ((crops.isEmpty() && !nothingElse) || names.isEmpty() || !openCase().isEmpty()) {
             return List.of();
         }
+        String crop = crops.isEmpty() ? null : crops.get(0);
         List<SignSeen> signs = names.stream()
-                .map(name -> new SignSeen(name, null, crops.get(0), situation.today(), null, null))
+                .map(name -> new SignSeen(name, null, crop, situation.today(), null, null))
                 .toList();
         List<Entry> entries = new ArrayList<>(signs);
         entries.addAll(of(List.of(signs.get(0)), found));

@@ -1,7 +1,9 @@
 package bothy.reading;
 
+import bothy.almanac.RulesBroken;
 import bothy.almanac.Words;
 import bothy.reading.said.Passage;
+import bothy.reading.text.Together;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -21,7 +23,7 @@ final class LooseSigns {
 
     private final Map<String, Told> told = new LinkedHashMap<>();
 
-    private record Told(Set<String> of, Set<String> shows, Set<String> with) {}
+    private record Told(Set<String> of, Set<String> shows, Set<String> with, List<Together> near) {}
 
     LooseSigns(Words words) {
         for (String sign : words.names(FILE, "")) {
@@ -30,13 +32,29 @@ final class LooseSigns {
                     new Told(
                             Set.copyOf(words.list(FILE, "/" + sign + "/of")),
                             Set.copyOf(words.list(FILE, "/" + sign + "/shows")),
-                            Set.copyOf(words.list(FILE, "/" + sign + "/with"))));
+                            Set.copyOf(words.list(FILE, "/" + sign + "/with")),
+                            near(words, sign)));
         }
+    }
+
+    private static List<Together> near(Words words, String sign) {
+        String at = "/" + sign + "/near";
+        List<Together> near = new ArrayList<>();
+        for (String text : words.list(FILE, at)) {
+            try {
+                near.add(new Together(text, words.lists(CloserLook.GROUPS, "/groups")));
+            } catch (IllegalArgumentException wrong) {
+                throw new RulesBroken(List.of(
+                        words.problem(FILE, at, "\"" + text + "\" cannot be read: " + wrong.getMessage() + ".")));
+            }
+        }
+        return List.copyOf(near);
     }
 
     Set<String> vocabulary() {
         Set<String> all = new HashSet<>();
         told.values().forEach(one -> {
+            one.near().forEach(together -> all.addAll(together.vocabulary()));
             all.addAll(one.of());
             all.addAll(one.shows());
             all.addAll(one.with());
@@ -57,6 +75,9 @@ final class LooseSigns {
     }
 
     private static boolean fits(Passage passage, int[] sentence, Told one) {
+        if (one.near().stream().anyMatch(near -> near.in(passage.tokens(), sentence[0], sentence[1]) != null)) {
+            return true;
+        }
         boolean with = one.with().isEmpty();
         boolean near = false;
         int of = -APART - 1;
