@@ -109,6 +109,7 @@ final class CaseNotes {
         }
         Optional<Finding> answer = pending == null || !ofACase(pending) ? Optional.empty() : answered();
         answer.ifPresent(entries::add);
+        description(heard.signs()).forEach(entries::add);
         told(heard).stream()
                 .filter(finding -> answer.isEmpty() || !answer.get().about().equals(finding.about()))
                 .forEach(entries::add);
@@ -199,6 +200,17 @@ final class CaseNotes {
                 .toList();
     }
 
+    /** The words that a trouble was described with, kept with its signs. */
+    private List<Finding> description(List<SignSeen> signs) {
+        List<String> words = troubles.portraits().known(reading.corrected(message.text(), situation));
+        return signs.isEmpty() || message.pressed() != null || words.isEmpty()
+                ? List.of()
+                : of(
+                        distinct(signs),
+                        List.of(new Finding(
+                                null, null, Troubles.WORDS, String.join(" ", words), false, situation.today())));
+    }
+
     private static List<SignSeen> distinct(List<SignSeen> signs) {
         List<SignSeen> distinct = new ArrayList<>();
         for (SignSeen sign : signs) {
@@ -218,8 +230,8 @@ final class CaseNotes {
      * @return the signs that open its case and what was found, empty when it is none
      */
     private List<Entry> unnamed(Heard heard) {
-        boolean named = heard.signs().stream()
-                .anyMatch(sign -> !troubles.beside().containsKey(sign.sign()));
+        boolean named =
+                heard.signs().stream().anyMatch(sign -> !troubles.beside().containsKey(sign.sign()));
         if (named || message.pressed() != null || asksElse(heard)) {
             return List.of();
         }
@@ -231,12 +243,12 @@ final class CaseNotes {
         }
         List<Finding> found = found();
         boolean tells = found.stream().anyMatch(one -> troubles.tells(one.about(), one.found()));
-        List<String> names = new ArrayList<>(reading.looseSigns(message.text(), situation));
+        boolean nothingElse = heard.statements().stream().noneMatch(Statement::sure);
+        List<String> names = new ArrayList<>(reading.looseSigns(message.text(), situation, nothingElse));
         if (names.isEmpty() && tells) {
             names.add(Troubles.UNNAMED);
         }
         names.removeIf(name -> toldAsDone(name, heard));
-        boolean nothingElse = heard.statements().stream().noneMatch(Statement::sure);
         if ((crops.isEmpty() && !nothingElse) || names.isEmpty() || !openCase().isEmpty()) {
             return List.of();
         }
@@ -246,6 +258,7 @@ final class CaseNotes {
                 .toList();
         List<Entry> entries = new ArrayList<>(signs);
         entries.addAll(of(List.of(signs.get(0)), found));
+        entries.addAll(description(List.of(signs.get(0))));
         return entries;
     }
 

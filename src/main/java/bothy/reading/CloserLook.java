@@ -120,7 +120,7 @@ final class CloserLook {
     private List<Found<Answer>> near(Passage passage, int[] sentence) {
         List<Found<Answer>> found = new ArrayList<>();
         near.forEach((together, answer) -> {
-            Phrase.Place place = together.in(passage.tokens(), sentence[0], sentence[1]);
+            Phrase.Place place = together.in(passage.tokens(), sentence[0], sentence[1], Together.IN_A_SENTENCE);
             if (place != null && !denied(passage, place)) {
                 found.add(new Found<>(answer, place));
             }
@@ -129,12 +129,14 @@ final class CloserLook {
     }
 
     private boolean denied(Passage passage, Phrase.Place place) {
-        return place.words()
-                .stream()
-                .anyMatch(at -> negators.contains(passage.word(at - 1))
-                        || negators.contains(passage.word(at - 2))
-                                && !passage.tokens().get(at - 1).mark()
-                                && !place.words().get(at - 2));
+        return place.words().stream()
+                .anyMatch(at -> negates(passage, place, at - 1)
+                        || !passage.tokens().get(Math.max(0, at - 1)).mark() && negates(passage, place, at - 2));
+    }
+
+    /** A "no" that belongs to the pattern denies nothing. */
+    private boolean negates(Passage passage, Phrase.Place place, int at) {
+        return at >= 0 && !place.words().get(at) && negators.contains(passage.word(at));
     }
 
     /** Degrees told are hot or cold weather, or cold soil for seed. The limits are those of the published thresholds. */

@@ -23,7 +23,7 @@ final class LooseSigns {
 
     private final Map<String, Told> told = new LinkedHashMap<>();
 
-    private record Told(Set<String> of, Set<String> shows, Set<String> with, List<Together> near) {}
+    private record Told(Set<String> of, Set<String> shows, Set<String> with, List<Together> near, boolean alone) {}
 
     LooseSigns(Words words) {
         for (String sign : words.names(FILE, "")) {
@@ -33,7 +33,8 @@ final class LooseSigns {
                             Set.copyOf(words.list(FILE, "/" + sign + "/of")),
                             Set.copyOf(words.list(FILE, "/" + sign + "/shows")),
                             Set.copyOf(words.list(FILE, "/" + sign + "/with")),
-                            near(words, sign)));
+                            near(words, sign),
+                            !words.text(FILE, "/" + sign + "/alone", "").isEmpty()));
         }
     }
 
@@ -62,20 +63,36 @@ final class LooseSigns {
         return all;
     }
 
-    /** The signs that fit, the first of the file first, at most two. */
-    List<String> in(Passage passage) {
+    /**
+     * The signs that fit, the first of the file first, at most two; those told within one sentence before those told over
+     * several. A sign at large ("alone") counts only where no other was told.
+     *
+     * @param atLarge whether signs at large count at all
+     */
+    List<String> in(Passage passage, boolean atLarge) {
         List<String> signs = new ArrayList<>();
         told.forEach((sign, one) -> {
             boolean fits = passage.sentences().stream().anyMatch(sentence -> fits(passage, sentence, one));
-            if (fits && signs.size() < MOST) {
+            if (fits && signs.size() < MOST && (!one.alone() || atLarge && signs.isEmpty())) {
                 signs.add(sign);
             }
         });
+        if (signs.isEmpty()) {
+            told.forEach((sign, one) -> {
+                if (signs.isEmpty() && !one.alone() && near(passage, 0, passage.size(), Together.IN_A_MESSAGE, one)) {
+                    signs.add(sign);
+                }
+            });
+        }
         return signs;
     }
 
+    private static boolean near(Passage passage, int from, int to, int apart, Told one) {
+        return one.near().stream().anyMatch(near -> near.in(passage.tokens(), from, to, apart) != null);
+    }
+
     private static boolean fits(Passage passage, int[] sentence, Told one) {
-        if (one.near().stream().anyMatch(near -> near.in(passage.tokens(), sentence[0], sentence[1]) != null)) {
+        if (near(passage, sentence[0], sentence[1], Together.IN_A_SENTENCE, one)) {
             return true;
         }
         boolean with = one.with().isEmpty();

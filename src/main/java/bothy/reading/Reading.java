@@ -10,10 +10,12 @@ import bothy.reading.grammar.Grammar;
 import bothy.reading.grammar.Moods;
 import bothy.reading.said.CropSaid;
 import bothy.reading.said.Passage;
+import bothy.reading.text.Token;
 import bothy.reading.told.Particulars;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Reads what growers write. Built once from the words files, then only read: many threads may share it. Any text gives an answer;
@@ -99,9 +101,21 @@ public final class Reading {
         return closerLook.in(grammar.passage(text, situation));
     }
 
-    /** Signs told in words that no phrase fits: less sure, for a message in which {@link #read} found none. */
-    public List<String> looseSigns(String text, Situation situation) {
-        return looseSigns.in(grammar.passage(text, situation));
+    /**
+     * Signs told in words that no phrase fits: less sure, for a message in which {@link #read} found none.
+     *
+     * @param atLarge whether "the plants look poorly" counts, for a message that tells nothing else
+     */
+    public List<String> looseSigns(String text, Situation situation, boolean atLarge) {
+        return looseSigns.in(grammar.passage(text, situation), atLarge);
+    }
+
+    /** The words of a message in order, their spelling set right. */
+    public String corrected(String text, Situation situation) {
+        return grammar.passage(text, situation).tokens().stream()
+                .filter(Token::aWord)
+                .map(Token::word)
+                .collect(Collectors.joining(" "));
     }
 
     /** The crops that a message names, the likeliest meaning of each. */

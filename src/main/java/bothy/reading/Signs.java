@@ -25,11 +25,16 @@ final class Signs {
     private static final String FILE = "signs";
     /** How many words before a sign a "no" may stand to take it back. */
     private static final int REACH = 4;
+    /** How many words beside a sign tell what it is of. */
+    private static final int BESIDE = 2;
 
     private final PhraseBook<String> signs = new PhraseBook<>();
     private final PhraseBook<String> where;
     private final PhraseBook<String> unseen;
     private final Map<String, String> wider = new HashMap<>();
+    /** Words by sign that make a phrase of it tell something else: what is pale on a leaf is no scald of the fruit. */
+    private final Map<String, Set<String>> unless = new HashMap<>();
+
     private final Moods moods;
 
     Signs(Words words, Moods moods) {
@@ -45,6 +50,7 @@ final class Signs {
         for (String sign : words.names(FILE, "/also")) {
             file.into(signs, "/also/" + sign, sign);
         }
+        words.lists(FILE, "/unless").forEach((sign, telling) -> unless.put(sign, Set.copyOf(telling)));
         where = file.book("/where", "where");
         unseen = file.book("/unseen", "unseen");
     }
@@ -62,7 +68,9 @@ final class Signs {
     List<Found<String>> in(Passage passage, int[] sentence) {
         List<Found<String>> seen = new ArrayList<>();
         for (Found<String> found : signs.find(passage.tokens(), sentence[0], sentence[1], passage)) {
-            if (!unseen(passage, sentence, found) && moods.here(passage, sentence, found.start())) {
+            if (!unseen(passage, sentence, found)
+                    && moods.here(passage, sentence, found.start())
+                    && !ofSomethingElse(passage, sentence, found)) {
                 seen.add(found);
             }
         }
@@ -80,6 +88,17 @@ final class Signs {
                         && other.place().length() > found.place().length()
                         && other.start() < found.end()
                         && found.start() < other.end());
+    }
+
+    private boolean ofSomethingElse(Passage passage, int[] sentence, Found<String> sign) {
+        Set<String> telling = unless.getOrDefault(sign.meaning(), Set.of());
+        int to = Math.min(sentence[1], sign.end() + BESIDE);
+        for (int at = Math.max(sentence[0], sign.start() - BESIDE); at < to; at++) {
+            if (telling.contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean unseen(Passage passage, int[] sentence, Found<String> sign) {

@@ -11,6 +11,7 @@ import bothy.garden.Diagnosis.Reason;
 import bothy.garden.Finding;
 import bothy.garden.Stage;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -33,6 +34,22 @@ final class Scales {
     private static final double BRINGS_IN = 2;
     /** The same when the trouble was described without a sign that has a name. By judgement. */
     private static final double BRINGS_IN_UNNAMED = 1;
+    /** A cause that an answer brought in counts so much less than behind the sign that it is known for, log-odds. By judgement. */
+    private static final double BROUGHT_IN = -1.2;
+    /** What full likeness of a description to a cause's portrait tells, log-odds. By judgement, tried on growers' descriptions. */
+    private static final double BY_WORDS = 9;
+    /** The likeness that tells neither for nor against. */
+    private static final double USUAL_LIKENESS = 0.12;
+    /** The most that words alone tell, log-odds: an answer to a question outweighs them. */
+    private static final double MOST_BY_WORDS = 3;
+    /** From this likeness on a description brings a cause in that no sign told. */
+    private static final double ALIKE = 0.15;
+
+    private static final int MOST_ALIKE = 6;
+    /** So many words must be shared. */
+    private static final int LEAST_ALIKE = 3;
+    /** A description of so many words beyond one counts in full. */
+    private static final double FULL_WORDS = 7;
     /** "Something else" behind a sign, log-odds: less than a cause seen occasionally. By judgement. */
     private static final double SOMETHING_ELSE = 0.0;
 
@@ -40,19 +57,26 @@ final class Scales {
     private final CaseFile file;
     private final Stage stage;
     private final List<String> causes;
+    /** Causes known for one of the signs told. */
+    private final Set<String> explained = new LinkedHashSet<>();
+
     private final double[] weights;
     private final List<List<Reason>> reasons = new ArrayList<>();
     private final Map<String, String> answers = new LinkedHashMap<>();
+    /** The words of the description. */
+    private final List<String> told;
 
     Scales(Troubles troubles, CaseFile file, Stage stage, List<Found> found) {
         this.troubles = troubles;
         this.file = file;
         this.stage = stage;
+        this.told = told(file);
         this.causes = List.copyOf(suspects());
         this.weights = new double[causes.size() + 1];
         causes.forEach(cause -> reasons.add(new ArrayList<>()));
         reasons.add(new ArrayList<>());
         signs();
+        words();
         answers(found);
         evidence(found);
     }
@@ -93,9 +117,51 @@ final class Scales {
 
     private Set<String> suspects() {
         Set<String> suspects = new LinkedHashSet<>();
-        file.signs().forEach(sign -> troubles.rows(sign, file.crop()).forEach(row -> suspects.add(row.cause())));
+        file.signs().forEach(sign -> troubles.rows(sign, file.crop()).forEach(row -> explained.add(row.cause())));
+        suspects.addAll(explained);
         file.findings().forEach((about, answer) -> suspects.addAll(broughtIn(about, answer)));
+        suspects.addAll(alike());
         return suspects;
+    }
+
+    private static List<String> told(CaseFile file) {
+        String words = file.findings().get(Troubles.WORDS);
+        return words == null ? List.of() : List.of(words.split(" "));
+    }
+
+    /** The causes whose portraits the description is most like. */
+    private List<String> alike() {
+        return told.isEmpty()
+                ? List.of()
+                : troubles.portraits().causes().stream()
+                        .filter(cause ->
+                                troubles.portraits().shared(cause, told).size() >= LEAST_ALIKE)
+                        .filter(cause -> troubles.portraits().likeness(cause, told) >= ALIKE)
+                        .filter(cause -> troubles.anyRow(cause, file.crop()).isPresent())
+                        .sorted(Comparator.comparingDouble(
+                                        (String cause) -> -troubles.portraits().likeness(cause, told))
+                                .thenComparing(Comparator.naturalOrder()))
+                        .limit(MOST_ALIKE)
+                        .toList();
+    }
+
+    /** A description that is like a cause's portrait speaks for it, one that is not speaks against it. */
+    private void words() {
+        if (told.isEmpty()) {
+            return;
+        }
+        for (int i = 0; i < causes.size(); i++) {
+            double likeness = troubles.portraits().likeness(causes.get(i), told);
+            double weight = Math.min(MOST_BY_WORDS, BY_WORDS * fullness() * (likeness - USUAL_LIKENESS));
+            weights[i] += weight;
+            String shared = String.join(" ", troubles.portraits().shared(causes.get(i), told));
+            reasons.get(i).add(new Reason(Troubles.WORDS, shared, weight, null));
+        }
+    }
+
+    /** A few words, most of them those of the sign, tell little more than the sign. */
+    private double fullness() {
+        return Math.min(1, (told.size() - 1.0) / FULL_WORDS);
     }
 
     private List<String> broughtIn(String about, String answer) {
@@ -139,7 +205,10 @@ final class Scales {
 
     private void sign(String sign, List<Row> rows, int cause) {
         Row best = null;
-        double weight = UNEXPLAINED;
+        double weight = explained.contains(causes.get(cause))
+                        || !sign.equals(file.signs().get(0))
+                ? UNEXPLAINED
+                : broughtIn(causes.get(cause));
         for (Row row : rows) {
             if (row.cause().equals(causes.get(cause)) && (best == null || weight(row) > weight)) {
                 best = row;
@@ -148,6 +217,12 @@ final class Scales {
         }
         weights[cause] += weight;
         reasons.get(cause).add(new Reason("sign", sign, weight, best == null ? null : best.source()));
+    }
+
+    private double broughtIn(String cause) {
+        return Math.max(
+                UNEXPLAINED,
+                troubles.anyRow(cause, file.crop()).map(this::weight).orElse(UNEXPLAINED) + BROUGHT_IN);
     }
 
     private double weight(Row row) {

@@ -19,6 +19,7 @@ import java.util.TreeSet;
  * @param groups crops by the name of their group ("brassica")
  * @param beside signs that beside others are only circumstances: the question that each answers, with the answer
  * @param stages the rows' names of stretches of growing ("seedling"), each with the stages that it takes in
+ * @param portraits the words that each cause is told with
  */
 public record Troubles(
         Map<String, List<Row>> signs,
@@ -26,9 +27,13 @@ public record Troubles(
         Map<String, Question> questions,
         Map<String, List<String>> groups,
         Map<String, List<Stage>> stages,
-        Map<String, Map<String, String>> beside) {
+        Map<String, Map<String, String>> beside,
+        Portraits portraits) {
     /** The sign of a trouble that was described without any sign that has a name. */
     public static final String UNNAMED = "unnamed-trouble";
+
+    /** What the words of a description are kept under, besides the answers to questions. */
+    public static final String WORDS = "words";
 
     private static final String ANY = "any";
 
@@ -143,7 +148,7 @@ public record Troubles(
 
     /** No troubles at all. */
     public static Troubles none() {
-        return new Troubles(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+        return new Troubles(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), new Portraits(Map.of()));
     }
 
     /** The rows of a sign that a crop can have; all of them when the crop is not known. */

@@ -14,8 +14,10 @@ import java.util.Set;
  * and a part that begins with {@code !} must not be there.
  */
 public final class Together {
-    /** Further apart than so many tokens words hardly belong together. By judgement. */
-    private static final int APART = 14;
+    /** Further apart than so many tokens words of one sentence hardly belong together. By judgement. */
+    public static final int IN_A_SENTENCE = 20;
+    /** The same over the sentences of a message. By judgement. */
+    public static final int IN_A_MESSAGE = 40;
 
     private static final Conjugation FORMS = new Conjugation(Map.of());
     private final List<Set<List<String>>> parts = new ArrayList<>();
@@ -70,15 +72,19 @@ public final class Together {
         return all;
     }
 
-    /** Where the words stand near each other, {@code null} when they do not. */
-    public Phrase.Place in(List<Token> tokens, int from, int to) {
+    /**
+     * Where the words stand near each other, {@code null} when they do not.
+     *
+     * @param apart how many tokens they may take up
+     */
+    public Phrase.Place in(List<Token> tokens, int from, int to, int apart) {
         for (Set<List<String>> part : parts) {
             if (first(part, tokens, from, to, from) < 0) {
                 return null;
             }
         }
         for (int start = from; start < to; start++) {
-            int end = Math.min(to, start + APART);
+            int end = Math.min(to, start + apart);
             Phrase.Place place = window(tokens, start, end);
             if (place != null && first(without, tokens, Math.max(from, start - 2), end, from) < 0) {
                 return place;
