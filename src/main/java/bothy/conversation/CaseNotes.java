@@ -48,6 +48,10 @@ final class CaseNotes {
             "haven't looked",
             "idk");
     private static final int SHORT_ANSWER_WORDS = 6;
+    /** A description of fewer telling words is none. By judgement. */
+    private static final int LEAST_WORDS = 3;
+    /** From this likeness on a description is like the portrait of a cause. By judgement. */
+    private static final double LIKE_A_CAUSE = 0.2;
 
     private final Reading reading;
     private final Troubles troubles;
@@ -230,8 +234,7 @@ final class CaseNotes {
      * @return the signs that open its case and what was found, empty when it is none
      */
     private List<Entry> unnamed(Heard heard) {
-        boolean named =
-                heard.signs().stream().anyMatch(sign -> !troubles.beside().containsKey(sign.sign()));
+        boolean named = heard.signs().stream().anyMatch(sign -> !troubles.beside().containsKey(sign.sign()) && !troubles.rows(sign.sign(), sign.crop()).isEmpty());
         if (named || message.pressed() != null || asksElse(heard)) {
             return List.of();
         }
@@ -245,7 +248,7 @@ final class CaseNotes {
         boolean tells = found.stream().anyMatch(one -> troubles.tells(one.about(), one.found()));
         boolean nothingElse = heard.statements().stream().noneMatch(Statement::sure);
         List<String> names = new ArrayList<>(reading.looseSigns(message.text(), situation, nothingElse));
-        if (names.isEmpty() && tells) {
+        if (names.isEmpty() && (tells || describes(nothingElse))) {
             names.add(Troubles.UNNAMED);
         }
         names.removeIf(name -> toldAsDone(name, heard));
@@ -262,12 +265,28 @@ final class CaseNotes {
         return entries;
     }
 
+    /**
+     * Whether a message describes a trouble by its words alone: it complains, and is like the portrait of some cause.
+     *
+     * @param nothingElse whether it tells nothing else; else it must complain more than once
+     */
+    private boolean describes(boolean nothingElse) {
+        String words = reading.corrected(message.text(), situation);
+        List<String> known = troubles.portraits().known(words);
+        return known.size() >= LEAST_WORDS
+                && reading.complaints(message.text(), situation) >= (nothingElse ? 1 : 2)
+                && troubles.portraits().causes().stream()
+                        .anyMatch(cause -> troubles.portraits().likeness(cause, known) >= LIKE_A_CAUSE);
+    }
+
     /** "In flower" and "up" are events first, and only then signs of bolting or of nothing coming up. */
-    private static boolean toldAsDone(String sign, Heard heard) {
+    private boolean toldAsDone(String sign, Heard heard) {
         What done = sign.equals("bolting")
                 ? What.FLOWERING
                 : sign.equals("no-emergence") ? What.EMERGED : sign.equals("not-ripening") ? What.COLOUR_TURNED : null;
-        boolean unnamed = sign.equals(Troubles.UNNAMED) && !heard.statements().isEmpty();
+        boolean unnamed = sign.equals(Troubles.UNNAMED)
+                && heard.statements().stream().anyMatch(Statement::sure)
+                && !describes(false);
         return unnamed
                 || heard.statements().stream()
                         .anyMatch(statement -> statement.event().what() == done);

@@ -31,6 +31,8 @@ public final class Reading {
     private final Languages languages;
     private final CloserLook closerLook;
     private final LooseSigns looseSigns;
+    private final PlainWords plainWords;
+    private final Set<String> complaints;
 
     /** @throws bothy.almanac.RulesBroken when a words file is missing or a phrase in one cannot be read */
     public Reading(Words words) {
@@ -44,6 +46,8 @@ public final class Reading {
         answers = new Answers(words);
         closerLook = new CloserLook(words);
         looseSigns = new LooseSigns(words);
+        plainWords = new PlainWords(words);
+        complaints = Set.copyOf(words.list("clues", "/complaints"));
         Set<String> known = new HashSet<>();
         List.of(
                         moods.vocabulary(),
@@ -55,6 +59,7 @@ public final class Reading {
                         answers.vocabulary(),
                         closerLook.vocabulary(),
                         looseSigns.vocabulary(),
+                        plainWords.vocabulary(),
                         Corrections.vocabulary(words))
                 .forEach(known::addAll);
         grammar = new Grammar(words, known);
@@ -98,7 +103,7 @@ public final class Reading {
      * knows the open cases to say.
      */
     public List<Finding> findings(String text, Situation situation) {
-        return closerLook.in(grammar.passage(text, situation));
+        return closerLook.in(plainWords.of(grammar.passage(text, situation)));
     }
 
     /**
@@ -107,15 +112,24 @@ public final class Reading {
      * @param atLarge whether "the plants look poorly" counts, for a message that tells nothing else
      */
     public List<String> looseSigns(String text, Situation situation, boolean atLarge) {
-        return looseSigns.in(grammar.passage(text, situation), atLarge);
+        return looseSigns.in(plainWords.of(grammar.passage(text, situation)), atLarge);
     }
 
-    /** The words of a message in order, their spelling set right. */
+    /** The words of a message in order, their spelling set right and plainer words put for some. */
     public String corrected(String text, Situation situation) {
-        return grammar.passage(text, situation).tokens().stream()
+        return plainWords.of(grammar.passage(text, situation)).tokens().stream()
                 .filter(Token::aWord)
                 .map(Token::word)
                 .collect(Collectors.joining(" "));
+    }
+
+    /** How many different words of complaint a message holds. */
+    public long complaints(String text, Situation situation) {
+        return plainWords.of(grammar.passage(text, situation)).tokens().stream()
+                .map(Token::word)
+                .filter(complaints::contains)
+                .distinct()
+                .count();
     }
 
     /** The crops that a message names, the likeliest meaning of each. */

@@ -59,6 +59,8 @@ final class Scales {
     private final List<String> causes;
     /** Causes known for one of the signs told. */
     private final Set<String> explained = new LinkedHashSet<>();
+    /** Causes known for none of them that an answer points to. */
+    private final Set<String> pointedTo = new LinkedHashSet<>();
 
     private final double[] weights;
     private final List<List<Reason>> reasons = new ArrayList<>();
@@ -119,7 +121,9 @@ final class Scales {
         Set<String> suspects = new LinkedHashSet<>();
         file.signs().forEach(sign -> troubles.rows(sign, file.crop()).forEach(row -> explained.add(row.cause())));
         suspects.addAll(explained);
-        file.findings().forEach((about, answer) -> suspects.addAll(broughtIn(about, answer)));
+        file.findings().forEach((about, answer) -> pointedTo.addAll(broughtIn(about, answer)));
+        suspects.addAll(pointedTo);
+        pointedTo.removeAll(explained);
         suspects.addAll(alike());
         return suspects;
     }
@@ -174,8 +178,9 @@ final class Scales {
                 .toList();
     }
 
+    /** No sign that tells of a cause at this crop. */
     private boolean unnamed() {
-        return file.signs().contains(Troubles.UNNAMED);
+        return file.signs().contains(Troubles.UNNAMED) || explained.isEmpty();
     }
 
     private void signs() {
@@ -205,8 +210,7 @@ final class Scales {
 
     private void sign(String sign, List<Row> rows, int cause) {
         Row best = null;
-        double weight = explained.contains(causes.get(cause))
-                        || !sign.equals(file.signs().get(0))
+        double weight = !pointedTo.contains(causes.get(cause)) || !sign.equals(file.signs().get(0))
                 ? UNEXPLAINED
                 : broughtIn(causes.get(cause));
         for (Row row : rows) {

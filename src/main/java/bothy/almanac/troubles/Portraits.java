@@ -26,6 +26,8 @@ public final class Portraits {
 
     private final Map<String, Set<String>> stems = new HashMap<>();
     private final Map<String, Double> worth = new HashMap<>();
+    /** What a portrait of usual length comes to: a short one is not the likelier for being short. */
+    private final double usual;
 
     /** @param words the words of each cause, as a text */
     Portraits(Map<String, String> words) {
@@ -37,6 +39,7 @@ public final class Portraits {
             stems.put(cause, own);
         });
         causes.forEach((stem, count) -> worth.put(stem, Math.log((double) words.size() / count)));
+        usual = stems.values().stream().mapToDouble(this::full).average().orElse(1);
     }
 
     /** The words of a text that some portrait holds, each once, in the order told. */
@@ -65,8 +68,7 @@ public final class Portraits {
             all += weight;
             shared += own.contains(stem(word)) ? weight : 0;
         }
-        double portrait = own.stream().mapToDouble(this::square).sum();
-        return shared == 0 ? 0 : shared / Math.sqrt(portrait * all);
+        return shared == 0 ? 0 : shared / Math.sqrt(Math.max(usual, full(own)) * all);
     }
 
     /** The words told that a cause's portrait holds. */
@@ -78,6 +80,10 @@ public final class Portraits {
     /** The causes that have a portrait. */
     public Set<String> causes() {
         return Set.copyOf(stems.keySet());
+    }
+
+    private double full(Set<String> stemsOfOne) {
+        return stemsOfOne.stream().mapToDouble(this::square).sum();
     }
 
     private double square(String stem) {
