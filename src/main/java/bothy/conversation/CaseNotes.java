@@ -235,7 +235,7 @@ final class CaseNotes {
      */
     private List<Entry> unnamed(Heard heard) {
         boolean named = heard.signs().stream().anyMatch(sign -> !troubles.beside().containsKey(sign.sign()) && !troubles.rows(sign.sign(), sign.crop()).isEmpty());
-        if (named || message.pressed() != null || asksElse(heard)) {
+        if (named || message.pressed() != null || asksElse(heard) && !complains()) {
             return List.of();
         }
         List<String> crops = new ArrayList<>(reading.crops(message.text(), situation));
@@ -263,6 +263,13 @@ final class CaseNotes {
         entries.addAll(of(List.of(signs.get(0)), found));
         entries.addAll(description(List.of(signs.get(0))));
         return entries;
+    }
+
+    /** A message without a question mark that complains twice and shows a sign asks nothing else, whatever its words. */
+    private boolean complains() {
+        return !message.text().contains("?")
+                && reading.complaints(message.text(), situation) >= 2
+                && !reading.looseSigns(message.text(), situation, false).isEmpty();
     }
 
     /**
