@@ -125,7 +125,7 @@ final class Signs {
         List<String> crops = plantings.stream().map(Planting::crop).distinct().toList();
         String crop = crops.size() == 1
                 ? crops.get(0)
-                : said != null && (said.single() || said.certain()) ? said.crop() : null;
+                : said != null && (said.single() || said.certain() || plantings.isEmpty()) ? said.crop() : null;
         return new SignSeen(
                 found.meaning(),
                 plantings.size() == 1 ? plantings.get(0).id() : null,
