@@ -1,6 +1,8 @@
 package bothy.conversation;
 
 import bothy.advice.clinic.Clinic;
+import bothy.almanac.troubles.Portraits;
+import bothy.almanac.troubles.TroubleBook;
 import bothy.almanac.troubles.Troubles;
 import bothy.garden.Diagnosis;
 import bothy.garden.Doubt;
@@ -54,16 +56,16 @@ final class CaseNotes {
     private static final double LIKE_A_CAUSE = 0.2;
 
     private final Reading reading;
-    private final Troubles troubles;
+    private final TroubleBook book;
     private final Garden garden;
     private final Doubt pending;
     private final Message message;
     private final Situation situation;
     private List<Finding> found;
 
-    CaseNotes(Reading reading, Troubles troubles, Garden garden, Doubt pending, Message message, Situation situation) {
+    CaseNotes(Reading reading, TroubleBook book, Garden garden, Doubt pending, Message message, Situation situation) {
         this.reading = reading;
-        this.troubles = troubles;
+        this.book = book;
         this.garden = garden;
         this.pending = pending;
         this.message = message;
@@ -185,15 +187,15 @@ final class CaseNotes {
         List<Finding> found = found().stream()
                 .filter(finding -> !finding.about().equals(PERSON_UNWELL))
                 .toList();
+        List<SignSeen> subjects = heard.signs().isEmpty() ? openCase() : distinct(heard.signs());
+        if (found.isEmpty() || subjects.isEmpty()) {
+            return List.of();
+        }
         boolean inPassing = heard.signs().isEmpty()
                 && (pending == null || !ofACase(pending))
                 && heard.statements().stream().anyMatch(Statement::sure)
-                && found.stream().noneMatch(one -> troubles.tells(one.about(), one.found()));
-        if (found.isEmpty() || inPassing) {
-            return List.of();
-        }
-        List<SignSeen> subjects = heard.signs().isEmpty() ? openCase() : distinct(heard.signs());
-        return of(subjects, found);
+                && found.stream().noneMatch(one -> book.tables().tells(one.about(), one.found()));
+        return inPassing ? List.of() : of(subjects, found);
     }
 
     private static List<Finding> of(List<SignSeen> subjects, List<Finding> found) {
@@ -206,8 +208,11 @@ final class CaseNotes {
 
     /** The words that a trouble was described with, kept with its signs. */
     private List<Finding> description(List<SignSeen> signs) {
-        List<String> words = troubles.portraits().known(reading.corrected(message.text(), situation));
-        return signs.isEmpty() || message.pressed() != null || words.isEmpty()
+        if (signs.isEmpty() || message.pressed() != null) {
+            return List.of();
+        }
+        List<String> words = book.tables().portraits().known(reading.corrected(message.text(), situation));
+        return words.isEmpty()
                 ? List.of()
                 : of(
                         distinct(signs),
@@ -234,7 +239,9 @@ final class CaseNotes {
      * @return the signs that open its case and what was found, empty when it is none
      */
     private List<Entry> unnamed(Heard heard) {
-        boolean named = heard.signs().stream().anyMatch(sign -> !troubles.beside().containsKey(sign.sign()) && !troubles.rows(sign.sign(), sign.crop()).isEmpty());
+        boolean named = heard.signs().stream()
+                .anyMatch(sign -> !book.tables().beside().containsKey(sign.sign())
+                        && !book.tables().rows(sign.sign(), sign.crop()).isEmpty());
         if (named || message.pressed() != null || asksElse(heard) && !complains()) {
             return List.of();
         }
@@ -245,14 +252,16 @@ final class CaseNotes {
             crops.addAll(growing);
         }
         List<Finding> found = found();
-        boolean tells = found.stream().anyMatch(one -> troubles.tells(one.about(), one.found()));
         boolean nothingElse = heard.statements().stream().noneMatch(Statement::sure);
+        if (crops.isEmpty() && !nothingElse || !openCase().isEmpty()) {
+            return List.of();
+        }
         List<String> names = new ArrayList<>(reading.looseSigns(message.text(), situation, nothingElse));
-        if (names.isEmpty() && (tells || describes(nothingElse))) {
+        if (names.isEmpty() && (tells(nothingElse, found) || describes(nothingElse))) {
             names.add(Troubles.UNNAMED);
         }
         names.removeIf(name -> toldAsDone(name, heard));
-        if ((crops.isEmpty() && !nothingElse) || names.isEmpty() || !openCase().isEmpty()) {
+        if (names.isEmpty()) {
             return List.of();
         }
         String crop = crops.isEmpty() ? null : crops.get(0);
@@ -272,18 +281,24 @@ final class CaseNotes {
                 && !reading.looseSigns(message.text(), situation, false).isEmpty();
     }
 
+    /** Whether something seen on the plant was told, in a message that tells nothing else. */
+    private boolean tells(boolean nothingElse, List<Finding> found) {
+        return nothingElse && found.stream().anyMatch(one -> book.tables().tells(one.about(), one.found()));
+    }
+
     /**
      * Whether a message describes a trouble by its words alone: it complains, and is like the portrait of some cause.
      *
      * @param nothingElse whether it tells nothing else; else it must complain more than once
      */
     private boolean describes(boolean nothingElse) {
-        String words = reading.corrected(message.text(), situation);
-        List<String> known = troubles.portraits().known(words);
+        if (reading.complaints(message.text(), situation) < (nothingElse ? 1 : 2)) {
+            return false;
+        }
+        Portraits portraits = book.tables().portraits();
+        List<String> known = portraits.known(reading.corrected(message.text(), situation));
         return known.size() >= LEAST_WORDS
-                && reading.complaints(message.text(), situation) >= (nothingElse ? 1 : 2)
-                && troubles.portraits().causes().stream()
-                        .anyMatch(cause -> troubles.portraits().likeness(cause, known) >= LIKE_A_CAUSE);
+                && portraits.causes().stream().anyMatch(cause -> portraits.likeness(cause, known) >= LIKE_A_CAUSE);
     }
 
     /** "In flower" and "up" are events first, and only then signs of bolting or of nothing coming up. */

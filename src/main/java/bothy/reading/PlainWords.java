@@ -36,6 +36,7 @@ final class PlainWords {
         String word = plain.get(token.word());
         return word == null
                 ? token
-                : new Token(word, token.sort(), token.number(), token.from(), token.to(), token.capital(), token.mended());
+                : new Token(
+                        word, token.sort(), token.number(), token.from(), token.to(), token.capital(), token.mended());
     }
 }

@@ -30,11 +30,6 @@ final class Cases {
         this.garden = garden;
     }
 
-    /** As {@link #of(Garden, LocalDate)}, with signs that are only circumstances of others taken as findings. */
-    static List<CaseFile> of(Garden garden, LocalDate today, Map<String, Map<String, String>> beside) {
-        return of(garden, today).stream().map(file -> file.without(beside)).toList();
-    }
-
     /** The newest case of each subject that is open today, or that today's entries closed. */
     static List<CaseFile> of(Garden garden, LocalDate today) {
         Cases cases = new Cases(garden);

@@ -210,7 +210,8 @@ final class Scales {
 
     private void sign(String sign, List<Row> rows, int cause) {
         Row best = null;
-        double weight = !pointedTo.contains(causes.get(cause)) || !sign.equals(file.signs().get(0))
+        double weight = !pointedTo.contains(causes.get(cause))
+                        || !sign.equals(file.signs().get(0))
                 ? UNEXPLAINED
                 : broughtIn(causes.get(cause));
         for (Row row : rows) {
