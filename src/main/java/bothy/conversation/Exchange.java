@@ -89,6 +89,7 @@ final class Exchange {
         List<Logged> written = write(heard, closerLook);
         Garden garden = written.isEmpty() ? before : Replay.garden(page.lines(), today, message.zone());
         Advised advised = advise(heard, written, garden);
+        List<Logged> learnt = learnt(written, advised, garden);
         Turn turn = new Turn(
                 today,
                 garden,
@@ -113,7 +114,7 @@ final class Exchange {
                 worded, answer.spoken(), heard.inquiries(), garden.grower(), knowledge.weather(), knowledge.replier());
         return new Outcome(
                 rulesFailed ? withFailure(reply) : reply,
-                written,
+                learnt,
                 answer.spoken(),
                 answer.nextLook(),
                 answer.asked() != null,
@@ -163,6 +164,17 @@ final class Exchange {
         entries = new ArrayList<>(new Undoing(lines).retarget(entries));
         entries.addAll(closerLook);
         return entries.isEmpty() ? List.of() : page.append(message.id(), message.at(), entries);
+    }
+
+    /** What the message told, with the notes that a trouble leaves for next year. */
+    private List<Logged> learnt(List<Logged> written, Advised advised, Garden garden) {
+        List<Entry> notes = new LessonLearnt(knowledge.replier(), garden, today).notes(written, advised.diagnoses());
+        if (notes.isEmpty()) {
+            return written;
+        }
+        List<Logged> all = new ArrayList<>(written);
+        all.addAll(page.append(message.id(), message.at(), notes));
+        return all;
     }
 
     private List<Logged> linesOf(String edited) {

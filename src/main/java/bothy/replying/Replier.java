@@ -3,6 +3,7 @@ package bothy.replying;
 import bothy.almanac.Sheet;
 import bothy.almanac.Wording;
 import bothy.almanac.troubles.TroubleBook;
+import bothy.garden.Diagnosis;
 import bothy.garden.Doubt;
 import bothy.garden.Doubt.Choice;
 import bothy.garden.Event;
@@ -24,6 +25,15 @@ public final class Replier {
     private final Wording wording;
     private final Map<String, Sheet> sheets;
     private final TroubleBook troubles;
+
+    /**
+     * What a trouble teaches, to be kept as a note.
+     *
+     * @param outcome "better", "worse" or "died"
+     */
+    public Optional<String> lesson(Diagnosis diagnosis, String outcome) {
+        return new Lessons(troubles.words()).of(diagnosis, outcome);
+    }
 
     /** A replier that knows of no troubles. */
     public Replier(Wording wording, Map<String, Sheet> sheets) {
