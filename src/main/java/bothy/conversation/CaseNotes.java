@@ -1,7 +1,6 @@
 package bothy.conversation;
 
 import bothy.advice.clinic.Clinic;
-import bothy.almanac.troubles.Portraits;
 import bothy.almanac.troubles.TroubleBook;
 import bothy.almanac.troubles.Troubles;
 import bothy.garden.Diagnosis;
@@ -14,7 +13,6 @@ import bothy.garden.Garden;
 import bothy.garden.Heard;
 import bothy.garden.Message;
 import bothy.garden.Planting;
-import bothy.garden.Question;
 import bothy.garden.SignSeen;
 import bothy.garden.Situation;
 import bothy.garden.Statement;
@@ -50,10 +48,6 @@ final class CaseNotes {
             "haven't looked",
             "idk");
     private static final int SHORT_ANSWER_WORDS = 6;
-    /** A description of fewer telling words is none. By judgement. */
-    private static final int LEAST_WORDS = 3;
-    /** From this likeness on a description is like the portrait of a cause. By judgement. */
-    private static final double LIKE_A_CAUSE = 0.2;
 
     private final Reading reading;
     private final TroubleBook book;
@@ -239,10 +233,7 @@ final class CaseNotes {
      * @return the signs that open its case and what was found, empty when it is none
      */
     private List<Entry> unnamed(Heard heard) {
-        boolean named = heard.signs().stream()
-                .anyMatch(sign -> !book.tables().beside().containsKey(sign.sign())
-                        && !book.tables().rows(sign.sign(), sign.crop()).isEmpty());
-        if (named || message.pressed() != null || asksElse(heard) && !complains()) {
+        if (message.pressed() != null) {
             return List.of();
         }
         List<String> crops = new ArrayList<>(reading.crops(message.text(), situation));
@@ -256,11 +247,7 @@ final class CaseNotes {
         if (crops.isEmpty() && !nothingElse || !openCase().isEmpty()) {
             return List.of();
         }
-        List<String> names = new ArrayList<>(reading.looseSigns(message.text(), situation, nothingElse));
-        if (names.isEmpty() && (tells(nothingElse, found) || describes(nothingElse))) {
-            names.add(Troubles.UNNAMED);
-        }
-        names.removeIf(name -> toldAsDone(name, heard));
+        List<String> names = new LooselyTold(reading, book, message.text(), situation).signs(heard, found);
         if (names.isEmpty()) {
             return List.of();
         }
@@ -272,53 +259,6 @@ final class CaseNotes {
         entries.addAll(of(List.of(signs.get(0)), found));
         entries.addAll(description(List.of(signs.get(0))));
         return entries;
-    }
-
-    /** A message without a question mark that complains twice and shows a sign asks nothing else, whatever its words. */
-    private boolean complains() {
-        return !message.text().contains("?")
-                && reading.complaints(message.text(), situation) >= 2
-                && !reading.looseSigns(message.text(), situation, false).isEmpty();
-    }
-
-    /** Whether something seen on the plant was told, in a message that tells nothing else. */
-    private boolean tells(boolean nothingElse, List<Finding> found) {
-        return nothingElse && found.stream().anyMatch(one -> book.tables().tells(one.about(), one.found()));
-    }
-
-    /**
-     * Whether a message describes a trouble by its words alone: it complains, and is like the portrait of some cause.
-     *
-     * @param nothingElse whether it tells nothing else; else it must complain more than once
-     */
-    private boolean describes(boolean nothingElse) {
-        if (reading.complaints(message.text(), situation) < (nothingElse ? 1 : 2)) {
-            return false;
-        }
-        Portraits portraits = book.tables().portraits();
-        List<String> known = portraits.known(reading.corrected(message.text(), situation));
-        return known.size() >= LEAST_WORDS
-                && portraits.causes().stream().anyMatch(cause -> portraits.likeness(cause, known) >= LIKE_A_CAUSE);
-    }
-
-    /** "In flower" and "up" are events first, and only then signs of bolting or of nothing coming up. */
-    private boolean toldAsDone(String sign, Heard heard) {
-        What done = sign.equals("bolting")
-                ? What.FLOWERING
-                : sign.equals("no-emergence") ? What.EMERGED : sign.equals("not-ripening") ? What.COLOUR_TURNED : null;
-        boolean unnamed = sign.equals(Troubles.UNNAMED)
-                && heard.statements().stream().anyMatch(Statement::sure)
-                && !describes(false);
-        return unnamed
-                || heard.statements().stream()
-                        .anyMatch(statement -> statement.event().what() == done);
-    }
-
-    private static boolean asksElse(Heard heard) {
-        return !heard.settings().isEmpty()
-                || heard.inquiries().stream()
-                        .anyMatch(
-                                inquiry -> inquiry.question() != Question.WHY && inquiry.question() != Question.OTHER);
     }
 
     private List<SignSeen> openCase() {

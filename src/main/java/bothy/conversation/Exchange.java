@@ -89,7 +89,8 @@ final class Exchange {
         List<Logged> written = write(heard, closerLook);
         Garden garden = written.isEmpty() ? before : Replay.garden(page.lines(), today, message.zone());
         Advised advised = advise(heard, written, garden);
-        List<Logged> learnt = learnt(written, advised, garden);
+        List<Logged> learnt =
+                new LessonLearnt(knowledge.replier(), garden, today).kept(page, message, written, advised);
         Turn turn = new Turn(
                 today,
                 garden,
@@ -164,17 +165,6 @@ final class Exchange {
         entries = new ArrayList<>(new Undoing(lines).retarget(entries));
         entries.addAll(closerLook);
         return entries.isEmpty() ? List.of() : page.append(message.id(), message.at(), entries);
-    }
-
-    /** What the message told, with the notes that a trouble leaves for next year. */
-    private List<Logged> learnt(List<Logged> written, Advised advised, Garden garden) {
-        List<Entry> notes = new LessonLearnt(knowledge.replier(), garden, today).notes(written, advised.diagnoses());
-        if (notes.isEmpty()) {
-            return written;
-        }
-        List<Logged> all = new ArrayList<>(written);
-        all.addAll(page.append(message.id(), message.at(), notes));
-        return all;
     }
 
     private List<Logged> linesOf(String edited) {

@@ -1,11 +1,14 @@
 package bothy.conversation;
 
+import bothy.advice.Advised;
+import bothy.diary.Page;
 import bothy.garden.Diagnosis;
 import bothy.garden.Entry;
 import bothy.garden.Event;
 import bothy.garden.Finding;
 import bothy.garden.Garden;
 import bothy.garden.Logged;
+import bothy.garden.Message;
 import bothy.garden.What;
 import bothy.replying.Replier;
 import java.time.LocalDate;
@@ -36,12 +39,23 @@ final class LessonLearnt {
     }
 
     /**
-     * The notes to keep.
+     * Keeps the notes that a message leads to.
      *
      * @param written what the message told
-     * @param diagnoses the cases as they stand with it
+     * @param advised the cases as they stand with it
+     * @return what was written, with the notes
      */
-    List<Entry> notes(List<Logged> written, List<Diagnosis> diagnoses) {
+    List<Logged> kept(Page page, Message message, List<Logged> written, Advised advised) {
+        List<Entry> notes = notes(written, advised.diagnoses());
+        if (notes.isEmpty()) {
+            return written;
+        }
+        List<Logged> all = new ArrayList<>(written);
+        all.addAll(page.append(message.id(), message.at(), notes));
+        return all;
+    }
+
+    private List<Entry> notes(List<Logged> written, List<Diagnosis> diagnoses) {
         List<Entry> notes = new ArrayList<>();
         for (Logged line : written) {
             if (line.entry() instanceof Finding finding
