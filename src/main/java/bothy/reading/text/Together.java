@@ -57,12 +57,23 @@ public final class Together {
                 }
                 group.forEach(member -> words.addAll(words(member.replace(' ', '_'), Map.of())));
             } else if (word.endsWith("~")) {
-                FORMS.forms(word.substring(0, word.length() - 1)).keySet().forEach(form -> words.add(List.of(form)));
+                forms(word.substring(0, word.length() - 1)).forEach(form -> words.add(List.of(form)));
             } else if (!word.isEmpty()) {
                 words.add(List.of(word.split("_")));
             }
         }
         return words;
+    }
+
+    /** The forms of a word; both "shriveled" and "shrivelled", "splitting" too. */
+    private static Set<String> forms(String word) {
+        Set<String> forms = new HashSet<>(FORMS.forms(word).keySet());
+        if (word.matches(".*[^aeiou][aeiou][bdgklmnprt]")) {
+            String doubled = word + word.charAt(word.length() - 1);
+            forms.add(doubled + "ing");
+            forms.add(doubled + "ed");
+        }
+        return forms;
     }
 
     /** All words that the pattern can hold. */
