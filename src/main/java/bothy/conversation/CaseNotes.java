@@ -17,6 +17,7 @@ import bothy.garden.SignSeen;
 import bothy.garden.Situation;
 import bothy.garden.Statement;
 import bothy.garden.What;
+import bothy.reading.Description;
 import bothy.reading.Reading;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -55,6 +56,7 @@ final class CaseNotes {
     private final Doubt pending;
     private final Message message;
     private final Situation situation;
+    private Description described;
     private List<Finding> found;
 
     CaseNotes(Reading reading, TroubleBook book, Garden garden, Doubt pending, Message message, Situation situation) {
@@ -66,10 +68,18 @@ final class CaseNotes {
         this.situation = situation;
     }
 
+    /** The message looked at as a description of a trouble, once. */
+    private Description description() {
+        if (described == null) {
+            described = reading.description(message.text(), situation);
+        }
+        return described;
+    }
+
     /** What the message tells of a closer look, read once. */
     private List<Finding> found() {
         if (found == null) {
-            found = reading.findings(message.text(), situation);
+            found = description().findings();
         }
         return found;
     }
@@ -109,7 +119,7 @@ final class CaseNotes {
         }
         Optional<Finding> answer = pending == null || !ofACase(pending) ? Optional.empty() : answered();
         answer.ifPresent(entries::add);
-        description(heard.signs()).forEach(entries::add);
+        wordsOf(heard.signs()).forEach(entries::add);
         told(heard).stream()
                 .filter(finding -> answer.isEmpty() || !answer.get().about().equals(finding.about()))
                 .forEach(entries::add);
@@ -119,7 +129,8 @@ final class CaseNotes {
 
     private Optional<Finding> answered() {
         String said = message.pressed() != null ? message.pressed() : message.text();
-        List<Finding> found = message.pressed() != null ? reading.findings(said, situation) : found();
+        List<Finding> found =
+                message.pressed() != null ? reading.description(said, situation).findings() : found();
         return pending.choices().stream()
                 .filter(choice -> chosen(choice, meaning(choice), said, found))
                 .findFirst()
@@ -201,11 +212,11 @@ final class CaseNotes {
     }
 
     /** The words that a trouble was described with, kept with its signs. */
-    private List<Finding> description(List<SignSeen> signs) {
+    private List<Finding> wordsOf(List<SignSeen> signs) {
         if (signs.isEmpty() || message.pressed() != null) {
             return List.of();
         }
-        List<String> words = book.tables().portraits().known(reading.corrected(message.text(), situation));
+        List<String> words = book.tables().portraits().known(description().words());
         return words.isEmpty()
                 ? List.of()
                 : of(
@@ -236,7 +247,7 @@ final class CaseNotes {
         if (message.pressed() != null) {
             return List.of();
         }
-        List<String> crops = new ArrayList<>(reading.crops(message.text(), situation));
+        List<String> crops = new ArrayList<>(description().crops());
         List<String> growing =
                 garden.growing().stream().map(Planting::crop).distinct().toList();
         if (crops.isEmpty() && growing.size() == 1) {
@@ -247,7 +258,7 @@ final class CaseNotes {
         if (crops.isEmpty() && !nothingElse || !openCase().isEmpty()) {
             return List.of();
         }
-        List<String> names = new LooselyTold(reading, book, message.text(), situation).signs(heard, found);
+        List<String> names = new LooselyTold(description(), book, message.text()).signs(heard, found);
         if (names.isEmpty()) {
             return List.of();
         }
@@ -257,12 +268,12 @@ final class CaseNotes {
                 .toList();
         List<Entry> entries = new ArrayList<>(signs);
         entries.addAll(of(List.of(signs.get(0)), found));
-        entries.addAll(description(List.of(signs.get(0))));
+        entries.addAll(wordsOf(List.of(signs.get(0))));
         return entries;
     }
 
     private List<SignSeen> openCase() {
-        List<String> crops = reading.crops(message.text(), situation);
+        List<String> crops = description().crops();
         String crop = crops.size() == 1 ? crops.get(0) : null;
         if (crops.size() > 1) {
             return List.of();

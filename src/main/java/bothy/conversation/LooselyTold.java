@@ -6,10 +6,9 @@ import bothy.almanac.troubles.Troubles;
 import bothy.garden.Finding;
 import bothy.garden.Heard;
 import bothy.garden.Question;
-import bothy.garden.Situation;
 import bothy.garden.Statement;
 import bothy.garden.What;
-import bothy.reading.Reading;
+import bothy.reading.Description;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,16 +19,14 @@ final class LooselyTold {
     /** From this likeness on a description is like the portrait of a cause. By judgement. */
     private static final double LIKE_A_CAUSE = 0.2;
 
-    private final Reading reading;
+    private final Description description;
     private final TroubleBook book;
     private final String text;
-    private final Situation situation;
 
-    LooselyTold(Reading reading, TroubleBook book, String text, Situation situation) {
-        this.reading = reading;
+    LooselyTold(Description description, TroubleBook book, String text) {
+        this.description = description;
         this.book = book;
         this.text = text;
-        this.situation = situation;
     }
 
     /**
@@ -46,7 +43,7 @@ final class LooselyTold {
             return List.of();
         }
         boolean nothingElse = heard.statements().stream().noneMatch(Statement::sure);
-        List<String> names = new ArrayList<>(reading.looseSigns(text, situation, nothingElse));
+        List<String> names = new ArrayList<>(description.looseSigns(nothingElse));
         if (names.isEmpty() && (tells(nothingElse, found) || describes(nothingElse))) {
             names.add(Troubles.UNNAMED);
         }
@@ -57,8 +54,8 @@ final class LooselyTold {
     /** A message without a question mark that complains twice and shows a sign asks nothing else, whatever its words. */
     private boolean complains() {
         return !text.contains("?")
-                && reading.complaints(text, situation) >= 2
-                && !reading.looseSigns(text, situation, false).isEmpty();
+                && description.complaints() >= 2
+                && !description.looseSigns(false).isEmpty();
     }
 
     /** Whether something seen on the plant was told, in a message that tells nothing else. */
@@ -72,13 +69,13 @@ final class LooselyTold {
      * @param nothingElse whether it tells nothing else; else it must complain more than once
      */
     private boolean describes(boolean nothingElse) {
-        if (reading.complaints(text, situation) < (nothingElse ? 1 : 2)) {
+        if (description.complaints() < (nothingElse ? 1 : 2)) {
             return false;
         }
         Portraits portraits = book.tables().portraits();
-        List<String> known = portraits.known(reading.corrected(text, situation));
+        List<String> known = portraits.known(description.words());
         return known.size() >= LEAST_WORDS
-                && portraits.causes().stream().anyMatch(cause -> portraits.likeness(cause, known) >= LIKE_A_CAUSE);
+                && portraits.likenesses(known).values().stream().anyMatch(alike -> alike >= LIKE_A_CAUSE);
     }
 
     /** "In flower" and "up" are events first, and only then signs of bolting or of nothing coming up. */

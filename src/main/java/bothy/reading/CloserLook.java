@@ -85,7 +85,7 @@ final class CloserLook {
     /** What was found, one answer for each question: that of the longest phrase. */
     List<Finding> in(Passage passage) {
         List<Found<Answer>> all = new ArrayList<>(book.all(passage.tokens(), 0, passage.size(), passage));
-        passage.sentences().forEach(sentence -> all.addAll(near(passage, sentence)));
+        near(passage, all);
         all.sort(Comparator.comparingInt(found -> -found.place().length()));
         Map<String, Finding> found = new LinkedHashMap<>();
         for (Found<Answer> one : all) {
@@ -117,15 +117,20 @@ final class CloserLook {
     }
 
     /** Words that stand near each other; where one of them is denied nothing was found. */
-    private List<Found<Answer>> near(Passage passage, int[] sentence) {
-        List<Found<Answer>> found = new ArrayList<>();
+    private void near(Passage passage, List<Found<Answer>> into) {
+        Set<String> words = passage.words();
+        List<int[]> sentences = passage.sentences();
         near.forEach((together, answer) -> {
-            Phrase.Place place = together.in(passage.tokens(), sentence[0], sentence[1], Together.IN_A_SENTENCE);
-            if (place != null && !denied(passage, place)) {
-                found.add(new Found<>(answer, place));
+            if (together.possible(words)) {
+                for (int[] sentence : sentences) {
+                    Phrase.Place place =
+                            together.in(passage.tokens(), sentence[0], sentence[1], Together.IN_A_SENTENCE);
+                    if (place != null && !denied(passage, place)) {
+                        into.add(new Found<>(answer, place));
+                    }
+                }
             }
         });
-        return found;
     }
 
     private boolean denied(Passage passage, Phrase.Place place) {

@@ -70,16 +70,19 @@ final class LooseSigns {
      * @param atLarge whether signs at large count at all
      */
     List<String> in(Passage passage, boolean atLarge) {
+        Set<String> words = passage.words();
         List<String> signs = new ArrayList<>();
         told.forEach((sign, one) -> {
-            boolean fits = passage.sentences().stream().anyMatch(sentence -> fits(passage, sentence, one));
+            boolean fits = passage.sentences().stream().anyMatch(sentence -> fits(passage, words, sentence, one));
             if (fits && signs.size() < MOST && (!one.alone() || atLarge && signs.isEmpty())) {
                 signs.add(sign);
             }
         });
         if (signs.isEmpty()) {
             told.forEach((sign, one) -> {
-                if (signs.isEmpty() && !one.alone() && near(passage, 0, passage.size(), Together.IN_A_MESSAGE, one)) {
+                if (signs.isEmpty()
+                        && !one.alone()
+                        && near(passage, words, 0, passage.size(), Together.IN_A_MESSAGE, one)) {
                     signs.add(sign);
                 }
             });
@@ -87,12 +90,13 @@ final class LooseSigns {
         return signs;
     }
 
-    private static boolean near(Passage passage, int from, int to, int apart, Told one) {
-        return one.near().stream().anyMatch(near -> near.in(passage.tokens(), from, to, apart) != null);
+    private static boolean near(Passage passage, Set<String> words, int from, int to, int apart, Told one) {
+        return one.near().stream()
+                .anyMatch(near -> near.possible(words) && near.in(passage.tokens(), from, to, apart) != null);
     }
 
-    private static boolean fits(Passage passage, int[] sentence, Told one) {
-        if (near(passage, sentence[0], sentence[1], Together.IN_A_SENTENCE, one)) {
+    private static boolean fits(Passage passage, Set<String> words, int[] sentence, Told one) {
+        if (near(passage, words, sentence[0], sentence[1], Together.IN_A_SENTENCE, one)) {
             return true;
         }
         boolean with = one.with().isEmpty();

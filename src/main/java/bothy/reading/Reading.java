@@ -1,21 +1,17 @@
 package bothy.reading;
 
 import bothy.almanac.Words;
-import bothy.garden.Finding;
 import bothy.garden.Heard;
 import bothy.garden.Kind;
 import bothy.garden.Situation;
 import bothy.reading.grammar.CropNames;
 import bothy.reading.grammar.Grammar;
 import bothy.reading.grammar.Moods;
-import bothy.reading.said.CropSaid;
 import bothy.reading.said.Passage;
-import bothy.reading.text.Token;
 import bothy.reading.told.Particulars;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * Reads what growers write. Built once from the words files, then only read: many threads may share it. Any text gives an answer;
@@ -98,47 +94,10 @@ public final class Reading {
                 false);
     }
 
-    /**
-     * What a message tells of a closer look at a trouble, whether it was asked for or not; of no planting, since that is for the one who
-     * knows the open cases to say.
-     */
-    public List<Finding> findings(String text, Situation situation) {
-        return closerLook.in(plainWords.of(grammar.passage(text, situation)));
-    }
-
-    /**
-     * Signs told in words that no phrase fits: less sure, for a message in which {@link #read} found none.
-     *
-     * @param atLarge whether "the plants look poorly" counts, for a message that tells nothing else
-     */
-    public List<String> looseSigns(String text, Situation situation, boolean atLarge) {
-        return looseSigns.in(plainWords.of(grammar.passage(text, situation)), atLarge);
-    }
-
-    /** The words of a message in order, their spelling set right and plainer words put for some. */
-    public String corrected(String text, Situation situation) {
-        return plainWords.of(grammar.passage(text, situation)).tokens().stream()
-                .filter(Token::aWord)
-                .map(Token::word)
-                .collect(Collectors.joining(" "));
-    }
-
-    /** How many different words of complaint a message holds. */
-    public long complaints(String text, Situation situation) {
-        return plainWords.of(grammar.passage(text, situation)).tokens().stream()
-                .map(Token::word)
-                .filter(complaints::contains)
-                .distinct()
-                .count();
-    }
-
-    /** The crops that a message names, the likeliest meaning of each. */
-    public List<String> crops(String text, Situation situation) {
-        return grammar.passage(text, situation).crops().stream()
-                .filter(crop -> !crop.thing())
-                .map(CropSaid::crop)
-                .distinct()
-                .toList();
+    /** What a message tells of a trouble beside the signs that {@link #read} names. */
+    public Description description(String text, Situation situation) {
+        Passage passage = grammar.passage(text, situation);
+        return new Description(closerLook, looseSigns, complaints, passage, plainWords.of(passage));
     }
 
     private static Heard foreign(String language) {

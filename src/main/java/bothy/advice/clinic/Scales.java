@@ -11,7 +11,6 @@ import bothy.garden.Diagnosis.Reason;
 import bothy.garden.Finding;
 import bothy.garden.Stage;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -68,11 +67,14 @@ final class Scales {
     /** The words of the description. */
     private final List<String> told;
 
+    private final Map<String, Double> likeness;
+
     Scales(Troubles troubles, CaseFile file, Stage stage, List<Found> found) {
         this.troubles = troubles;
         this.file = file;
         this.stage = stage;
         this.told = told(file);
+        this.likeness = told.isEmpty() ? Map.of() : troubles.portraits().likenesses(told);
         this.causes = List.copyOf(suspects());
         this.weights = new double[causes.size() + 1];
         causes.forEach(cause -> reasons.add(new ArrayList<>()));
@@ -135,18 +137,16 @@ final class Scales {
 
     /** The causes whose portraits the description is most like. */
     private List<String> alike() {
-        return told.isEmpty()
-                ? List.of()
-                : troubles.portraits().causes().stream()
-                        .filter(cause ->
-                                troubles.portraits().shared(cause, told).size() >= LEAST_ALIKE)
-                        .filter(cause -> troubles.portraits().likeness(cause, told) >= ALIKE)
-                        .filter(cause -> troubles.anyRow(cause, file.crop()).isPresent())
-                        .sorted(Comparator.comparingDouble(
-                                        (String cause) -> -troubles.portraits().likeness(cause, told))
-                                .thenComparing(Comparator.naturalOrder()))
-                        .limit(MOST_ALIKE)
-                        .toList();
+        return likeness.entrySet().stream()
+                .filter(entry -> entry.getValue() >= ALIKE)
+                .sorted(Map.Entry.<String, Double>comparingByValue()
+                        .reversed()
+                        .thenComparing(Map.Entry.comparingByKey()))
+                .map(Map.Entry::getKey)
+                .filter(cause -> troubles.portraits().shared(cause, told).size() >= LEAST_ALIKE)
+                .filter(cause -> troubles.anyRow(cause, file.crop()).isPresent())
+                .limit(MOST_ALIKE)
+                .toList();
     }
 
     /** A description that is like a cause's portrait speaks for it, one that is not speaks against it. */
@@ -155,8 +155,8 @@ final class Scales {
             return;
         }
         for (int i = 0; i < causes.size(); i++) {
-            double likeness = troubles.portraits().likeness(causes.get(i), told);
-            double weight = Math.min(MOST_BY_WORDS, BY_WORDS * fullness() * (likeness - USUAL_LIKENESS));
+            double alike = likeness.getOrDefault(causes.get(i), 0.0);
+            double weight = Math.min(MOST_BY_WORDS, BY_WORDS * fullness() * (alike - USUAL_LIKENESS));
             weights[i] += weight;
             String shared = String.join(" ", troubles.portraits().shared(causes.get(i), told));
             reasons.get(i).add(new Reason(Troubles.WORDS, shared, weight, null));

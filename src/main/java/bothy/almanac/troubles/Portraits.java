@@ -1,5 +1,6 @@
 package bothy.almanac.troubles;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -26,6 +27,8 @@ public final class Portraits {
 
     private final Map<String, Set<String>> stems = new HashMap<>();
     private final Map<String, Double> worth = new HashMap<>();
+    private final Map<String, List<String>> holders = new HashMap<>();
+    private final Map<String, Double> full = new HashMap<>();
     /** What a portrait of usual length comes to: a short one is not the likelier for being short. */
     private final double usual;
 
@@ -39,7 +42,15 @@ public final class Portraits {
             stems.put(cause, own);
         });
         causes.forEach((stem, count) -> worth.put(stem, Math.log((double) words.size() / count)));
-        usual = stems.values().stream().mapToDouble(this::full).average().orElse(1);
+        stems.forEach((cause, own) -> {
+            full.put(cause, own.stream().mapToDouble(this::square).sum());
+            own.forEach(stem ->
+                    holders.computeIfAbsent(stem, first -> new ArrayList<>()).add(cause));
+        });
+        usual = full.values().stream()
+                .mapToDouble(Double::doubleValue)
+                .average()
+                .orElse(1);
     }
 
     /** The words of a text that some portrait holds, each once, in the order told. */
@@ -54,21 +65,29 @@ public final class Portraits {
     }
 
     /**
-     * How like a cause's portrait the words told are.
+     * How like each cause's portrait the words told are.
      *
      * @param told words that portraits hold
-     * @return 0 when they share no word, 1 when they hold the same
+     * @return by cause, above 0 (no word shared: the cause is not in it) up to 1 (the same words)
      */
-    public double likeness(String cause, Collection<String> told) {
-        Set<String> own = stems.getOrDefault(cause, Set.of());
-        double shared = 0;
+    public Map<String, Double> likenesses(Collection<String> told) {
+        Map<String, Double> shared = new HashMap<>();
         double all = 0;
-        for (String word : new LinkedHashSet<>(told)) {
-            double weight = square(stem(word));
+        for (String stem : stemsOf(told)) {
+            double weight = square(stem);
             all += weight;
-            shared += own.contains(stem(word)) ? weight : 0;
+            holders.getOrDefault(stem, List.of()).forEach(cause -> shared.merge(cause, weight, Double::sum));
         }
-        return shared == 0 ? 0 : shared / Math.sqrt(Math.max(usual, full(own)) * all);
+        double told2 = all;
+        shared.values().removeIf(weight -> weight <= 0);
+        shared.replaceAll((cause, weight) -> weight / Math.sqrt(Math.max(usual, full.get(cause)) * told2));
+        return shared;
+    }
+
+    private static Set<String> stemsOf(Collection<String> words) {
+        Set<String> stemsOf = new LinkedHashSet<>();
+        words.forEach(word -> stemsOf.add(stem(word)));
+        return stemsOf;
     }
 
     /** The words told that a cause's portrait holds. */
@@ -80,10 +99,6 @@ public final class Portraits {
     /** The causes that have a portrait. */
     public Set<String> causes() {
         return Set.copyOf(stems.keySet());
-    }
-
-    private double full(Set<String> stemsOfOne) {
-        return stemsOfOne.stream().mapToDouble(this::square).sum();
     }
 
     private double square(String stem) {

@@ -2,6 +2,7 @@ package bothy.reading.text;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,7 @@ public final class Together {
     private static final Conjugation FORMS = new Conjugation(Map.of());
     private final List<Set<List<String>>> parts = new ArrayList<>();
     private final Set<List<String>> without = new HashSet<>();
+    private final List<Set<String>> firsts = new ArrayList<>();
 
     /**
      * @param text the pattern
@@ -39,6 +41,11 @@ public final class Together {
         }
         if (parts.size() < 2 || parts.stream().anyMatch(Set::isEmpty)) {
             throw new IllegalArgumentException("two parts of words or more are wanted around \"&\"");
+        }
+        for (Set<List<String>> part : parts) {
+            Set<String> first = new HashSet<>();
+            part.forEach(words -> first.add(words.get(0)));
+            firsts.add(first);
         }
     }
 
@@ -74,6 +81,20 @@ public final class Together {
             forms.add(doubled + "ed");
         }
         return forms;
+    }
+
+    /**
+     * Whether words of every part are among those of a message at all: a quick look before the search.
+     *
+     * @param words of the message
+     */
+    public boolean possible(Set<String> words) {
+        for (Set<String> first : firsts) {
+            if (Collections.disjoint(first, words)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** All words that the pattern can hold. */
