@@ -120,6 +120,9 @@ final class CaseNotes {
         Optional<Finding> answer = pending == null || !ofACase(pending) ? Optional.empty() : answered();
         answer.ifPresent(entries::add);
         wordsOf(heard.signs()).forEach(entries::add);
+        if (answer.isEmpty() && heard.signs().isEmpty()) {
+            entries.addAll(outcome());
+        }
         told(heard).stream()
                 .filter(finding -> answer.isEmpty() || !answer.get().about().equals(finding.about()))
                 .forEach(entries::add);
@@ -184,13 +187,24 @@ final class CaseNotes {
         return Optional.of(new Finding(known ? id : null, crop, question, answer, true, situation.today()));
     }
 
+    /** What became of an open case, told unasked: "they look better now". */
+    private List<Finding> outcome() {
+        List<Finding> told = message.pressed() != null || pending != null && !ofACase(pending)
+                ? List.of()
+                : found().stream()
+                        .filter(finding -> finding.about().equals(Finding.OUTCOME))
+                        .toList();
+        return told.isEmpty() ? List.of() : of(openCase(), told);
+    }
+
     /** What was told unasked goes to the sign of the same message, else to the open case of the crop spoken of. */
     private List<Finding> told(Heard heard) {
         if (message.pressed() != null || message.text().isBlank()) {
             return List.of();
         }
         List<Finding> found = found().stream()
-                .filter(finding -> !finding.about().equals(PERSON_UNWELL))
+                .filter(finding -> !finding.about().equals(PERSON_UNWELL)
+                        && !finding.about().equals(Finding.OUTCOME))
                 .toList();
         List<SignSeen> subjects = heard.signs().isEmpty() ? openCase() : distinct(heard.signs());
         if (found.isEmpty() || subjects.isEmpty()) {
@@ -253,7 +267,9 @@ final class CaseNotes {
         if (crops.isEmpty() && growing.size() == 1) {
             crops.addAll(growing);
         }
-        List<Finding> found = found();
+        List<Finding> found = found().stream()
+                .filter(finding -> !finding.about().equals(Finding.OUTCOME))
+                .toList();
         boolean nothingElse = heard.statements().stream().noneMatch(Statement::sure);
         if (crops.isEmpty() && !nothingElse || !openCase().isEmpty()) {
             return List.of();
