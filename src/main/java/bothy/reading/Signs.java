@@ -15,6 +15,7 @@ import bothy.reading.told.PlantingsMeant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -118,7 +119,7 @@ final class Signs {
     }
 
     SignSeen seen(Passage passage, int[] sentence, Found<String> found) {
-        CropSaid said = crop(passage, sentence);
+        CropSaid said = crop(passage, sentence, found);
         List<Planting> plantings = said == null
                 ? PlantingsMeant.mentioned(passage.situation())
                 : PlantingsMeant.of(said, passage, sentence[0], sentence[1], true);
@@ -135,16 +136,23 @@ final class Signs {
                 count(passage, sentence));
     }
 
-    private static CropSaid crop(Passage passage, int[] sentence) {
+    /** Of several crops in its sentence the one that stands in the sign's phrase or nearest to it. */
+    private static CropSaid crop(Passage passage, int[] sentence, Found<String> sign) {
         List<CropSaid> inside = Passage.within(passage.crops(), sentence[0], sentence[1]);
         if (!inside.isEmpty()) {
-            return inside.get(0);
+            return inside.stream()
+                    .min(Comparator.comparingInt(crop -> apart(crop, sign)))
+                    .orElseThrow();
         }
         List<CropSaid> before = Passage.within(passage.crops(), 0, sentence[0]);
         if (!before.isEmpty()) {
             return before.get(before.size() - 1);
         }
         return passage.crops().isEmpty() ? null : passage.crops().get(0);
+    }
+
+    private static int apart(CropSaid crop, Found<String> sign) {
+        return Math.max(0, Math.max(sign.start() - crop.end(), crop.start() - sign.end()));
     }
 
     private static LocalDate day(Passage passage, int[] sentence) {
