@@ -54,6 +54,8 @@ final class ReadVerb implements Callable<Integer> {
                         null,
                         List.of(),
                         List.of(),
+                        List.of(),
+                        List.of(),
                         plantingLines.happened(line.plantings(), line.today(), grower)));
     }
 }

@@ -117,7 +117,7 @@ final class CaseNotes {
             entries.add(unwell.get());
             return entries;
         }
-        Optional<Finding> answer = pending == null || !ofACase(pending) ? Optional.empty() : answered();
+        Optional<Finding> answer = pending == null || !ofACase(pending) ? Optional.empty() : answered(heard);
         answer.ifPresent(entries::add);
         wordsOf(heard.signs()).forEach(entries::add);
         if (answer.isEmpty() && heard.signs().isEmpty()) {
@@ -130,14 +130,14 @@ final class CaseNotes {
         return entries;
     }
 
-    private Optional<Finding> answered() {
+    private Optional<Finding> answered(Heard heard) {
         String said = message.pressed() != null ? message.pressed() : message.text();
         List<Finding> found =
                 message.pressed() != null ? reading.description(said, situation).findings() : found();
         return pending.choices().stream()
                 .filter(choice -> chosen(choice, meaning(choice), said, found))
                 .findFirst()
-                .or(() -> found.isEmpty() ? nearest(said) : Optional.empty())
+                .or(() -> found.isEmpty() && heard.inquiries().isEmpty() ? nearest(said) : Optional.empty())
                 .flatMap(choice -> about(meaning(choice)[0], meaning(choice)[1]));
     }
 
@@ -211,8 +211,7 @@ final class CaseNotes {
             return List.of();
         }
         boolean inPassing = heard.signs().isEmpty()
-                && (pending == null || !ofACase(pending))
-                && heard.statements().stream().anyMatch(Statement::sure)
+                && (tellsElse(heard) || LooselyTold.asksElse(heard))
                 && found.stream().noneMatch(one -> book.tables().tells(one.about(), one.found()));
         return inPassing ? List.of() : of(subjects, found);
     }
@@ -286,6 +285,15 @@ final class CaseNotes {
         entries.addAll(of(List.of(signs.get(0)), found));
         entries.addAll(wordsOf(List.of(signs.get(0))));
         return entries;
+    }
+
+    /** While a question about a trouble waits, how soil and weather are may answer it; what was done does not. */
+    private boolean tellsElse(Heard heard) {
+        boolean waits = pending != null && ofACase(pending);
+        return heard.statements().stream()
+                .filter(Statement::sure)
+                .map(statement -> statement.event().what())
+                .anyMatch(what -> !waits || !(what.ofThePlot() || what == What.SOIL_CHECKED));
     }
 
     private List<SignSeen> openCase() {

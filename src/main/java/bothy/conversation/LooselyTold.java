@@ -11,6 +11,7 @@ import bothy.garden.What;
 import bothy.reading.Description;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** The signs of a trouble that was told in words of the grower's own, where reading found no sign that tells of a cause. */
 final class LooselyTold {
@@ -18,6 +19,9 @@ final class LooselyTold {
     private static final int LEAST_WORDS = 3;
     /** From this likeness on a description is like the portrait of a cause. By judgement. */
     private static final double LIKE_A_CAUSE = 0.2;
+
+    private static final Set<What> BEGINNINGS =
+            Set.of(What.SOWN, What.PLANTED_OUT, What.POTTED_ON, What.PRICKED_OUT, What.THINNED, What.HARVESTED);
 
     private final Description description;
     private final TroubleBook book;
@@ -39,7 +43,7 @@ final class LooselyTold {
         boolean named = heard.signs().stream()
                 .anyMatch(sign -> !book.tables().beside().containsKey(sign.sign())
                         && !book.tables().rows(sign.sign(), sign.crop()).isEmpty());
-        if (named || asksElse(heard) && !complains()) {
+        if (named || asksElse(heard) && !complains() || begins(heard) && description.complaints() < 2) {
             return List.of();
         }
         boolean nothingElse = heard.statements().stream().noneMatch(Statement::sure);
@@ -91,7 +95,14 @@ final class LooselyTold {
                         .anyMatch(statement -> statement.event().what() == done);
     }
 
-    private static boolean asksElse(Heard heard) {
+    /** Whoever tells of sowing or planting names seed, holes and cold without any trouble. */
+    private static boolean begins(Heard heard) {
+        return heard.statements().stream()
+                .map(statement -> statement.event().what())
+                .anyMatch(BEGINNINGS::contains);
+    }
+
+    static boolean asksElse(Heard heard) {
         return !heard.settings().isEmpty()
                 || heard.inquiries().stream()
                         .anyMatch(

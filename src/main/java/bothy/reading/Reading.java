@@ -96,8 +96,9 @@ public final class Reading {
 
     /** What a message tells of a trouble beside the signs that {@link #read} names. */
     public Description description(String text, Situation situation) {
-        Passage passage = grammar.passage(text, situation);
-        return new Description(closerLook, looseSigns, complaints, passage, plainWords.of(passage));
+        Passage whole = grammar.whole(text, situation);
+        return new Description(
+                closerLook, looseSigns, complaints, grammar.passage(text, situation), plainWords.of(whole));
     }
 
     private static Heard foreign(String language) {

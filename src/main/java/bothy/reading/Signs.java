@@ -8,6 +8,7 @@ import bothy.reading.said.CropSaid;
 import bothy.reading.said.DaySaid;
 import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
+import bothy.reading.said.SeedSaid;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
 import bothy.reading.text.PhraseFile;
@@ -19,6 +20,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 
 /** Finds the signs of trouble that a message tells. */
@@ -28,6 +30,8 @@ final class Signs {
     private static final int REACH = 4;
     /** How many words beside a sign tell what it is of. */
     private static final int BESIDE = 2;
+
+    private static final Set<String> OF_SEED = Set.of("no-emergence", "patchy-emergence");
 
     private final PhraseBook<String> signs = new PhraseBook<>();
     private final PhraseBook<String> where;
@@ -133,7 +137,16 @@ final class Signs {
                 crop,
                 day(passage, sentence),
                 place(passage, sentence, found),
-                count(passage, sentence));
+                count(passage, sentence),
+                OF_SEED.contains(found.meaning()) ? seedAge(passage) : null);
+    }
+
+    private static Integer seedAge(Passage passage) {
+        return passage.seeds().stream()
+                .map(SeedSaid::years)
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse(null);
     }
 
     /** Of several crops in its sentence the one that stands in the sign's phrase or nearest to it. */

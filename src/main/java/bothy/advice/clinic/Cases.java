@@ -118,7 +118,8 @@ final class Cases {
                         lately.get(0).crop(),
                         sign.on(),
                         sign.where(),
-                        sign.count())
+                        sign.count(),
+                        sign.seedAge())
                 : ofPlanting(sign);
     }
 
@@ -127,7 +128,7 @@ final class Cases {
         String crop = planting == null
                 ? sign.crop()
                 : garden.planting(planting).map(Planting::crop).orElse(sign.crop());
-        return new SignSeen(sign.sign(), planting, crop, sign.on(), sign.where(), sign.count());
+        return new SignSeen(sign.sign(), planting, crop, sign.on(), sign.where(), sign.count(), sign.seedAge());
     }
 
     /** A crop of which one planting grows means that planting. */
