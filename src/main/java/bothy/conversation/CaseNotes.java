@@ -206,7 +206,7 @@ final class CaseNotes {
                 .filter(finding -> !finding.about().equals(PERSON_UNWELL)
                         && !finding.about().equals(Finding.OUTCOME))
                 .toList();
-        List<SignSeen> subjects = heard.signs().isEmpty() ? openCase() : distinct(heard.signs());
+        List<SignSeen> subjects = heard.signs().isEmpty() ? openCase() : LooselyTold.distinct(heard.signs());
         if (found.isEmpty() || subjects.isEmpty()) {
             return List.of();
         }
@@ -233,21 +233,9 @@ final class CaseNotes {
         return words.isEmpty()
                 ? List.of()
                 : of(
-                        distinct(signs),
+                        LooselyTold.distinct(signs),
                         List.of(new Finding(
                                 null, null, Troubles.WORDS, String.join(" ", words), false, situation.today())));
-    }
-
-    private static List<SignSeen> distinct(List<SignSeen> signs) {
-        List<SignSeen> distinct = new ArrayList<>();
-        for (SignSeen sign : signs) {
-            if (distinct.stream()
-                    .noneMatch(one -> java.util.Objects.equals(one.planting(), sign.planting())
-                            && java.util.Objects.equals(one.crop(), sign.crop()))) {
-                distinct.add(sign);
-            }
-        }
-        return distinct;
     }
 
     /**

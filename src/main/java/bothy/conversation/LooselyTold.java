@@ -6,6 +6,7 @@ import bothy.almanac.troubles.Troubles;
 import bothy.garden.Finding;
 import bothy.garden.Heard;
 import bothy.garden.Question;
+import bothy.garden.SignSeen;
 import bothy.garden.Statement;
 import bothy.garden.What;
 import bothy.reading.Description;
@@ -43,7 +44,7 @@ final class LooselyTold {
         boolean named = heard.signs().stream()
                 .anyMatch(sign -> !book.tables().beside().containsKey(sign.sign())
                         && !book.tables().rows(sign.sign(), sign.crop()).isEmpty());
-        if (named || asksElse(heard) && !complains() || begins(heard) && description.complaints() < 2) {
+        if (named || asksElse(heard) && !complains() || begins(heard) && description.complaints() < 1) {
             return List.of();
         }
         boolean nothingElse = heard.statements().stream().noneMatch(Statement::sure);
@@ -107,5 +108,18 @@ final class LooselyTold {
                 || heard.inquiries().stream()
                         .anyMatch(
                                 inquiry -> inquiry.question() != Question.WHY && inquiry.question() != Question.OTHER);
+    }
+
+    /** One sign for each subject. */
+    static List<SignSeen> distinct(List<SignSeen> signs) {
+        List<SignSeen> distinct = new ArrayList<>();
+        for (SignSeen sign : signs) {
+            if (distinct.stream()
+                    .noneMatch(one -> java.util.Objects.equals(one.planting(), sign.planting())
+                            && java.util.Objects.equals(one.crop(), sign.crop()))) {
+                distinct.add(sign);
+            }
+        }
+        return distinct;
     }
 }

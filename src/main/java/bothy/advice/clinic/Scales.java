@@ -35,20 +35,7 @@ final class Scales {
     private static final double BRINGS_IN_UNNAMED = 1;
     /** A cause that an answer brought in counts so much less than behind the sign that it is known for, log-odds. By judgement. */
     private static final double BROUGHT_IN = -1.2;
-    /** What full likeness of a description to a cause's portrait tells, log-odds. By judgement, tried on growers' descriptions. */
-    private static final double BY_WORDS = 9;
-    /** The likeness that tells neither for nor against. */
-    private static final double USUAL_LIKENESS = 0.12;
-    /** The most that words alone tell, log-odds: an answer to a question outweighs them. */
-    private static final double MOST_BY_WORDS = 3;
-    /** From this likeness on a description brings a cause in that no sign told. */
-    private static final double ALIKE = 0.15;
 
-    private static final int MOST_ALIKE = 6;
-    /** So many words must be shared. */
-    private static final int LEAST_ALIKE = 3;
-    /** A description of so many words beyond one counts in full. */
-    private static final double FULL_WORDS = 7;
     /** "Something else" behind a sign, log-odds: less than a cause seen occasionally. By judgement. */
     private static final double SOMETHING_ELSE = 0.0;
 
@@ -65,10 +52,7 @@ final class Scales {
     private final double[] weights;
     private final List<List<Reason>> reasons = new ArrayList<>();
     private final Map<String, String> answers = new LinkedHashMap<>();
-    /** The words of the description. */
-    private final List<String> told;
-
-    private final Map<String, Double> likeness;
+    private final Likeness likeness;
 
     /** @param seedbed what is reckoned of seed that is not up, {@code null} where the case is another */
     Scales(Troubles troubles, CaseFile file, Stage stage, List<Found> found, Seedbed seedbed) {
@@ -76,8 +60,7 @@ final class Scales {
         this.troubles = troubles;
         this.file = file;
         this.stage = stage;
-        this.told = told(file);
-        this.likeness = told.isEmpty() ? Map.of() : troubles.portraits().likenesses(told);
+        this.likeness = new Likeness(troubles, file);
         this.causes = List.copyOf(suspects());
         this.weights = new double[causes.size() + 1];
         causes.forEach(cause -> reasons.add(new ArrayList<>()));
@@ -134,46 +117,17 @@ final class Scales {
         file.findings().forEach((about, answer) -> pointedTo.addAll(broughtIn(about, answer)));
         suspects.addAll(pointedTo);
         pointedTo.removeAll(explained);
-        suspects.addAll(alike());
+        suspects.addAll(likeness.alike());
         return suspects;
-    }
-
-    private static List<String> told(CaseFile file) {
-        String words = file.findings().get(Troubles.WORDS);
-        return words == null ? List.of() : List.of(words.split(" "));
-    }
-
-    /** The causes whose portraits the description is most like. */
-    private List<String> alike() {
-        return likeness.entrySet().stream()
-                .filter(entry -> entry.getValue() >= ALIKE)
-                .sorted(Map.Entry.<String, Double>comparingByValue()
-                        .reversed()
-                        .thenComparing(Map.Entry.comparingByKey()))
-                .map(Map.Entry::getKey)
-                .filter(cause -> troubles.portraits().shared(cause, told).size() >= LEAST_ALIKE)
-                .filter(cause -> troubles.anyRow(cause, file.crop()).isPresent())
-                .limit(MOST_ALIKE)
-                .toList();
     }
 
     /** A description that is like a cause's portrait speaks for it, one that is not speaks against it. */
     private void words() {
-        if (told.isEmpty()) {
-            return;
-        }
-        for (int i = 0; i < causes.size(); i++) {
-            double alike = likeness.getOrDefault(causes.get(i), 0.0);
-            double weight = Math.min(MOST_BY_WORDS, BY_WORDS * fullness() * (alike - USUAL_LIKENESS));
+        for (int i = 0; i < causes.size() && !likeness.empty(); i++) {
+            double weight = likeness.weight(causes.get(i));
             weights[i] += weight;
-            String shared = String.join(" ", troubles.portraits().shared(causes.get(i), told));
-            reasons.get(i).add(new Reason(Troubles.WORDS, shared, weight, null));
+            reasons.get(i).add(new Reason(Troubles.WORDS, likeness.shared(causes.get(i)), weight, null));
         }
-    }
-
-    /** A few words, most of them those of the sign, tell little more than the sign. */
-    private double fullness() {
-        return Math.min(1, (told.size() - 1.0) / FULL_WORDS);
     }
 
     private List<String> broughtIn(String about, String answer) {
