@@ -82,7 +82,7 @@ public final class TroublesBench {
 
     private static List<String> descriptions() throws IOException {
         List<String> texts = new ArrayList<>();
-        for (int round = 1; round <= 7; round++) {
+        for (int round = 1; round <= 8; round++) {
             JsonNode cases = new YAMLMapper()
                     .readTree(Path.of("src/test/resources/troubles/growers-" + round + ".yaml")
                             .toFile());
