@@ -24,6 +24,7 @@ public final class Benchmarks {
         Path folder = Files.createTempDirectory("bothy-bench");
         starts(Path.of(arguments[0]), folder);
         replies(folder);
+        TroublesBench.turns(folder, Workshop.knowledge(Workshop.folder(null), null, WeatherSource.none()));
         Knowledge knowledge = Workshop.knowledge(Workshop.folder(null), null, WeatherSource.none());
         ServiceBenchmarks.lists(folder, knowledge, 1_000, 10_000, 100_000);
         ServiceBenchmarks.repliesBesideMany(folder, knowledge, 1_000, 100_000, 1_000_000);
