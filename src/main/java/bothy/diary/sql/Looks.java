@@ -40,7 +40,7 @@ final class Looks {
     }
 
     Optional<Instant> next(String grower) {
-        return engine.inTransaction(handle -> handle.createQuery(
+        return engine.reading(handle -> handle.createQuery(
                         "select look_ms from grower where grower = :grower and look_ms is not null")
                 .bind("grower", grower)
                 .mapTo(Long.class)

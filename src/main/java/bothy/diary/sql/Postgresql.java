@@ -65,6 +65,11 @@ final class Postgresql implements Engine {
     }
 
     @Override
+    public <T> T reading(Function<Handle, T> work) {
+        return inTransaction(work);
+    }
+
+    @Override
     public <T> T ask(Asked<T> asked) {
         try (Connection connection = pool.getConnection()) {
             return asked.of(connection);
@@ -111,11 +116,6 @@ final class Postgresql implements Engine {
     @Override
     public String place() {
         return place;
-    }
-
-    @Override
-    public String rowLock() {
-        return " for update";
     }
 
     /** The server keeps and checks its own files. */
