@@ -7,13 +7,16 @@ import bothy.conversation.Conversation;
 import bothy.conversation.Conversation.Address;
 import bothy.conversation.Knowledge;
 import bothy.diary.Store;
+import bothy.diary.StoreFailure;
 import bothy.diary.sql.Shelf;
 import bothy.garden.Message;
+import bothy.weather.WeatherSource;
 import java.net.URI;
 import java.time.InstantSource;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -62,10 +65,12 @@ final class ServeVerb implements Callable<Integer> {
             return 2;
         }
         RulesFolder folder = Workshop.folder(rules.folder);
-        Knowledge knowledge =
-                Workshop.knowledge(folder, Workshop.cacheFolder(), weather.source(InstantSource.system()));
+        WeatherSource sky = weather.source(InstantSource.system());
+        Function<RulesFolder, Knowledge> making = written -> Workshop.knowledge(written, Workshop.cacheFolder(), sky);
+        Knowledge knowledge = making.apply(folder);
         try (Store store = Shelf.open(diary)) {
-            return new Serving(store, knowledge, settings(token.strip(), knowledge), options).untilTheEnd();
+            return new Serving(store, knowledge, rules.folder, making, settings(token.strip(), knowledge), options)
+                    .untilTheEnd();
         }
     }
 
@@ -88,6 +93,9 @@ final class ServeVerb implements Callable<Integer> {
 
             @Override
             public void apologise(Message message, String channel, String chat, RuntimeException why) {
+                if (why instanceof StoreFailure failure && failure.reason() != StoreFailure.Reason.CORRUPT) {
+                    throw failure; // it is not the message's fault and will pass, so the message is not given up
+                }
                 conversation.apologise(message, new Address(channel, chat));
             }
         };

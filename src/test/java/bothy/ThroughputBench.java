@@ -2,6 +2,7 @@ package bothy;
 
 import bothy.channel.telegram.BotApiServer;
 import bothy.channel.telegram.EchoBot;
+import bothy.channel.telegram.Handler;
 import bothy.channel.telegram.TelegramChannel;
 import bothy.channel.telegram.TelegramSettings;
 import bothy.channel.telegram.TelegramSettings.Rate;
@@ -9,11 +10,16 @@ import bothy.conversation.Conversation;
 import bothy.conversation.Knowledge;
 import bothy.diary.Store;
 import bothy.diary.sql.Shelf;
+import bothy.garden.Event;
+import bothy.garden.Message;
+import bothy.garden.Reply;
+import bothy.garden.What;
 import bothy.weather.WeatherSource;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -45,35 +51,70 @@ final class ThroughputBench {
         AutoCloseable at(BotApiServer api) throws Exception;
     }
 
+    /**
+     * @param knowledge what the whole service answers with; {@code null} to measure the durable way of a message alone, with an answer
+     *     that says the text again, as the bare bot's does
+     */
     static void ratio(Path folder, Knowledge knowledge) throws Exception {
+        double[] ratios = new double[ROUNDS];
+        double[] durable = new double[ROUNDS];
         double[] echo = new double[ROUNDS];
-        double[] whole = new double[ROUNDS];
+        String what = knowledge == null ? "noted and said again" : "answered by the rules";
         for (int round = 0; round < ROUNDS; round++) {
             echo[round] = perSecond(EchoBot::new);
-            Path diary = folder.resolve("throughput-" + round + ".db");
+            Path diary = folder.resolve("throughput-" + what.length() + "-" + round + ".db");
             try (Store store = Shelf.open(diary.toString())) {
-                whole[round] = perSecond(api -> channel(api, store, new Conversation(store, knowledge)));
+                Handler handler =
+                        knowledge == null ? sayingAgain(store) : ServeVerb.handler(new Conversation(store, knowledge));
+                durable[round] = perSecond(api -> channel(api, store, handler));
             }
+            ratios[round] = durable[round] / echo[round];
         }
-        System.out.println(Arrays.toString(echo) + " " + Arrays.toString(whole));
-        Arrays.sort(echo);
-        Arrays.sort(whole);
         System.out.printf(
                 Locale.ROOT,
-                "messages end to end over loopback, median of %d: %.0f a second with durable commits, %.0f a second by a bare echo bot: %.0f %%%n",
-                ROUNDS,
-                whole[ROUNDS / 2],
-                echo[ROUNDS / 2],
-                100 * whole[ROUNDS / 2] / echo[ROUNDS / 2]);
+                "messages end to end over loopback, %s, with durable commits: %.0f a second; a bare echo bot: %.0f a second; %.0f %% (median of %d rounds)%n",
+                what,
+                median(durable),
+                median(echo),
+                100 * median(ratios),
+                ROUNDS);
     }
 
-    private static TelegramChannel channel(BotApiServer api, Store store, Conversation conversation) {
+    private static double median(double[] values) {
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        return sorted[sorted.length / 2];
+    }
+
+    private static Handler sayingAgain(Store store) {
+        return new Handler() {
+            @Override
+            public void handle(Message message, String channel, String chat) {
+                store.write(message.grower(), page -> {
+                    if (!page.handled(message.id())) {
+                        Event note =
+                                Event.of(What.NOTE, null, null, LocalDate.EPOCH).withDetail(message.text());
+                        page.append(message.id(), message.at(), List.of(note));
+                        page.markHandled(message.id(), message.at());
+                        page.send(channel, chat, new Reply(message.text(), List.of()), message.at());
+                    }
+                    return null;
+                });
+            }
+
+            @Override
+            public void apologise(Message message, String channel, String chat, RuntimeException why) {
+                throw new IllegalStateException(why);
+            }
+        };
+    }
+
+    private static TelegramChannel channel(BotApiServer api, Store store, Handler handler) {
         TelegramSettings settings = TelegramSettings.of(BotApiServer.TOKEN, Map.of(), "Past.")
                 .withService(api.address())
                 .withTimes(Duration.ofSeconds(20), Duration.ofSeconds(10))
                 .withPace(UNBOUNDED, UNBOUNDED, UNBOUNDED);
-        TelegramChannel channel =
-                new TelegramChannel(settings, store, ServeVerb.handler(conversation), Clock.systemUTC());
+        TelegramChannel channel = new TelegramChannel(settings, store, handler, Clock.systemUTC());
         channel.start();
         return channel;
     }
@@ -110,6 +151,10 @@ final class ThroughputBench {
     /** Prints this figure alone. */
     public static void main(String[] arguments) throws Exception {
         Path folder = arguments.length > 0 ? Path.of(arguments[0]) : Files.createTempDirectory("bothy-throughput");
+        ratio(folder, null);
+        if (arguments.length > 1) {
+            System.exit(0);
+        }
         ratio(folder, Workshop.knowledge(Workshop.folder(null), null, WeatherSource.none()));
         System.exit(0); // the library leaves threads behind
     }

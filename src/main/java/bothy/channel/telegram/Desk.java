@@ -158,7 +158,7 @@ final class Desk {
             post.setAside(TelegramChannel.NAME, message.id(), clock.instant());
             return true;
         } catch (RuntimeException | Error e) {
-            LOG.error("The grower could not be told either: {}", e.getMessage());
+            LOG.error("The message is kept and tried again: {}", e.getMessage());
             return false;
         }
     }

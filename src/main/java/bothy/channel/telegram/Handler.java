@@ -20,6 +20,7 @@ public interface Handler {
      * taken in.
      *
      * @param why what the last try failed on
+     * @throws RuntimeException when the message is not to be given up yet; then it is handed to {@link #handle} again after a while
      */
     void apologise(Message message, String channel, String chat, RuntimeException why);
 }
