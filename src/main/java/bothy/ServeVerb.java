@@ -15,6 +15,7 @@ import java.net.URI;
 import java.time.InstantSource;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import picocli.CommandLine.Command;
@@ -27,7 +28,8 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         description =
                 "Answers on Telegram until it is stopped. The bot's token is taken from BOTHY_TELEGRAM_TOKEN. Options may "
-                        + "also stand in a file, one a line: serve @FILE.")
+                        + "also stand in a file, one a line: serve @FILE. A secret may stand in a file that the environment names: "
+                        + "BOTHY_TELEGRAM_TOKEN_FILE, BOTHY_INVITE_CODES_FILE, BOTHY_WEBHOOK_SECRET_FILE.")
 final class ServeVerb implements Callable<Integer> {
     private static final String NO_TOKEN =
             """
@@ -59,8 +61,8 @@ final class ServeVerb implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
-        String token = System.getenv("BOTHY_TELEGRAM_TOKEN");
-        if (token == null || token.isBlank()) {
+        Optional<String> token = new Secrets(System::getenv).of("BOTHY_TELEGRAM_TOKEN");
+        if (token.isEmpty()) {
             System.err.println(NO_TOKEN);
             return 2;
         }
@@ -69,7 +71,7 @@ final class ServeVerb implements Callable<Integer> {
         Function<RulesFolder, Knowledge> making = written -> Workshop.knowledge(written, Workshop.cacheFolder(), sky);
         Knowledge knowledge = making.apply(folder);
         try (Store store = Shelf.open(diary)) {
-            return new Serving(store, knowledge, rules.folder, making, settings(token.strip(), knowledge), options)
+            return new Serving(store, knowledge, rules.folder, making, settings(token.get(), knowledge), options)
                     .untilTheEnd();
         }
     }

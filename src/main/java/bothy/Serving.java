@@ -24,7 +24,7 @@ final class Serving {
     /** A long poll may be held for fifty seconds; after this time without one something is wrong. */
     private static final Duration SILENCE = Duration.ofMinutes(3);
 
-    private static final long LAST_WORK_MILLIS = 30_000;
+    static final long LAST_WORK_MILLIS = 30_000;
 
     private final Store store;
     private final Knowledge knowledge;

@@ -97,6 +97,13 @@ public final class BotApiServer implements AutoCloseable {
         }
     }
 
+    /** Another program fetches the updates from now on. */
+    public void endUpdates() {
+        troubled(method -> method.equals("getupdates")
+                ? refuse(409, "Conflict: terminated by other getUpdates request", "")
+                : SERVED);
+    }
+
     /** The next requests of this method meet these faults, one each. */
     void fail(String method, Fault... next) {
         Queue<Fault> queue =
