@@ -22,6 +22,7 @@ final class Diaries implements Store {
     private final Inbox inbox;
     private final Outbox outbox;
     private final Looks looks;
+    private final Moves moves;
 
     Diaries(Engine engine) {
         this.engine = engine;
@@ -29,6 +30,7 @@ final class Diaries implements Store {
         this.inbox = new Inbox(engine, hold);
         this.outbox = new Outbox(engine, hold);
         this.looks = new Looks(engine);
+        this.moves = new Moves(engine);
     }
 
     @Override
@@ -124,6 +126,11 @@ final class Diaries implements Store {
     @Override
     public void putOff(long number, Instant until, String why) {
         outbox.putOff(number, until, why);
+    }
+
+    @Override
+    public void moved(String channel, String from, String to) {
+        moves.move(channel, from, to);
     }
 
     @Override
