@@ -32,6 +32,7 @@ public final class Bothy extends ChatVerb {
     }
 
     static int run(String... arguments) {
+        Logs.forAPerson();
         return new CommandLine(new Bothy())
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler((thrown, line, parsed) -> {

@@ -59,8 +59,17 @@ final class ServeVerb implements Callable<Integer> {
             description = "Base address of the Bot API, for a server of your own (default: the public one).")
     private URI service;
 
+    @Option(
+            names = "--log",
+            paramLabel = "FORM",
+            defaultValue = "${env:BOTHY_LOG:-json}",
+            description = "How the log is written: json (a line for each record, without growers' words) or plain. "
+                    + "Default: ${DEFAULT-VALUE}.")
+    private Logs.Form log;
+
     @Override
     public Integer call() throws InterruptedException {
+        Logs.forAService(log);
         Optional<String> token = new Secrets(System::getenv).of("BOTHY_TELEGRAM_TOKEN");
         if (token.isEmpty()) {
             System.err.println(NO_TOKEN);

@@ -2,6 +2,7 @@ package bothy.reminding;
 
 import bothy.conversation.Conversation;
 import bothy.conversation.Conversation.Address;
+import bothy.conversation.Discretion;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -73,7 +74,7 @@ public final class Rounds implements AutoCloseable {
                 due = take();
             }
         } catch (RuntimeException failure) {
-            LOG.error("A round was cut short: {}", failure.getMessage(), failure);
+            LOG.error("A round was cut short: {}", Discretion.of(failure), failure);
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
         }
@@ -93,10 +94,7 @@ public final class Rounds implements AutoCloseable {
             try {
                 look.get();
             } catch (java.util.concurrent.ExecutionException failure) {
-                LOG.error(
-                        "A garden could not be looked at: {}",
-                        failure.getCause().toString(),
-                        failure.getCause());
+                LOG.error("A garden could not be looked at: {}", Discretion.of(failure.getCause()), failure.getCause());
             }
         }
     }

@@ -1,5 +1,6 @@
 package bothy.channel.telegram;
 
+import bothy.conversation.Discretion;
 import bothy.garden.Incoming;
 import bothy.garden.Message;
 import bothy.garden.Post;
@@ -143,7 +144,7 @@ final class Desk {
 
     private boolean gaveUp(String chat, Message message, RuntimeException failure) {
         int times = failing.getOrDefault(chat, new Failing(0, Instant.MIN)).times() + 1;
-        LOG.error("A message could not be handled ({} times now): {}", times, failure.getMessage(), failure);
+        LOG.error("A message could not be handled ({} times now): {}", times, Discretion.of(failure), failure);
         if (times >= TRIES && apologised(message, chat, failure)) {
             failing.remove(chat);
             return true;
@@ -158,7 +159,7 @@ final class Desk {
             post.setAside(TelegramChannel.NAME, message.id(), clock.instant());
             return true;
         } catch (RuntimeException | Error e) {
-            LOG.error("The message is kept and tried again: {}", e.getMessage());
+            LOG.error("The message is kept and tried again: {}", Discretion.of(e));
             return false;
         }
     }

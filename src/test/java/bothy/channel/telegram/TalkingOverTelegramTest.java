@@ -239,7 +239,6 @@ class TalkingOverTelegramTest {
                 "telegram:-77",
                 page -> page.append(
                         "-77/1", java.time.Instant.EPOCH, List.of(new bothy.garden.SettingChange("units", "us"))));
-        rig.start();
 
         rig.api.push("{\"message\":{\"message_id\":9,\"date\":1809172800,\"chat\":{\"id\":-77,\"type\":\"group\","
                 + "\"title\":\"School plot\"},\"migrate_to_chat_id\":-100200300}}");

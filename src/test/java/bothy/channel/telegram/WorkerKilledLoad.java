@@ -103,7 +103,7 @@ class WorkerKilledLoad {
                         java.nio.file.Path.of(System.getProperty("java.home"), "bin", "java")
                                 .toString(),
                         "-XX:TieredStopAtLevel=1",
-                        "-Dorg.slf4j.simpleLogger.defaultLogLevel=off",
+                        "-Djava.util.logging.config.file=src/test/resources/logging/nothing.properties",
                         "-cp",
                         System.getProperty("java.class.path"),
                         WorkerProgram.class.getName(),
