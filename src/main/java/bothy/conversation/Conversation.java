@@ -119,6 +119,11 @@ public final class Conversation {
         return store.takeDue(now, again, atMost);
     }
 
+    /** The clock was ahead for a while and is right again: looks set by it are taken now. What was said already is not said again. */
+    public void clockWasAhead(Instant now) {
+        store.bringForward(now);
+    }
+
     /** Asks a slow source before the diary is opened, so that no other writer waits for the network; inside it answers from memory. */
     private void askWeatherAhead(Knowledge known, String grower, Instant moment, ZoneId zone) {
         if (known.weather().slow()) {

@@ -34,6 +34,9 @@ public interface Store extends Post, AutoCloseable {
      */
     List<String> takeDue(Instant now, Instant again, int atMost);
 
+    /** Takes every look that is set for later at this moment: the clock that they were set by was wrong. */
+    void bringForward(Instant now);
+
     /** When to look at a garden next; empty for not at all. */
     Optional<Instant> nextLook(String grower);
 

@@ -24,6 +24,9 @@ public final class Rounds implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Rounds.class);
     private static final int TAKEN_AT_ONCE = 100;
     private static final Duration TAKE_AGAIN = Duration.ofMinutes(5);
+    /** Less than this is a clock being kept right. */
+    private static final Duration SET_BACK = Duration.ofMinutes(2);
+
     private static final long LAST_WORK_SECONDS = 10;
 
     private final Conversation conversation;
@@ -34,6 +37,7 @@ public final class Rounds implements AutoCloseable {
     private final ScheduledExecutorService timer =
             Executors.newSingleThreadScheduledExecutor(work -> thread(work, "rounds"));
     private volatile boolean ending;
+    private Instant latest = Instant.MIN;
 
     /**
      * @param zone time zone of a grower who has not told one
@@ -67,6 +71,7 @@ public final class Rounds implements AutoCloseable {
     public int goRound() {
         int looked = 0;
         try {
+            mindTheClock();
             List<String> due = take();
             while (!due.isEmpty() && !ending) {
                 lookAt(due);
@@ -79,6 +84,17 @@ public final class Rounds implements AutoCloseable {
             Thread.currentThread().interrupt();
         }
         return looked;
+    }
+
+    /** Looks set while the clock was ahead would come too late, so they are all taken when it is found to be set back. */
+    private void mindTheClock() {
+        Instant now = clock.instant();
+        if (latest.isAfter(now.plus(SET_BACK))) {
+            LOG.warn("The clock was set back by {}; all gardens are looked at anew.", Duration.between(now, latest));
+            conversation.clockWasAhead(now);
+            latest = now;
+        }
+        latest = now.isAfter(latest) ? now : latest;
     }
 
     private List<String> take() {

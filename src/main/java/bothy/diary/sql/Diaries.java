@@ -49,6 +49,11 @@ final class Diaries implements Store {
     }
 
     @Override
+    public void bringForward(Instant now) {
+        looks.bringForward(now);
+    }
+
+    @Override
     public Optional<Instant> nextLook(String grower) {
         return looks.next(grower);
     }
