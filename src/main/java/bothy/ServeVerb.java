@@ -92,6 +92,7 @@ final class ServeVerb implements Callable<Integer> {
         }
         TelegramSettings settings =
                 TelegramSettings.of(token, menu, knowledge.replier().talk("button-past"));
+        settings = settings.withPace(options.sending(), settings.eachChat(), settings.eachGroup());
         return service == null ? settings : settings.withService(service);
     }
 

@@ -1,5 +1,6 @@
 package bothy;
 
+import bothy.channel.telegram.TelegramSettings.Rate;
 import bothy.conversation.Door;
 import bothy.conversation.Door.Mode;
 import java.net.InetSocketAddress;
@@ -72,6 +73,15 @@ final class ServiceOptions {
                             + "them. At least 2. Default: ${DEFAULT-VALUE}.")
     private int keepDays;
 
+    @Option(
+            names = "--sends-per-second",
+            paramLabel = "N",
+            defaultValue = "${env:BOTHY_SENDS_PER_SECOND:-25}",
+            description =
+                    "How many messages a second this process sends at most, all chats together. Telegram takes about 30 from "
+                            + "one bot: with several processes give each its share. Default: ${DEFAULT-VALUE}.")
+    private int sendsPerSecond;
+
     private final Secrets secrets;
 
     ServiceOptions() {
@@ -113,6 +123,14 @@ final class ServiceOptions {
                     return "telegram:" + chat;
                 })
                 .collect(Collectors.toSet());
+    }
+
+    /** The pace of all messages that this process sends. */
+    Rate sending() {
+        if (sendsPerSecond < 1) {
+            throw new Complaints.MisUse("--sends-per-second " + sendsPerSecond + " is too few: at least 1.");
+        }
+        return new Rate(sendsPerSecond, sendsPerSecond);
     }
 
     int keepDays() {

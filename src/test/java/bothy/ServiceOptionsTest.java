@@ -74,6 +74,14 @@ class ServiceOptionsTest {
     }
 
     @Test
+    void the_pace_of_sending_can_be_shared_out() {
+        assertThat(told().sending().perSecond()).isEqualTo(25);
+        assertThat(told("--sends-per-second", "9").sending().perSecond()).isEqualTo(9);
+        assertThatThrownBy(() -> told("--sends-per-second", "0").sending())
+                .hasMessage("--sends-per-second 0 is too few: at least 1.");
+    }
+
+    @Test
     void the_address_to_serve_at_is_a_port_with_or_without_a_host() {
         assertThat(told("--http", "8080").http()).isEqualTo(new InetSocketAddress("127.0.0.1", 8080));
         assertThat(told("--http", "0.0.0.0:80").http()).isEqualTo(new InetSocketAddress("0.0.0.0", 80));
