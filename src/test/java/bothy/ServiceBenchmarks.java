@@ -46,6 +46,7 @@ final class ServiceBenchmarks {
 
     private static void lists(Store store, Knowledge knowledge, int count) {
         Conversation conversation = new Conversation(store, knowledge);
+        double cpu = cpuSeconds();
         long begun = System.nanoTime();
         int looked;
         try (Rounds rounds = new Rounds(conversation, () -> LIST_HOUR, LONDON, LOOKERS, () -> {})) {
@@ -54,10 +55,11 @@ final class ServiceBenchmarks {
         double seconds = (System.nanoTime() - begun) / 1e9;
         System.out.printf(
                 Locale.ROOT,
-                "weekly lists for %,d growers with 6 plantings: %.1f s, %.2f ms each, %,d looked at, %,d replies, heap %.0f MB%n",
+                "weekly lists for %,d growers with 6 plantings: %.1f s, %.2f ms each (%.2f ms of a core), %,d looked at, %,d replies, heap %.0f MB%n",
                 count,
                 seconds,
                 seconds * 1000 / count,
+                (cpuSeconds() - cpu) * 1000 / count,
                 looked,
                 store.waiting(LIST_HOUR).replies(),
                 heapMegabytes());
@@ -103,6 +105,10 @@ final class ServiceBenchmarks {
             }
         }
         return entries;
+    }
+
+    private static double cpuSeconds() {
+        return ProcessHandle.current().info().totalCpuDuration().orElseThrow().toMillis() / 1e3;
     }
 
     private static double heapMegabytes() {
