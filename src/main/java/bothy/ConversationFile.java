@@ -20,9 +20,11 @@ import java.util.Map;
  * @param source where what is expected comes from
  * @param grower what is settled about the grower
  * @param weather what a weather source would report
+ * @param record a station's record taken in before the chat, as {@code import-weather} reads it; its path as seen from this file's folder
  * @param turns the messages, in order of time
  */
-record ConversationFile(String title, String source, Grower grower, List<Weather> weather, List<Turn> turns) {
+record ConversationFile(
+        String title, String source, Grower grower, List<Weather> weather, String record, List<Turn> turns) {
 
     record Grower(
             String zone,
@@ -69,7 +71,12 @@ record ConversationFile(String title, String source, Grower grower, List<Weather
         for (int i = 0; i < read.turns.size(); i++) {
             check(file, read.turns.get(i), i);
         }
-        return read;
+        return read.record == null ? read : read.recordBeside(path);
+    }
+
+    private ConversationFile recordBeside(Path path) {
+        return new ConversationFile(
+                title, source, grower, weather, path.resolveSibling(record).toString(), turns);
     }
 
     private static void check(YamlFile file, Turn turn, int index) {

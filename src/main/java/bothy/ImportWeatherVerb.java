@@ -1,14 +1,11 @@
 package bothy;
 
-import bothy.agronomy.climate.DegreeDays;
-import bothy.agronomy.climate.FrostRecord;
-import bothy.agronomy.climate.MonthlyNormals;
+import bothy.conversation.StationTaken;
 import bothy.diary.Replay;
 import bothy.diary.Store;
 import bothy.diary.sql.Shelf;
-import bothy.garden.Entry;
 import bothy.garden.Grower;
-import bothy.garden.SettingChange;
+import bothy.garden.Normals;
 import bothy.garden.WeatherDay;
 import bothy.weather.RecordRefused;
 import bothy.weather.StationRecord;
@@ -24,43 +21,42 @@ import java.time.Month;
 import java.time.MonthDay;
 import java.time.ZoneId;
 import java.time.format.TextStyle;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.NavigableMap;
-import java.util.Optional;
-import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Takes in a weather station's record: frost dates with their chances, degree days and rain by month. */
+/** Takes in a weather station's record: its days, frost dates with their chances, degree days and rain by month. */
 @Command(
         name = "import-weather",
         mixinStandardHelpOptions = true,
         description =
-                "Reads a weather station's daily record (CSV with the columns date, tmin, tmax in °C and rain in mm) and "
-                        + "prints frost dates, degree days and rain; with --set it makes the even-odds frost dates a grower's own.")
+                "Reads a weather station's daily record (CSV with the columns date, tmin, tmax in °C and rain in mm), prints "
+                        + "frost dates, degree days and rain, and keeps days and normals in a grower's diary; the even-odds frost "
+                        + "dates become the grower's own.")
 final class ImportWeatherVerb implements Callable<Integer> {
     /** Base of the degree days printed, °C: that of most vegetables of the cool season is 4 to 5, of warm ones 10. */
-    private static final double BASE_C = 10;
-
-    private static final double[] CHANCES = {0.9, 0.5, 0.1};
+    private static final int BASE_C = 10;
 
     @Parameters(paramLabel = "FILE", description = "The record.")
     private Path file;
 
-    @Option(names = "--south", description = "The station lies south of the equator.")
+    @Option(
+            names = "--south",
+            description = "The station lies south of the equator (known from the grower's place, where it was told).")
     private boolean south;
 
     @Option(
-            names = "--set",
+            names = "--for",
             paramLabel = "GROWER",
-            arity = "0..1",
-            fallbackValue = "terminal:me",
-            description = "Whose frost dates to set (default: ${FALLBACK-VALUE}, whoever chats in the terminal).")
+            defaultValue = "terminal:me",
+            description = "Whose plot the record is for (default: ${DEFAULT-VALUE}, whoever chats in the terminal).")
     private String grower;
+
+    @Option(names = "--print", description = "Print only; nothing is kept.")
+    private boolean printOnly;
 
     @Option(
             names = "--db",
@@ -72,18 +68,12 @@ final class ImportWeatherVerb implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         List<WeatherDay> days = read();
-        NavigableMap<LocalDate, Double> lowest = new TreeMap<>();
-        days.forEach(day -> lowest.put(day.date(), day.tmin()));
-        FrostRecord frosts = FrostRecord.of(lowest, south);
-        Optional<FrostRecord.Fitted> spring = frosts.lastSpring(0);
-        Optional<FrostRecord.Fitted> autumn = frosts.firstAutumn(0);
-        System.out.println(days.size() + " days from " + days.get(0).date() + " to "
-                + days.get(days.size() - 1).date() + ".");
-        print("Last spring frost", spring);
-        print("First autumn frost", autumn);
-        months(days);
-        if (grower != null) {
-            set(spring, autumn);
+        if (printOnly) {
+            print(days, StationNormals.of(days, south));
+            return 0;
+        }
+        try (Store store = Shelf.open(diary)) {
+            keep(store, days);
         }
         return 0;
     }
@@ -100,78 +90,74 @@ final class ImportWeatherVerb implements Callable<Integer> {
         }
     }
 
-    private static void print(String what, Optional<FrostRecord.Fitted> fitted) {
-        if (fitted.isEmpty()) {
+    private void keep(Store store, List<WeatherDay> days) {
+        Instant now = Instant.now();
+        ZoneId zone = ZoneId.systemDefault();
+        LocalDate today = LocalDate.ofInstant(now, zone);
+        Grower known = store.write(grower, page -> {
+            Grower before = Replay.garden(page.lines(), today, zone).grower();
+            Normals normals = StationNormals.of(days, south || before.southern());
+            print(days, normals);
+            StationTaken.keep(page, before, days, normals);
+            page.append("import-weather-" + now.toEpochMilli(), now, List.copyOf(StationTaken.frostDates(normals)));
+            return Replay.garden(page.lines(), today, zone).grower();
+        });
+        System.out.println("Kept for " + grower + ": the days and normals; last spring frost "
+                + told(known.lastSpringFrost()) + ", first autumn frost " + told(known.firstAutumnFrost()) + ".");
+    }
+
+    private static void print(List<WeatherDay> days, Normals normals) {
+        System.out.println(days.size() + " days from " + days.get(0).date() + " to "
+                + days.get(days.size() - 1).date() + ".");
+        print("Last spring frost", normals.lastSpring());
+        print("First autumn frost", normals.firstAutumn());
+        months(normals);
+    }
+
+    private static void print(String what, Normals.Frost frost) {
+        if (frost == null) {
             System.out.println(what + ": too few years with a frost in the record to say; three are needed.");
             return;
         }
-        List<String> dates = new ArrayList<>();
-        for (double chance : CHANCES) {
-            dates.add(Math.round(100 * chance) + "% after "
-                    + day(fitted.get().curve().dateWithChanceAfter(chance)));
-        }
-        System.out.println(what + ": " + String.join(", ", dates) + " ("
-                + fitted.get().years() + " years, " + fitted.get().withoutFrost() + " without frost).");
+        System.out.println(what + ": 90% after " + day(frost.nineInTenAfter()) + ", 50% after " + day(frost.evenOdds())
+                + ", 10% after " + day(frost.oneInTenAfter()) + " (" + frost.years() + " years, "
+                + frost.withoutFrost() + " without frost).");
     }
 
     private static String day(MonthDay day) {
         return day.getDayOfMonth() + " " + day.getMonth().getDisplayName(TextStyle.FULL, Locale.UK);
     }
 
-    private static void months(List<WeatherDay> days) {
-        NavigableMap<LocalDate, Double> rain = new TreeMap<>();
-        NavigableMap<LocalDate, Double> warmth = new TreeMap<>();
-        days.forEach(day -> {
-            rain.put(day.date(), day.rain());
-            warmth.put(day.date(), DegreeDays.averaging(day.tmin(), day.tmax(), BASE_C));
-        });
-        MonthlyNormals rainfall = MonthlyNormals.of(rain);
-        MonthlyNormals degreeDays = MonthlyNormals.of(warmth);
-        System.out.printf(Locale.ROOT, "%-10s %8s %24s%n", "Month", "rain mm", "degree days above " + (int) BASE_C);
+    private static void months(Normals normals) {
+        line("Month", "rain mm", "degree days above " + BASE_C);
         for (Month month : Month.values()) {
-            System.out.printf(
-                    Locale.ROOT,
-                    "%-10s %8s %24s%n",
-                    month.getDisplayName(TextStyle.FULL, Locale.UK),
-                    whole(rainfall.mean(month)),
-                    whole(degreeDays.mean(month)));
+            String name = month.getDisplayName(TextStyle.FULL, Locale.UK);
+            normals.of(month)
+                    .ifPresentOrElse(
+                            one -> line(name, whole(one.rainMm()), whole(warmth(one))), () -> line(name, "–", "–"));
         }
-        System.out.printf(
-                Locale.ROOT, "%-10s %8s %24s%n", "Year", whole(rainfall.meanYear()), whole(degreeDays.meanYear()));
+        if (normals.wholeYear()) {
+            List<Normals.OfMonth> all = normals.months();
+            line(
+                    "Year",
+                    whole(all.stream().mapToDouble(Normals.OfMonth::rainMm).sum()),
+                    whole(all.stream().mapToDouble(ImportWeatherVerb::warmth).sum()));
+        }
     }
 
-    private static String whole(Optional<Double> value) {
-        return value.map(sum -> String.valueOf(Math.round(sum))).orElse("–");
+    private static double warmth(Normals.OfMonth month) {
+        return month.degreeDays().get(BASE_C / Normals.BASE_STEP_C);
     }
 
-    private void set(Optional<FrostRecord.Fitted> spring, Optional<FrostRecord.Fitted> autumn) {
-        List<Entry> settings = new ArrayList<>();
-        spring.ifPresent(one -> settings.add(setting("lastSpringFrost", one)));
-        autumn.ifPresent(one -> settings.add(setting("firstAutumnFrost", one)));
-        if (settings.isEmpty()) {
-            System.out.println("Nothing was set: the record gives no frost date.");
-            return;
-        }
-        Instant now = Instant.now();
-        try (Store store = Shelf.open(diary)) {
-            Grower known = store.write(grower, page -> {
-                page.append("import-weather-" + now.toEpochMilli(), now, settings);
-                ZoneId zone = ZoneId.systemDefault();
-                return Replay.garden(page.lines(), LocalDate.ofInstant(now, zone), zone)
-                        .grower();
-            });
-            System.out.println("Set for " + grower + ": last spring frost " + told(known.lastSpringFrost())
-                    + ", first autumn frost " + told(known.firstAutumnFrost()) + ".");
-        }
+    private static void line(String month, String rain, String warmth) {
+        System.out.printf(Locale.ROOT, "%-10s %8s %24s%n", month, rain, warmth);
+    }
+
+    private static String whole(double value) {
+        return String.valueOf(Math.round(value));
     }
 
     private static String told(MonthDay day) {
         return day == null ? "not known" : day(day);
-    }
-
-    private static SettingChange setting(String name, FrostRecord.Fitted fitted) {
-        MonthDay even = fitted.curve().dateWithChanceAfter(0.5);
-        return new SettingChange(
-                name, String.format(Locale.ROOT, "%02d-%02d", even.getMonthValue(), even.getDayOfMonth()));
     }
 }

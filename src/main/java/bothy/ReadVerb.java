@@ -101,6 +101,8 @@ final class ReadVerb implements Callable<Integer> {
                         null,
                         List.of(),
                         List.of(),
+                        List.of(),
+                        List.of(),
                         plantingLines.happened(lines, today, grower)));
     }
 

@@ -3,15 +3,24 @@ package bothy;
 import bothy.conversation.Conversation;
 import bothy.conversation.Conversation.Outcome;
 import bothy.conversation.Knowledge;
+import bothy.conversation.StationTaken;
+import bothy.diary.Replay;
 import bothy.diary.Store;
 import bothy.garden.Entry;
 import bothy.garden.Given;
 import bothy.garden.Grower;
 import bothy.garden.Logged;
 import bothy.garden.Message;
+import bothy.garden.Normals;
 import bothy.garden.SettingChange;
 import bothy.garden.WeatherDay;
+import bothy.weather.StationRecord;
 import bothy.weather.WeatherSource;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -104,6 +113,30 @@ final class Rehearsal {
     }
 
     private void settle() {
+        settings();
+        if (file.record() != null) {
+            takeRecord(Path.of(file.record()));
+        }
+    }
+
+    /** Takes in the station's record as the command does. */
+    private void takeRecord(Path record) {
+        try (Reader csv = Files.newBufferedReader(record)) {
+            List<WeatherDay> days = StationRecord.read(csv, record.toString());
+            Instant before = file.turns().get(0).at().minusDays(1).atZone(zone).toInstant();
+            store.write(GROWER, page -> {
+                Grower known = Replay.garden(page.lines(), LocalDate.ofInstant(before, zone), zone)
+                        .grower();
+                Normals normals = StationNormals.of(days, known.southern());
+                StationTaken.keep(page, known, days, normals);
+                return page.append("record", before, List.copyOf(StationTaken.frostDates(normals)));
+            });
+        } catch (IOException unread) {
+            throw new UncheckedIOException("The record " + record + " cannot be read.", unread);
+        }
+    }
+
+    private void settings() {
         ConversationFile.Grower grower = file.grower();
         if (grower == null) {
             return;

@@ -45,12 +45,6 @@ public final class Benchmarks {
         System.out.printf(Locale.ROOT, "start to first reply, packed jar, first ever: %.2f s%n", start(packed, cache));
         System.out.printf(
                 Locale.ROOT, "start to first reply, packed jar, median of 9: %.2f s%n", median(packed, cache, 9));
-        List<String> quick = new java.util.ArrayList<>(packed);
-        quick.addAll(1, List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
-        System.out.printf(
-                Locale.ROOT,
-                "start to first reply, packed jar as the README starts a chat, median of 9: %.2f s%n",
-                median(quick, cache, 9));
         List<String> maven =
                 List.of("mvn", "-q", "compile", "exec:java", "-Dexec.args=--db " + folder.resolve("maven.db"));
         start(maven, cache);

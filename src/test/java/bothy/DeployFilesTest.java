@@ -60,7 +60,7 @@ class DeployFilesTest {
     }
 
     private static Set<String> flags() {
-        CommandLine program = new CommandLine(new Bothy());
+        CommandLine program = Bothy.line(false);
         Set<String> flags = new HashSet<>();
         for (String verb : List.of("serve", "backup")) {
             CommandSpec spec = program.getSubcommands().get(verb).getCommandSpec();
@@ -83,8 +83,7 @@ class DeployFilesTest {
 
     @Test
     void the_options_file_is_taken_as_it_is() throws IOException {
-        CommandLine.ParseResult parsed = new CommandLine(new Bothy())
-                .setCaseInsensitiveEnumValuesAllowed(true)
+        CommandLine.ParseResult parsed = Bothy.line(false)
                 .parseArgs("serve", "@" + DEPLOY.resolve("bothy.conf"))
                 .subcommand();
 

@@ -1,12 +1,15 @@
 package bothy;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import bothy.agronomy.Printed;
 import bothy.diary.Replay;
 import bothy.diary.Store;
 import bothy.diary.sql.Shelf;
 import bothy.garden.Grower;
+import bothy.garden.Normals;
+import bothy.garden.WeatherDay;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -14,8 +17,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.Month;
 import java.time.MonthDay;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,21 +35,39 @@ class ImportingAStationRecordTest {
         Path record = seattle();
         String diary = folder.resolve("diary.db").toString();
 
-        String printed = printed("import-weather", record.toString(), "--set", "--db", diary);
+        String printed = printed("import-weather", record.toString(), "--db", diary);
 
-        // the last days with 0 °C or less before summer are 1 March 2012, 25 February 2013, 2 March 2014 and 5 March
-        // 2015 or near them
+        // worked out apart from the program: the last days with 0 °C or less before summer are 19 March 2012, 4 March
+        // 2013, 9 February 2014 and 4 March 2015, in the mean 2 March, standard deviation 16.05 days
         assertThat(printed)
                 .startsWith("1461 days from 2012-01-01 to 2015-12-31.")
                 .contains("Last spring frost: 90% after 9 February, 50% after 2 March, 10% after 23 March (4 years")
                 .contains("July             12                      313")
-                .contains("Set for terminal:me: last spring frost 2 March, first autumn frost 14 November.");
+                .contains(
+                        "Kept for terminal:me: the days and normals; last spring frost 2 March, first autumn frost 14 November.");
         try (Store store = Shelf.open(diary)) {
             Grower grower = store.write(
                     "terminal:me", page -> Replay.garden(page.lines(), LocalDate.of(2100, 1, 1), ZoneOffset.UTC)
                             .grower());
             assertThat(grower.lastSpringFrost()).isEqualTo(MonthDay.of(3, 2));
+            List<WeatherDay> days = store.write("terminal:me", page -> page.weather("", LocalDate.of(2012, 1, 1)));
+            assertThat(days).hasSize(1461).contains(new WeatherDay(LocalDate.of(2012, 1, 2), 2.8, 10.6, 10.9, true));
+            Normals normals =
+                    store.write("terminal:me", page -> page.normals("").orElseThrow());
+            // January 2012 to 2015, column precipitation summed apart from the program: 466.0 mm in four years
+            assertThat(normals.of(Month.JANUARY).orElseThrow().rainMm()).isCloseTo(116.5, within(0.01));
+            assertThat(normals.lastSpring().oneInTenAfter()).isEqualTo(MonthDay.of(3, 23));
         }
+    }
+
+    @Test
+    void printing_only_keeps_nothing() throws IOException {
+        Path diary = folder.resolve("diary.db");
+
+        assertThat(printed("import-weather", seattle().toString(), "--print", "--db", diary.toString()))
+                .contains("Last spring frost")
+                .doesNotContain("Kept");
+        assertThat(diary).doesNotExist();
     }
 
     @Test

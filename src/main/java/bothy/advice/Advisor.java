@@ -12,6 +12,7 @@ import bothy.advice.facts.Meant;
 import bothy.advice.facts.Sign;
 import bothy.advice.facts.Told;
 import bothy.advice.facts.Verdict;
+import bothy.advice.reckoned.NothingUpChance;
 import bothy.almanac.Places;
 import bothy.almanac.Sheet;
 import bothy.almanac.troubles.Troubles;
@@ -80,12 +81,19 @@ public final class Advisor implements AutoCloseable {
             Reasons reasons = new Reasons();
             session.addEventListener((org.kie.api.event.rule.AgendaEventListener) reasons);
             session.addEventListener((org.kie.api.event.rule.RuleRuntimeEventListener) reasons);
-            dayFacts.of(day).forEach(session::insert);
+            List<Object> facts = dayFacts.of(day);
+            List<NothingUpChance> seedbeds = facts.stream()
+                    .filter(NothingUpChance.class::isInstance)
+                    .map(NothingUpChance.class::cast)
+                    .toList();
+            // What is likely of seed that is not up is weighed with the case first, so that both tell the same chances.
+            facts.stream().filter(fact -> !(fact instanceof NothingUpChance)).forEach(session::insert);
             Clinic clinic = new Clinic(troubles, askable, day);
             clinicFacts(clinic, session).forEach(session::insert);
             fire(session);
-            List<Diagnosis> diagnoses = clinic.diagnoses(found(session, reasons), freshStages(session, day));
+            List<Diagnosis> diagnoses = clinic.diagnoses(found(session, reasons), freshStages(session, day), seedbeds);
             Clinic.verdicts(diagnoses).forEach(session::insert);
+            Clinic.seedbeds(seedbeds, diagnoses).forEach(session::insert);
             fire(session);
             return gather(session, reasons, day, diagnoses);
         } catch (AdviceFailed known) {

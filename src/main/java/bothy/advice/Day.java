@@ -4,6 +4,7 @@ import bothy.garden.Event;
 import bothy.garden.Finding;
 import bothy.garden.Garden;
 import bothy.garden.Inquiry;
+import bothy.garden.Normals;
 import bothy.garden.Plan;
 import bothy.garden.SignSeen;
 import bothy.garden.WeatherDay;
@@ -21,6 +22,7 @@ import java.util.List;
  * @param plans what the grower means to do
  * @param weather days observed and forecast
  * @param findings what it told of a closer look at a trouble
+ * @param normals what is normal at the place by a station's record, {@code null} when none was taken in
  */
 public record Day(
         LocalDate today,
@@ -30,7 +32,8 @@ public record Day(
         List<SignSeen> signs,
         List<Plan> plans,
         List<WeatherDay> weather,
-        List<Finding> findings) {
+        List<Finding> findings,
+        Normals normals) {
 
     public Day {
         findings = List.copyOf(findings);
@@ -39,6 +42,19 @@ public record Day(
         signs = List.copyOf(signs);
         plans = List.copyOf(plans);
         weather = List.copyOf(weather);
+    }
+
+    /** A day at a place of which no station's record is known. */
+    public Day(
+            LocalDate today,
+            Garden garden,
+            List<Event> told,
+            List<Inquiry> inquiries,
+            List<SignSeen> signs,
+            List<Plan> plans,
+            List<WeatherDay> weather,
+            List<Finding> findings) {
+        this(today, garden, told, inquiries, signs, plans, weather, findings, null);
     }
 
     /** A day on which nothing was found on a closer look. */
@@ -56,5 +72,10 @@ public record Day(
     /** A day on which nothing was said. */
     public static Day quiet(LocalDate today, Garden garden, List<WeatherDay> weather) {
         return new Day(today, garden, List.of(), List.of(), List.of(), List.of(), weather);
+    }
+
+    /** The same day at a place of which a station's record makes something normal. */
+    public Day at(Normals place) {
+        return new Day(today, garden, told, inquiries, signs, plans, weather, findings, place);
     }
 }

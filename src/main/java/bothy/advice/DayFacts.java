@@ -7,12 +7,14 @@ import bothy.advice.facts.Meant;
 import bothy.advice.facts.Sign;
 import bothy.advice.facts.Today;
 import bothy.advice.facts.Told;
+import bothy.advice.reckoning.PlaceReckoning;
 import bothy.almanac.Places;
 import bothy.almanac.Sheet;
 import bothy.garden.Event;
 import bothy.garden.Inquiry;
 import bothy.garden.Plan;
 import bothy.garden.Planting;
+import bothy.garden.Question;
 import bothy.garden.SignSeen;
 import bothy.garden.WeatherDay;
 import bothy.garden.What;
@@ -27,6 +29,9 @@ import java.util.TreeMap;
 
 /** Turns a day into the facts that the rules match. */
 final class DayFacts {
+    /** Topic of the question what can be sown now. */
+    private static final String NOW = "now";
+
     private static final String PACKET = "packet:";
     /** Rules look a fortnight back and ahead. */
     private static final int NEAR_DAYS = 14;
@@ -49,9 +54,12 @@ final class DayFacts {
         facts.add(new Today(day.today()));
         day.weather().stream().filter(one -> near(one, day.today())).forEach(facts::add);
         facts.addAll(PlotFigures.of(day));
-        SeasonDates seasons = new SeasonDates(day.garden().grower());
+        SeasonDates seasons = new SeasonDates(day.garden().grower(), day.normals());
         Frosts frosts = seasons.around(day.today());
         facts.add(frosts);
+        day.inquiries()
+                .forEach(asked -> facts.addAll(
+                        PlaceReckoning.of(asked, day.garden().grower(), frosts, day.normals(), day.today())));
         Map<String, Planting> subjects = subjects(day);
         Map<String, List<Event>> events = byPlanting(day.garden().events());
         for (Planting known : subjects.values()) {
@@ -105,7 +113,7 @@ final class DayFacts {
     }
 
     /** The plantings that the rules look at: all that grow, those just spoken of, and crops asked about that are not begun. */
-    private static Map<String, Planting> subjects(Day day) {
+    private Map<String, Planting> subjects(Day day) {
         Map<String, Planting> subjects = new TreeMap<>();
         day.garden().growing().forEach(planting -> subjects.put(planting.id(), planting));
         for (Event told : day.told()) {
@@ -113,12 +121,22 @@ final class DayFacts {
         }
         for (Inquiry inquiry : day.inquiries()) {
             inquiry.plantings().forEach(id -> day.garden().planting(id).ifPresent(one -> subjects.put(id, one)));
-            packet(inquiry.crop(), inquiry.plantings(), subjects);
+            packet(inquiry.crop(), ofNextSowing(inquiry, sheets) ? List.of() : inquiry.plantings(), subjects);
+            if (anyCrop(inquiry)) {
+                sheets.keySet().forEach(crop -> packet(crop, List.of(), subjects));
+            }
         }
         for (Plan plan : day.plans()) {
             packet(plan.crop(), plan.plantings(), subjects);
         }
         return subjects;
+    }
+
+    /** "What can I sow now?" is asked of every crop there is a sheet for. */
+    private static boolean anyCrop(Inquiry inquiry) {
+        return inquiry.question() == Question.WHAT_TO_GROW
+                && inquiry.crop() == null
+                && inquiry.plantings().isEmpty();
     }
 
     private static void packet(String crop, List<String> plantings, Map<String, Planting> subjects) {
@@ -129,14 +147,34 @@ final class DayFacts {
         }
     }
 
-    static List<String> about(String crop, List<String> plantings) {
+    /** What a question is about: its plantings; the next sowing of the crop where that is asked and what grows says nothing of it. */
+    static List<String> about(Inquiry asked, Map<String, Sheet> sheets) {
+        return about(asked.crop(), ofNextSowing(asked, sheets) ? List.of() : asked.plantings());
+    }
+
+    private static boolean ofNextSowing(Inquiry asked, Map<String, Sheet> sheets) {
+        Sheet sheet = asked.crop() == null ? null : sheets.get(asked.crop());
+        if (sheet == null || asked.plantings().isEmpty()) {
+            return false;
+        }
+        boolean inSuccession = sheet.sowing() != null && sheet.sowing().againEveryDays() != null;
+        boolean setWhole = sheet.growth() != null && sheet.growth().start() != Sheet.Start.SEED;
+        return switch (asked.question()) {
+            case STILL_TIME -> true;
+            case WHEN_SOW -> !inSuccession;
+            case WHEN_PLANT_OUT -> setWhole;
+            default -> false;
+        };
+    }
+
+    private static List<String> about(String crop, List<String> plantings) {
         if (!plantings.isEmpty()) {
             return plantings;
         }
         return crop == null ? java.util.Collections.singletonList(null) : List.of(PACKET + crop);
     }
 
-    private static void said(Day day, List<Object> facts) {
+    private void said(Day day, List<Object> facts) {
         for (Event told : day.told()) {
             facts.add(new Told(
                     told.planting(), told.what(), told.on(), told.count(), told.amount(), told.unit(), told.detail()));
@@ -147,8 +185,11 @@ final class DayFacts {
             }
         }
         for (Inquiry inquiry : day.inquiries()) {
-            for (String planting : about(inquiry.crop(), inquiry.plantings())) {
+            for (String planting : about(inquiry, sheets)) {
                 facts.add(new Asked(inquiry.question(), planting, inquiry.topic()));
+            }
+            if (anyCrop(inquiry)) {
+                sheets.keySet().forEach(crop -> facts.add(new Asked(inquiry.question(), PACKET + crop, NOW)));
             }
         }
         for (Plan plan : day.plans()) {

@@ -5,7 +5,6 @@ import bothy.advice.facts.Latest;
 import bothy.advice.facts.Outlook;
 import bothy.advice.facts.Warmth;
 import bothy.agronomy.Emergence;
-import bothy.agronomy.Season;
 import bothy.almanac.Range;
 import bothy.almanac.Sheet;
 import bothy.garden.Planting;
@@ -19,65 +18,44 @@ import java.util.Optional;
 
 /** Works out when something may be expected of one planting, or is best done, from its sheet, its diary and the frost dates. */
 final class Outlooks {
-    /** A last day of sowing further ahead than this is next season's: this season's is past. */
-    private static final int SEASON_AHEAD_DAYS = 200;
-    /** What takes longer than this from sowing to harvest is not hurried by the frost. Common practice. */
-    private static final int OVER_WINTER_DAYS = 180;
 
     private final Planting planting;
     private final Sheet sheet;
     private final Map<What, Latest> latest;
     private final Frosts frosts;
     private final LocalDate today;
+    private final Harvesting harvesting;
     private final List<Outlook> found = new ArrayList<>();
 
-    Outlooks(Planting planting, Sheet sheet, Map<What, Latest> latest, Frosts frosts, LocalDate today) {
+    /** @param ripening how the crop ripens by warmth where that is known and it stands outdoors, {@code null} to go by days */
+    Outlooks(
+            Planting planting,
+            Sheet sheet,
+            Map<What, Latest> latest,
+            Frosts frosts,
+            LocalDate today,
+            Ripening ripening) {
         this.planting = planting;
         this.sheet = sheet;
         this.latest = latest;
         this.frosts = frosts;
         this.today = today;
+        this.harvesting = new Harvesting(planting, sheet, latest, frosts, today, ripening);
     }
 
     List<Outlook> all(SeasonDates seasons, Warmth warmth, List<Double> soilC) {
         if (!planting.begunAtAll()) {
             sowing(seasons);
         }
-        latestSowing();
+        harvesting.latestSowing().ifPresent(found::add);
         emergence(warmth, soilC);
         plantingOut(seasons);
         flowering();
         feeding();
-        harvest();
+        found.addAll(harvesting.harvest());
+        stopWatering();
         curingAndStore();
         return found;
-    }
-
-    /** The last day on which a sowing can still ripen before the first autumn frost. */
-    private void latestSowing() {
-        Sheet.Harvest harvest = sheet.harvest();
-        boolean hardy = sheet.growth() != null && sheet.growth().hardiness() == Sheet.Hardiness.HARDY;
-        if (harvest == null || harvest.daysFromSowing() == null) {
-            return;
-        }
-        // A hardy crop goes on ripening for some weeks after the first frost. Common practice: four.
-        LocalDate end = hardy ? frosts.firstAutumn().plusWeeks(4) : frosts.firstAutumn();
-        // Just before the end, so that the order of the frosts, which a grower may tell oddly, does not matter here.
-        LocalDate last = new Season(end.minusDays(1), end)
-                .lastSowing(days(harvest.daysFromSowing().middle()), 0, slack(harvest));
-        if (last.isAfter(today.plusDays(SEASON_AHEAD_DAYS))) {
-            last = last.minusYears(1);
-        }
-        found.add(new Outlook(planting.id(), What.SOWN, "latest", last.minusDays(14), last, frosts.told()));
-    }
-
-    /** Days shorten for what would ripen in autumn; a crop that stands over winter has its own time. */
-    private static int slack(Sheet.Harvest harvest) {
-        return harvest.daysFromSowing().middle() > OVER_WINTER_DAYS ? 0 : Season.AUTUMN_SLACK_DAYS;
-    }
-
-    private static int days(double days) {
-        return (int) Math.max(10, Math.min(400, Math.round(days)));
     }
 
     /** The next feed, an interval after the last. */
@@ -206,26 +184,6 @@ final class Outlooks {
         }
     }
 
-    private void harvest() {
-        Latest flower = first(What.FRUIT_SET, What.FLOWERING);
-        Range ripe = sheet.flowering() == null ? null : sheet.flowering().daysToRipe();
-        Latest out = latest.get(What.PLANTED_OUT);
-        Sheet.Harvest harvest = sheet.harvest();
-        if (flower != null && ripe != null) {
-            found.add(after(What.HARVESTED, "flower", flower.first(), ripe, true));
-        } else if (harvest != null && harvest.daysFromSowing() != null && planting.begun() != null && notBought()) {
-            found.add(after(What.HARVESTED, "sowing", planting.begun(), harvest.daysFromSowing(), true));
-        } else if (harvest != null && harvest.daysFromPlantingOut() != null && out != null) {
-            found.add(after(What.HARVESTED, "planting-out", out.first(), harvest.daysFromPlantingOut(), true));
-        }
-        Latest picked = latest.get(What.HARVESTED);
-        if (picked != null && harvest != null && harvest.pickEveryDays() != null) {
-            LocalDate next = picked.on().plusDays(Math.round(harvest.pickEveryDays()));
-            found.add(new Outlook(planting.id(), What.HARVESTED, "again", next, next.plusDays(2), true));
-        }
-        stopWatering();
-    }
-
     private void stopWatering() {
         Double before = sheet.watering() == null ? null : sheet.watering().stopDaysBeforeHarvest();
         if (before == null) {
@@ -242,10 +200,6 @@ final class Outlooks {
                     LocalDate stop = middle.minusDays(Math.round(before));
                     found.add(new Outlook(planting.id(), What.WATERED, "stop", stop, middle, harvest.told()));
                 });
-    }
-
-    private boolean notBought() {
-        return planting.start() != Planting.Start.PLANT;
     }
 
     private void curingAndStore() {

@@ -15,7 +15,10 @@ import bothy.almanac.Places;
 import bothy.almanac.Range;
 import bothy.almanac.Sheet;
 import bothy.garden.Event;
+import bothy.garden.Finding;
+import bothy.garden.Logged;
 import bothy.garden.Planting;
+import bothy.garden.SignSeen;
 import bothy.garden.WeatherDay;
 import bothy.garden.What;
 import java.time.LocalDate;
@@ -24,6 +27,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -67,7 +71,10 @@ final class PlantingFacts {
             facts.add(warmth);
         }
         if (sheet != null) {
-            List<Outlook> outlooks = new Outlooks(planting, sheet, latest, frosts, day.today())
+            Ripening ripening = stands.where() == PlaceKind.OUTDOORS || !planting.begunAtAll()
+                    ? Ripening.of(sheet, day.normals(), day.weather()).orElse(null)
+                    : null;
+            List<Outlook> outlooks = new Outlooks(planting, sheet, latest, frosts, day.today(), ripening)
                     .all(seasons, warmth, soil(latest, stands, warmth));
             facts.addAll(outlooks);
             facts.addAll(Reckoning.of(subject(latest, outlooks, stands, warmth, frosts)));
@@ -93,12 +100,34 @@ final class PlantingFacts {
                 frosts,
                 day.weather(),
                 day.inquiries().stream()
-                        .filter(asked ->
-                                DayFacts.about(asked.crop(), asked.plantings()).contains(planting.id()))
+                        .filter(asked -> DayFacts.about(asked, sheet == null ? Map.of() : Map.of(sheet.crop(), sheet))
+                                .contains(planting.id()))
                         .toList(),
-                day.signs().stream()
-                        .filter(sign -> planting.id().equals(sign.planting()))
-                        .toList());
+                signs(latest),
+                findings(),
+                day.normals());
+    }
+
+    /** Signs just told, and earlier ones that nothing has come up since. */
+    private List<SignSeen> signs(Map<What, Latest> latest) {
+        Latest up = latest.get(What.EMERGED);
+        return day.garden().signs().stream()
+                .filter(sign -> planting.id().equals(sign.planting()))
+                .filter(sign -> day.signs().contains(sign)
+                        || sign.on() != null && (up == null || up.on().isBefore(sign.on())))
+                .toList();
+    }
+
+    private Map<String, String> findings() {
+        Map<String, String> findings = new HashMap<>();
+        day.garden().standing().stream()
+                .map(Logged::entry)
+                .filter(Finding.class::isInstance)
+                .map(Finding.class::cast)
+                .filter(finding -> planting.id().equals(finding.planting())
+                        || finding.planting() == null && planting.crop().equals(finding.crop()))
+                .forEach(finding -> findings.put(finding.about(), finding.found()));
+        return findings;
     }
 
     private Map<What, Latest> latest() {
@@ -238,10 +267,15 @@ final class PlantingFacts {
         LocalDate begun = planting.begun() == null ? day.today() : planting.begun();
         return day.garden().events().stream()
                 .filter(event -> event.what() == What.NOTE && event.detail() != null)
-                .filter(event ->
-                        planting.crop().equals(event.crop()) && !planting.id().equals(event.planting()))
-                .filter(event -> event.on() != null && event.on().isBefore(begun))
-                .map(event -> new Lesson(planting.id(), event.detail(), event.on()))
+                .filter(event -> event.on() != null && planting.crop().equals(event.crop()))
+                .filter(event -> event.planting() == null
+                        || planting.id().equals(event.planting())
+                        || event.on().isBefore(begun))
+                .map(event -> new Lesson(
+                        planting.id(),
+                        event.detail(),
+                        event.on(),
+                        event.on().isBefore(begun) && !planting.id().equals(event.planting())))
                 .toList();
     }
 }

@@ -3,6 +3,7 @@ package bothy.advice;
 import bothy.advice.facts.Frosts;
 import bothy.agronomy.FrostDates;
 import bothy.garden.Grower;
+import bothy.garden.Normals;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.Optional;
@@ -20,21 +21,33 @@ final class SeasonDates {
     private static final int STILL_THIS_SPRING = 130;
 
     private final Grower grower;
+    private final Normals normals;
 
-    SeasonDates(Grower grower) {
+    /** @param normals by a station's record, for dates that the grower did not tell; {@code null} for none */
+    SeasonDates(Grower grower, Normals normals) {
         this.grower = grower;
+        this.normals = normals;
     }
 
     /** The frosts around a day: the last spring frost not long before it or the one to come, and the first autumn frost to come. */
     Frosts around(LocalDate day) {
-        MonthDay spring = grower.lastSpringFrost();
-        MonthDay autumn = grower.firstAutumnFrost();
+        MonthDay spring = known(grower.lastSpringFrost(), Normals::lastSpring);
+        MonthDay autumn = known(grower.firstAutumnFrost(), Normals::firstAutumn);
         boolean told = spring != null;
         MonthDay usedSpring = told ? spring : estimated(FrostDates::lastSpring);
         MonthDay usedAutumn = autumn != null ? autumn : estimated(FrostDates::firstAutumn);
         LocalDate last = next(usedSpring, day.minusDays(STILL_THIS_SPRING));
         // Late in the season the spring at hand is the next one, but the frost to come is still this autumn's.
         return new Frosts(last, next(usedAutumn, day.isBefore(last) ? day : last.plusDays(1)), told);
+    }
+
+    private MonthDay known(MonthDay told, Function<Normals, Normals.Frost> recorded) {
+        return told != null
+                ? told
+                : Optional.ofNullable(normals)
+                        .map(recorded)
+                        .map(Normals.Frost::evenOdds)
+                        .orElse(null);
     }
 
     private MonthDay estimated(Function<FrostDates, MonthDay> which) {

@@ -24,14 +24,14 @@ public record FeedDose(double feedMl, double waterLitres) {
     }
 
     /**
-     * Feed for a can, ml, down to the half millilitre (to the tenth below 5 ml).
+     * Feed for a can, ml, down to the whole millilitre, below 20 ml to the half and below 5 ml to the tenth: no finer than it is worded.
      *
      * @param canLitres 0.1 to 1000 L
      */
     public double mlFor(double canLitres) {
         Stated.within("canLitres", canLitres, 0.1, 1000, "L");
         double exact = feedMl * canLitres / waterLitres;
-        double stepsPerMl = exact < 5 ? 10 : 2;
+        double stepsPerMl = exact < 5 ? 10 : exact < 20 ? 2 : 1;
         return Math.floor(exact * stepsPerMl + 1e-9) / stepsPerMl;
     }
 
@@ -50,5 +50,18 @@ public record FeedDose(double feedMl, double waterLitres) {
     public static LocalDate next(LocalDate last, LocalDate start, int everyDays) {
         Stated.within("everyDays", everyDays, 3, 60, "days");
         return last == null || last.plusDays(everyDays).isBefore(start) ? start : last.plusDays(everyDays);
+    }
+
+    /**
+     * How many measures hold no more than the feed: rounded down, so that the can is never stronger.
+     *
+     * @param feedMl 0 to 100 000 ml
+     * @param measureMl 1 to 1000 ml
+     * @param parts parts of a measure that can be told apart: 4 for quarters
+     */
+    public static double measures(double feedMl, double measureMl, int parts) {
+        Stated.within("feedMl", feedMl, 0, 100_000, "ml");
+        Stated.within("measureMl", measureMl, 1, 1000, "ml");
+        return Math.floor(feedMl / measureMl * parts + 1e-9) / parts;
     }
 }

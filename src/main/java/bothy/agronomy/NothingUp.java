@@ -4,23 +4,49 @@ import java.util.List;
 
 /**
  * Why seeds are not up: chances by Bayes' rule. Own model, no source for the whole; its parts are the emergence table, the life of
- * seed ({@link SeedAge}) and these own judgements: the told soil temperature is off by an error with a standard deviation of 2 °C;
- * one packet differs from the next like 8 trial seeds; 3 packets in 100 are wholly dead (kept damp or hot); seed told "dry" has had no
- * water at all in half the cases, seed of which nothing was told in one case of ten, seed told "moist" in two of a thousand; in soil told "wet" four seeds in ten rot.
+ * seed ({@link SeedAge}) and these own judgements: the told soil temperature is off by an error with a standard deviation of 2 °C, one
+ * guessed from season and latitude by 4 °C;
+ * one packet differs from the next like 8 trial seeds; 3 packets in 100 are wholly dead (kept damp or hot), and of sowings in open ground
+ * 5 in 100 are lost wholly (that, and mice, birds, rot, a crust); seed told "dry" has had no
+ * water at all in half the cases, seed of which nothing was told in one case of ten (out of doors after three weeks, when rain has
+ * likely come, in 3 of 100), seed told "moist" in two of a thousand; in soil told "wet" four seeds in ten rot.
  */
 public final class NothingUp {
-    private static final double TEMP_ERROR_C = 2;
+    /** Standard deviation of a soil temperature that was told, °C. */
+    public static final double TOLD_ERROR_C = 2;
+
+    /** Standard deviation of one guessed from the season, °C. */
+    public static final double GUESSED_ERROR_C = 4;
+
     private static final double PACKET_WEIGHT = 8;
-    private static final double WHOLLY_DEAD = 0.03;
+    /** Sowings under cover that are lost wholly. */
+    public static final double LOST_UNDER_COVER = 0.03;
+
+    /** Sowings in open ground that are lost wholly. */
+    public static final double LOST_IN_OPEN_GROUND = 0.05;
+
     private static final double ROT_IN_WET = 0.4;
     private static final int SHARES = 40;
     private static final int ERRORS = 12;
 
     private final Emergence emergence;
+    private final double errorC;
+    private final double lost;
 
-    /** @param emergence table of the crop */
+    /** @param emergence table of the crop, for a soil temperature that was told, under cover */
     public NothingUp(Emergence emergence) {
+        this(emergence, TOLD_ERROR_C, LOST_UNDER_COVER);
+    }
+
+    /**
+     * @param emergence table of the crop
+     * @param errorC standard deviation of the soil temperature, 0.5 to 6 °C
+     * @param lost share of such sowings that are lost wholly, 0.01 to 0.5
+     */
+    public NothingUp(Emergence emergence, double errorC, double lost) {
         this.emergence = emergence;
+        this.lost = Stated.within("lost", lost, 0.01, 0.5, "");
+        this.errorC = Stated.within("errorC", errorC, 0.5, 6, "°C");
     }
 
     /** How the soil was told to be. */
@@ -28,7 +54,8 @@ public final class NothingUp {
         DRY(0.5),
         MOIST(0.002),
         WET(0),
-        UNKNOWN(0.1);
+        UNKNOWN(0.1),
+        UNKNOWN_FOR_WEEKS(0.03);
 
         private final double noWater;
 
@@ -74,9 +101,11 @@ public final class NothingUp {
         double alive = moisture == Moisture.WET ? viableShare * (1 - ROT_IN_WET) : viableShare;
         double[] prior = packets(Math.min(0.99, Math.max(0.01, alive)));
         for (int step = -ERRORS; step <= ERRORS; step++) {
-            double errorC = 3 * TEMP_ERROR_C * step / ERRORS;
-            double weight = Math.exp(-errorC * errorC / (2 * TEMP_ERROR_C * TEMP_ERROR_C));
-            List<Double> temps = dailySoilTempC.stream().map(t -> t + errorC).toList();
+            double offC = 3 * errorC * step / ERRORS;
+            double weight = Math.exp(-offC * offC / (2 * errorC * errorC));
+            List<Double> temps = dailySoilTempC.stream()
+                    .map(t -> Math.max(-20, Math.min(60, t + offC)))
+                    .toList();
             weigh(sums, weight * (1 - moisture.noWater), emergence.share(temps), recent(temps), sown, up, prior);
             if (up == 0) {
                 sums.tooDry += weight * moisture.noWater;
@@ -111,7 +140,7 @@ public final class NothingUp {
     }
 
     /** Chances of packets with 0, 1/40 … 40/40 of their seeds alive: a beta distribution on a grid, and the wholly dead ones. */
-    private static double[] packets(double mean) {
+    private double[] packets(double mean) {
         double[] chance = new double[SHARES + 1];
         double sum = 0;
         for (int i = 1; i < SHARES; i++) {
@@ -120,9 +149,9 @@ public final class NothingUp {
             sum += chance[i];
         }
         for (int i = 1; i < SHARES; i++) {
-            chance[i] *= (1 - WHOLLY_DEAD) / sum;
+            chance[i] *= (1 - lost) / sum;
         }
-        chance[0] = WHOLLY_DEAD;
+        chance[0] = lost;
         return chance;
     }
 

@@ -33,6 +33,7 @@ public final class RulesFolder {
     private final String name;
     private final SortedMap<String, String> files;
     private final Map<String, String> parsed;
+    private volatile String fingerprint;
 
     private RulesFolder(String name, SortedMap<String, String> files) {
         this(name, files, Map.of());
@@ -50,7 +51,9 @@ public final class RulesFolder {
      * @param cache where parsed forms are kept
      */
     public RulesFolder readyFrom(Path cache) {
-        return new RulesFolder(name, files, ParsedFiles.of(this, cache));
+        RulesFolder ready = new RulesFolder(name, files, ParsedFiles.of(this, cache));
+        ready.fingerprint = fingerprint;
+        return ready;
     }
 
     /** The parsed form of a YAML file, {@code null} when there is none. */
@@ -169,6 +172,13 @@ public final class RulesFolder {
 
     /** SHA-256 over all paths and texts, in hexadecimal. */
     public String fingerprint() {
+        if (fingerprint == null) {
+            fingerprint = fingerprint(files);
+        }
+        return fingerprint;
+    }
+
+    private static String fingerprint(SortedMap<String, String> files) {
         try {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
             files.forEach((path, text) -> {

@@ -191,6 +191,8 @@ public record Sheet(
      * @param fruitOnGround whether fruit lies on the ground and is lifted on a tile or straw
      * @param kgPerMetre yield of a metre of row, kg, {@code null} where none is published
      * @param kgPerPlant yield of a plant, kg, where it is published by the plant
+     * @param degreeDayBaseC base of its degree days, °C, {@code null} where it does not go by them
+     * @param degreeDays degree days from sowing to the first harvest, °C·d, where they are published
      */
     public record Harvest(
             Range daysFromSowing,
@@ -200,7 +202,9 @@ public record Sheet(
             Double pickEveryDays,
             boolean fruitOnGround,
             Range kgPerMetre,
-            Range kgPerPlant) {}
+            Range kgPerPlant,
+            Double degreeDayBaseC,
+            Double degreeDays) {}
 
     /**
      * @param tempC °C

@@ -48,6 +48,8 @@ final class CaseNotes {
             "haven't looked",
             "idk");
     private static final int SHORT_ANSWER_WORDS = 6;
+    private static final Set<What> BEGINNINGS =
+            Set.of(What.SOWN, What.PLANTED_OUT, What.POTTED_ON, What.PRICKED_OUT, What.THINNED, What.HARVESTED);
 
     private final Reading reading;
     private final Troubles troubles;
@@ -107,7 +109,7 @@ final class CaseNotes {
             entries.add(unwell.get());
             return entries;
         }
-        Optional<Finding> answer = pending == null || !ofACase(pending) ? Optional.empty() : answered();
+        Optional<Finding> answer = pending == null || !ofACase(pending) ? Optional.empty() : answered(heard);
         answer.ifPresent(entries::add);
         told(heard).stream()
                 .filter(finding -> answer.isEmpty() || !answer.get().about().equals(finding.about()))
@@ -116,13 +118,13 @@ final class CaseNotes {
         return entries;
     }
 
-    private Optional<Finding> answered() {
+    private Optional<Finding> answered(Heard heard) {
         String said = message.pressed() != null ? message.pressed() : message.text();
         List<Finding> found = message.pressed() != null ? reading.findings(said, situation) : found();
         return pending.choices().stream()
                 .filter(choice -> chosen(choice, meaning(choice), said, found))
                 .findFirst()
-                .or(() -> found.isEmpty() ? nearest(said) : Optional.empty())
+                .or(() -> found.isEmpty() && heard.inquiries().isEmpty() ? nearest(said) : Optional.empty())
                 .flatMap(choice -> about(meaning(choice)[0], meaning(choice)[1]));
     }
 
@@ -181,8 +183,7 @@ final class CaseNotes {
                 .filter(finding -> !finding.about().equals(PERSON_UNWELL))
                 .toList();
         boolean inPassing = heard.signs().isEmpty()
-                && (pending == null || !ofACase(pending))
-                && heard.statements().stream().anyMatch(Statement::sure)
+                && (tellsElse(heard) || asksElse(heard))
                 && found.stream().noneMatch(one -> troubles.tells(one.about(), one.found()));
         if (found.isEmpty() || inPassing) {
             return List.of();
@@ -229,7 +230,7 @@ final class CaseNotes {
         }
         List<Finding> found = found();
         boolean tells = found.stream().anyMatch(one -> troubles.tells(one.about(), one.found()));
-        List<String> names = new ArrayList<>(reading.looseSigns(message.text(), situation));
+        List<String> names = new ArrayList<>(begins(heard) ? List.of() : reading.looseSigns(message.text(), situation));
         if (names.isEmpty() && tells) {
             names.add(Troubles.UNNAMED);
         }
@@ -245,6 +246,13 @@ final class CaseNotes {
         return entries;
     }
 
+    /** Whoever tells of sowing or planting names seed, holes and cold without any trouble. */
+    private static boolean begins(Heard heard) {
+        return heard.statements().stream()
+                .map(statement -> statement.event().what())
+                .anyMatch(BEGINNINGS::contains);
+    }
+
     /** "In flower" and "up" are events first, and only then signs of bolting or of nothing coming up. */
     private static boolean toldAsDone(String sign, Heard heard) {
         What done = sign.equals("bolting")
@@ -254,6 +262,15 @@ final class CaseNotes {
         return unnamed
                 || heard.statements().stream()
                         .anyMatch(statement -> statement.event().what() == done);
+    }
+
+    /** While a question about a trouble waits, how soil and weather are may answer it; what was done does not. */
+    private boolean tellsElse(Heard heard) {
+        boolean waits = pending != null && ofACase(pending);
+        return heard.statements().stream()
+                .filter(Statement::sure)
+                .map(statement -> statement.event().what())
+                .anyMatch(what -> !waits || !(what.ofThePlot() || what == What.SOIL_CHECKED));
     }
 
     private static boolean asksElse(Heard heard) {

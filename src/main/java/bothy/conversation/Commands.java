@@ -1,6 +1,5 @@
 package bothy.conversation;
 
-import bothy.garden.Amendment;
 import bothy.garden.Given;
 import bothy.garden.Heard;
 import bothy.garden.Inquiry;
@@ -47,7 +46,7 @@ final class Commands {
             case "/week" -> asking(Question.TO_DO);
             case "/plot" -> asking(Question.STATUS);
             case "/why" -> asking(Question.WHY);
-            case "/undo" -> takingBack(last);
+            case "/undo" -> Heard.takingBack(last);
             case "/mydata" -> OwnData.handOut();
             case "/delete" -> OwnData.remove();
             default -> Heard.nothing(Kind.CHAT);
@@ -66,22 +65,6 @@ final class Commands {
                 List.of(),
                 Kind.QUESTION,
                 false);
-    }
-
-    private static Heard takingBack(List<Logged> last) {
-        List<Amendment> amendments =
-                last.stream().map(line -> new Amendment(line.number(), null)).toList();
-        return new Heard(
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                amendments,
-                List.of(),
-                null,
-                List.of(),
-                Kind.CORRECTION,
-                true);
     }
 
     Optional<Answer> answer() {

@@ -35,7 +35,8 @@ final class DiaryFile {
         "unit",
         "place",
         "container",
-        "detail"
+        "detail",
+        "seedAge"
     };
 
     private DiaryFile() {}
@@ -107,7 +108,8 @@ final class DiaryFile {
             event.unit(),
             event.place(),
             event.container(),
-            event.detail()
+            event.detail(),
+            event.seedAge()
         };
     }
 
@@ -123,7 +125,8 @@ final class DiaryFile {
             null,
             null,
             null,
-            sign.sign()
+            sign.sign(),
+            sign.seedAge()
         };
     }
 

@@ -12,13 +12,11 @@ import bothy.garden.Entry;
 import bothy.garden.Event;
 import bothy.garden.Finding;
 import bothy.garden.Garden;
-import bothy.garden.Given;
 import bothy.garden.Heard;
 import bothy.garden.Inquiry;
 import bothy.garden.Logged;
 import bothy.garden.Message;
 import bothy.garden.Reply;
-import bothy.garden.SettingChange;
 import bothy.garden.SignSeen;
 import bothy.garden.Situation;
 import bothy.garden.Statement;
@@ -28,7 +26,6 @@ import bothy.replying.Answer;
 import bothy.replying.Turn;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -39,11 +36,8 @@ import org.slf4j.LoggerFactory;
 /** One message and its reply, inside one transaction. */
 final class Exchange {
     private static final Logger LOG = LoggerFactory.getLogger(Exchange.class);
-    /** A weekly list may hold more than a phone shows reasons for. */
-    private static final int MOST_EXPLAINED = 6;
-
-    /** So long beyond its check day a question about a trouble may still be answered. */
-    private static final int WAITING_DAYS = 3;
+    /** A figure put right is looked for in as many lines, about a season's. */
+    private static final int LINES_LOOKED_UP = 400;
 
     private final Knowledge knowledge;
     private final Page page;
@@ -88,6 +82,7 @@ final class Exchange {
         }
         List<Logged> written = write(heard, closerLook);
         Garden garden = written.isEmpty() ? before : Replay.garden(page.lines(), today, message.zone());
+        heard = new AboutWhat(garden, memory, written, today).settled(heard, knowledge.replier());
         Advised advised = advise(heard, written, garden);
         Turn turn = new Turn(
                 today,
@@ -105,7 +100,8 @@ final class Exchange {
                 .or(() -> new Commands(knowledge.replier(), memory.why(), message, turn).answer())
                 .orElseGet(() -> knowledge.replier().answer(turn));
         Answer answer = new ZoneAsked(knowledge).after(said, heard, garden);
-        remember(answer, turn, settling.settled(heard, today));
+        Remembering remembering = new Remembering(knowledge.replier(), memory, today);
+        page.keepState(MemoryJson.write(remembering.after(answer, turn, settling.settled(heard, today))));
         List<WeatherDay> weather = knowledge.weather().around(garden.grower(), today);
         page.lookAgain(new NextLook(garden, message.at(), !weather.isEmpty()).moment());
         Reply worded = message.photo() && !message.text().isBlank() ? withPhotoNoted(answer.reply()) : answer.reply();
@@ -145,8 +141,17 @@ final class Exchange {
                 before.plantings(),
                 memory.pending(),
                 Replay.lately(lines),
+                newestFirst(before.standing()),
                 memory.mentioned(),
+                memory.crops(),
                 happened());
+    }
+
+    private static List<Logged> newestFirst(List<Logged> standing) {
+        List<Logged> lines =
+                new ArrayList<>(standing.subList(Math.max(0, standing.size() - LINES_LOOKED_UP), standing.size()));
+        java.util.Collections.reverse(lines);
+        return lines;
     }
 
     /** What the diary tells of each planting. */
@@ -203,7 +208,8 @@ final class Exchange {
                 signs,
                 heard.plans(),
                 Skies.over(page, knowledge.weather(), garden.grower(), today),
-                findings);
+                findings,
+                Skies.normals(page, garden.grower()));
         try {
             return knowledge.advisor().advise(day);
         } catch (AdviceFailed failure) {
@@ -233,65 +239,5 @@ final class Exchange {
 
     private Reply withFailure(Reply reply) {
         return new Reply(reply.text() + "\n\n" + knowledge.replier().talk("rules-failed"), reply.buttons());
-    }
-
-    /** The day that the reply names for the next look is kept, and what is to be said again on the day that the grower asked for. */
-    private Raised toCome(Raised raised, Answer answer, Turn turn) {
-        Raised next = raised;
-        if (answer.nextLook() != null) {
-            for (Given given : answer.spoken()) {
-                if (answer.nextLook().equals(given.nextCheck())) {
-                    next = next.toCheck(given.planting() == null ? "" : given.planting(), answer.nextLook());
-                }
-            }
-        }
-        boolean remind = turn.written().stream()
-                .anyMatch(line -> line.entry() instanceof SettingChange change
-                        && change.setting().equals("remindOn"));
-        return remind ? next.toSayAgain(memory.lastSaid()) : next;
-    }
-
-    /** A question about a trouble waits through other talk until it is answered or its case is past: the answer may come days later. */
-    private boolean waits(Turn turn) {
-        return memory.pending() != null
-                && CaseNotes.ofACase(memory.pending())
-                && turn.diagnoses().stream()
-                        .anyMatch(diagnosis -> CaseNotes.isAbout(memory.pending(), diagnosis)
-                                && !today.isAfter(diagnosis.nextCheck().plusDays(WAITING_DAYS)))
-                && turn.written().stream()
-                        .noneMatch(line -> line.entry() instanceof Finding finding && finding.asked());
-    }
-
-    private Set<String> said(Answer answer) {
-        Set<String> said = new LinkedHashSet<>(memory.saidOn(today));
-        answer.spoken().stream().map(Turn::key).forEach(said::add);
-        return said;
-    }
-
-    private void remember(Answer answer, Turn turn, Raised raised) {
-        List<String> why = answer.spoken().stream()
-                .limit(MOST_EXPLAINED)
-                .map(given -> knowledge.replier().why(given, turn))
-                .toList();
-        Set<String> mentioned = new LinkedHashSet<>();
-        for (Logged line : turn.written()) {
-            if (line.entry() instanceof Event event && event.planting() != null) {
-                mentioned.add(event.planting());
-            }
-        }
-        turn.heard().inquiries().forEach(inquiry -> mentioned.addAll(inquiry.plantings()));
-        turn.heard().signs().stream()
-                .map(SignSeen::planting)
-                .filter(java.util.Objects::nonNull)
-                .forEach(mentioned::add);
-        Set<String> keys = answer.spoken().stream().map(Turn::key).collect(Collectors.toSet());
-        page.keepState(MemoryJson.write(new Memory(
-                answer.asked() == null && waits(turn) ? memory.pending() : answer.asked(),
-                why.isEmpty() ? memory.why() : why,
-                mentioned.isEmpty() ? memory.mentioned() : List.copyOf(mentioned),
-                toCome(raised, answer, turn),
-                said(answer),
-                today,
-                keys.isEmpty() ? memory.lastSaid() : keys)));
     }
 }

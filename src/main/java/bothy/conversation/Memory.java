@@ -11,6 +11,7 @@ import java.util.Set;
  * @param pending the question that waits for an answer, {@code null} for none
  * @param why the reasons of the last advice, worded; empty when there was none
  * @param mentioned ids of the plantings talked about last
+ * @param crops the crops talked about last
  * @param unasked what was raised unasked and is to be
  * @param said the advice said on the day {@code saidOn}, by advice and planting
  * @param saidOn the day, {@code null} for never
@@ -20,6 +21,7 @@ public record Memory(
         Doubt pending,
         List<String> why,
         List<String> mentioned,
+        List<String> crops,
         Raised unasked,
         Set<String> said,
         LocalDate saidOn,
@@ -28,17 +30,18 @@ public record Memory(
     public Memory {
         why = why == null ? List.of() : List.copyOf(why);
         mentioned = mentioned == null ? List.of() : List.copyOf(mentioned);
+        crops = crops == null ? List.of() : List.copyOf(crops);
         unasked = unasked == null ? Raised.nothing() : unasked;
         said = said == null ? Set.of() : Set.copyOf(said);
         lastSaid = lastSaid == null ? Set.of() : Set.copyOf(lastSaid);
     }
 
     static Memory blank() {
-        return new Memory(null, List.of(), List.of(), null, Set.of(), null, Set.of());
+        return new Memory(null, List.of(), List.of(), List.of(), null, Set.of(), null, Set.of());
     }
 
     Memory with(Raised raised) {
-        return new Memory(pending, why, mentioned, raised, said, saidOn, lastSaid);
+        return new Memory(pending, why, mentioned, crops, raised, said, saidOn, lastSaid);
     }
 
     /** What was said on a day already. */

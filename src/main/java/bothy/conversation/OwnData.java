@@ -20,6 +20,7 @@ final class OwnData {
     private static final String DATA = "data";
     private static final String REMOVE = "delete";
     private static final String REALLY = "delete-really";
+    private static final String KEEP = "keep";
     private static final String HAND_OUT = "export";
 
     private final Replier replier;
@@ -61,8 +62,22 @@ final class OwnData {
         return switch (asked) {
             case REALLY -> removed();
             case REMOVE -> asking();
+            case KEEP -> kept();
             default -> handedOut();
         };
+    }
+
+    private Outcome kept() {
+        page.keepState(MemoryJson.write(new Memory(
+                null,
+                memory.why(),
+                memory.mentioned(),
+                memory.crops(),
+                memory.unasked(),
+                memory.said(),
+                memory.saidOn(),
+                memory.lastSaid())));
+        return outcome(new Reply(replier.talk("nothing-deleted"), List.of()), false);
     }
 
     private Outcome handedOut() {
@@ -82,12 +97,13 @@ final class OwnData {
                 Map.of("question", replier.talk("delete-question"), "advice", ""),
                 List.of(
                         new Choice(replier.talk("button-delete"), "yes", told(REALLY)),
-                        new Choice(replier.talk("button-keep"), "no", Heard.nothing(Kind.CHAT))),
+                        new Choice(replier.talk("button-keep"), "no", told(KEEP))),
                 null);
         page.keepState(MemoryJson.write(new Memory(
                 doubt,
                 memory.why(),
                 memory.mentioned(),
+                memory.crops(),
                 memory.unasked(),
                 memory.said(),
                 memory.saidOn(),

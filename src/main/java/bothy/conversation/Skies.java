@@ -2,6 +2,7 @@ package bothy.conversation;
 
 import bothy.diary.Page;
 import bothy.garden.Grower;
+import bothy.garden.Normals;
 import bothy.garden.WeatherDay;
 import bothy.weather.WeatherSource;
 import java.time.LocalDate;
@@ -15,13 +16,20 @@ final class Skies {
     /** A season and what stood before it. */
     private static final int DAYS_KEPT = 400;
 
+    /** The place of a record taken in before the grower told where the plot is. */
+    private static final String ANYWHERE = "";
+
     private Skies() {}
 
     /** Days in order, each once. What the source tells of days past is kept, so that it outlives a restart and an outage. */
     static List<WeatherDay> over(Page page, WeatherSource source, Grower grower, LocalDate today) {
         TreeMap<LocalDate, WeatherDay> days = new TreeMap<>();
         String place = place(grower);
-        page.weather(place, today.minusDays(DAYS_KEPT)).forEach(day -> days.put(day.date(), day));
+        LocalDate from = today.minusDays(DAYS_KEPT);
+        page.weather(ANYWHERE, from).forEach(day -> days.put(day.date(), day));
+        if (!place.equals(ANYWHERE)) {
+            page.weather(place, from).forEach(day -> days.put(day.date(), day));
+        }
         List<WeatherDay> fresh = new ArrayList<>();
         for (WeatherDay day : source.around(grower, today)) {
             boolean past = day.date().isBefore(today);
@@ -36,6 +44,11 @@ final class Skies {
         return List.copyOf(days.values());
     }
 
+    /** What a station's record makes normal there, {@code null} when none was taken in. */
+    static Normals normals(Page page, Grower grower) {
+        return page.normals(place(grower)).or(() -> page.normals(ANYWHERE)).orElse(null);
+    }
+
     private static WeatherDay observed(WeatherDay day) {
         return new WeatherDay(day.date(), day.tmin(), day.tmax(), day.rain(), true, day.humidHours(), day.windMs());
     }
@@ -43,7 +56,7 @@ final class Skies {
     /** The place by a hundredth of a degree, empty when not told: days of another place do not count. */
     static String place(Grower grower) {
         return grower.latitude() == null || grower.longitude() == null
-                ? ""
+                ? ANYWHERE
                 : String.format(Locale.ROOT, "%.2f %.2f", grower.latitude(), grower.longitude());
     }
 }

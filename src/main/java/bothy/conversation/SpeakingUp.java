@@ -69,7 +69,9 @@ final class SpeakingUp {
     private Optional<Outcome> spoken(Occasions occasions, List<WeatherDay> weather) {
         Advised advised;
         try {
-            advised = knowledge.advisor().advise(Day.quiet(now.toLocalDate(), garden, weather));
+            advised = knowledge
+                    .advisor()
+                    .advise(Day.quiet(now.toLocalDate(), garden, weather).at(Skies.normals(page, garden.grower())));
         } catch (AdviceFailed failure) {
             LOG.error("The rules failed: {}", failure.getMessage(), failure);
             return Optional.empty();
@@ -119,6 +121,7 @@ final class SpeakingUp {
                 answer.asked() == null ? memory.pending() : answer.asked(),
                 why.isEmpty() ? memory.why() : why,
                 mentioned.isEmpty() ? memory.mentioned() : mentioned,
+                mentioned.isEmpty() ? memory.crops() : List.of(),
                 after,
                 memory.said(),
                 memory.saidOn(),

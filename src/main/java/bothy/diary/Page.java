@@ -2,6 +2,7 @@ package bothy.diary;
 
 import bothy.garden.Entry;
 import bothy.garden.Logged;
+import bothy.garden.Normals;
 import bothy.garden.Reply;
 import bothy.garden.WeatherDay;
 import java.time.Instant;
@@ -57,4 +58,10 @@ public interface Page {
 
     /** Keeps days of weather at a place; a day kept before is replaced. */
     void keepWeather(String place, List<WeatherDay> days);
+
+    /** What a station's record taken in makes normal at a place; empty when none was. */
+    Optional<Normals> normals(String place);
+
+    /** Keeps the normals of a place; those kept before are replaced. */
+    void keepNormals(String place, Normals normals);
 }

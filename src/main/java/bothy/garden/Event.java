@@ -16,7 +16,8 @@ import java.time.LocalDate;
  * @param place where the planting is or was put ("greenhouse", "windowsill", "bed 2")
  * @param container what it grows in ("modules", "9 cm pots", "growbag")
  * @param detail what the kind of entry leaves open: soil "dry", "moist" or "wet"; flowers "male" or "female"; harvest "first"
- *     or "last"; the text of a note
+ *     or "last"; seed "old seed" when no age was told; the text of a note
+ * @param seedAge how old the seed was when it was sown, whole years; {@code null} when not told
  */
 public record Event(
         What what,
@@ -29,8 +30,25 @@ public record Event(
         LocalDate on,
         String place,
         String container,
-        String detail)
+        String detail,
+        Integer seedAge)
         implements Entry {
+
+    /** An event of which no age of seed is told. */
+    public Event(
+            What what,
+            String planting,
+            String crop,
+            String variety,
+            Integer count,
+            Double amount,
+            String unit,
+            LocalDate on,
+            String place,
+            String container,
+            String detail) {
+        this(what, planting, crop, variety, count, amount, unit, on, place, container, detail, null);
+    }
 
     /** An event of which no more than its kind, its planting and its day is known. */
     public static Event of(What what, String planting, String crop, LocalDate on) {
@@ -38,30 +56,40 @@ public record Event(
     }
 
     public Event withPlanting(String planting, String crop) {
-        return new Event(what, planting, crop, variety, count, amount, unit, on, place, container, detail);
+        return new Event(what, planting, crop, variety, count, amount, unit, on, place, container, detail, seedAge);
     }
 
     public Event withOn(LocalDate on) {
-        return new Event(what, planting, crop, variety, count, amount, unit, on, place, container, detail);
+        return new Event(what, planting, crop, variety, count, amount, unit, on, place, container, detail, seedAge);
     }
 
     public Event withCount(Integer count) {
-        return new Event(what, planting, crop, variety, count, amount, unit, on, place, container, detail);
+        return new Event(what, planting, crop, variety, count, amount, unit, on, place, container, detail, seedAge);
     }
 
     public Event withAmount(Double amount, String unit) {
-        return new Event(what, planting, crop, variety, count, amount, unit, on, place, container, detail);
+        return new Event(what, planting, crop, variety, count, amount, unit, on, place, container, detail, seedAge);
     }
 
     public Event withVariety(String variety) {
-        return new Event(what, planting, crop, variety, count, amount, unit, on, place, container, detail);
+        return new Event(what, planting, crop, variety, count, amount, unit, on, place, container, detail, seedAge);
     }
 
     public Event withPlace(String place, String container) {
-        return new Event(what, planting, crop, variety, count, amount, unit, on, place, container, detail);
+        return new Event(what, planting, crop, variety, count, amount, unit, on, place, container, detail, seedAge);
     }
 
     public Event withDetail(String detail) {
-        return new Event(what, planting, crop, variety, count, amount, unit, on, place, container, detail);
+        return new Event(what, planting, crop, variety, count, amount, unit, on, place, container, detail, seedAge);
+    }
+
+    /** The same with the age of its seed, whole years. */
+    public Event withSeedAge(Integer seedAge) {
+        return new Event(what, planting, crop, variety, count, amount, unit, on, place, container, detail, seedAge);
+    }
+
+    /** The same as another kind of event. */
+    public Event withWhat(What what) {
+        return new Event(what, planting, crop, variety, count, amount, unit, on, place, container, detail, seedAge);
     }
 }

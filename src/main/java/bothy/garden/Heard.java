@@ -50,6 +50,32 @@ public record Heard(
                 statements, List.of(), List.of(), List.of(), List.of(), List.of(), null, List.of(), Kind.EVENT, false);
     }
 
+    /** The same with these questions. */
+    public Heard asking(List<Inquiry> inquiries) {
+        return new Heard(statements, inquiries, signs, settings, amendments, plans, doubt, strange, kind, corrects);
+    }
+
+    /** A correction: the lines that stand from now on. */
+    public static Heard correcting(List<Amendment> amendments) {
+        return new Heard(
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                amendments,
+                List.of(),
+                null,
+                List.of(),
+                Kind.CORRECTION,
+                true);
+    }
+
+    /** All these lines taken back. */
+    public static Heard takingBack(List<Logged> lines) {
+        return correcting(
+                lines.stream().map(line -> new Amendment(line.number(), null)).toList());
+    }
+
     public Heard withDoubt(Doubt doubt) {
         return new Heard(statements, inquiries, signs, settings, amendments, plans, doubt, strange, kind, corrects);
     }

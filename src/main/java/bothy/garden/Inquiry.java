@@ -60,6 +60,11 @@ public record Inquiry(
         return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label);
     }
 
+    /** The same question about a day. */
+    public Inquiry on(LocalDate day) {
+        return new Inquiry(question, crop, plantings, topic, day, count, length, width, amount, unit, label);
+    }
+
     /** Another question with the same figures. */
     public Inquiry asking(Question question) {
         return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label);
@@ -67,6 +72,11 @@ public record Inquiry(
 
     /** The same question about these plantings only. */
     public Inquiry about(List<String> plantings) {
+        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label);
+    }
+
+    /** The same question about this crop. */
+    public Inquiry ofCrop(String crop) {
         return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label);
     }
 

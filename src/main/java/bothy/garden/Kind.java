@@ -10,14 +10,18 @@ public enum Kind {
     SETTING,
     CHAT,
     OFF_TOPIC,
+    /** A waiting question is let go ("never mind that"); to others it counts as chat. */
+    LET_GO,
     /** In a language that is not spoken yet; to others it counts as off-topic. */
     FOREIGN,
     MIXED;
 
     /** The word of the vocabulary, with hyphens. */
     public String word() {
-        return this == FOREIGN
-                ? OFF_TOPIC.word()
-                : name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        return switch (this) {
+            case FOREIGN -> OFF_TOPIC.word();
+            case LET_GO -> CHAT.word();
+            default -> name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        };
     }
 }

@@ -11,6 +11,19 @@ import java.time.LocalDate;
  * @param on the day it was seen
  * @param where on the plant ("lower leaves"), {@code null} when not told
  * @param count how many plants, {@code null} when not told
+ * @param seedAge how old the seed is that shows nothing, whole years; {@code null} when not told
  */
-public record SignSeen(String sign, String planting, String crop, LocalDate on, String where, Integer count)
-        implements Entry {}
+public record SignSeen(
+        String sign, String planting, String crop, LocalDate on, String where, Integer count, Integer seedAge)
+        implements Entry {
+
+    /** A sign with which no age of seed is told. */
+    public SignSeen(String sign, String planting, String crop, LocalDate on, String where, Integer count) {
+        this(sign, planting, crop, on, where, count, null);
+    }
+
+    /** The same with the age of the seed that shows nothing, whole years. */
+    public SignSeen withSeedAge(Integer seedAge) {
+        return new SignSeen(sign, planting, crop, on, where, count, seedAge);
+    }
+}

@@ -13,7 +13,9 @@ import java.util.Set;
  * @param plantings the grower's plantings, oldest first, the ended ones too
  * @param pending the question that the bot asked last, {@code null} when none waits
  * @param lately the diary lines of the last message that wrote any, for "no, that was Tuesday"
+ * @param earlier the diary lines that stand, newest first, for a correction of what was told long before
  * @param mentioned ids of the plantings that were talked about last, for "they"
+ * @param crops the crops that were talked about last, whether they grow already or not
  * @param happened what the diary tells already of each planting, by its id
  */
 public record Situation(
@@ -22,12 +24,16 @@ public record Situation(
         List<Planting> plantings,
         Doubt pending,
         List<Logged> lately,
+        List<Logged> earlier,
         List<String> mentioned,
+        List<String> crops,
         Map<String, Set<What>> happened) {
     public Situation {
         plantings = List.copyOf(plantings);
         lately = List.copyOf(lately);
+        earlier = List.copyOf(earlier);
         mentioned = List.copyOf(mentioned);
+        crops = List.copyOf(crops);
         happened = Map.copyOf(happened);
     }
 
@@ -39,7 +45,7 @@ public record Situation(
             Doubt pending,
             List<Logged> lately,
             List<String> mentioned) {
-        this(today, grower, plantings, pending, lately, mentioned, Map.of());
+        this(today, grower, plantings, pending, lately, List.of(), mentioned, List.of(), Map.of());
     }
 
     /** Whether the diary tells one of these of a planting. */

@@ -30,7 +30,9 @@ final class AnswerThenMore {
                 situation.plantings(),
                 null,
                 List.of(),
+                situation.earlier(),
                 about.isEmpty() ? situation.mentioned() : about,
+                situation.crops(),
                 situation.happened());
         Heard more = reading.understood(text.substring(comma + 1), after);
         boolean tellsMore = !more.statements().isEmpty()

@@ -65,6 +65,9 @@ final class Answers {
             return labelled.map(Answers::said);
         }
         String word = opening(passage);
+        if (pending.about() == About.ADVICE && "no".equals(word) && Corrections.figureAfterNo(passage)) {
+            return Optional.empty();
+        }
         if (own) {
             return word != null && !word.equals("unknown") ? byWord(word, pending) : Optional.empty();
         }
@@ -124,7 +127,7 @@ final class Answers {
         if (word.equals("yes") && pending.choices().size() == 1) {
             return Optional.of(said(pending.choices().get(0)));
         }
-        return letGo ? Optional.of(Heard.nothing(Kind.CHAT)) : Optional.empty();
+        return letGo ? Optional.of(Heard.nothing(Kind.LET_GO)) : Optional.empty();
     }
 
     /** "Both": the waiting statement is about all the plantings asked about. */

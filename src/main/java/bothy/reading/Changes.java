@@ -23,7 +23,8 @@ import java.util.Objects;
  *
  * @param on the right day
  * @param count the right count
- * @param wrongCount the count that was wrong
+ * @param wrongCount the count or, beside an amount, the figure that was wrong
+ * @param wrongOn the day that was wrong
  * @param amount the right amount
  * @param crop the right crop
  * @param wrongCrop the crop that was wrong
@@ -34,6 +35,7 @@ record Changes(
         LocalDate on,
         Integer count,
         Integer wrongCount,
+        LocalDate wrongOn,
         Quantity amount,
         CropSaid crop,
         CropSaid wrongCrop,
@@ -43,7 +45,7 @@ record Changes(
 
     static Changes in(Passage passage, List<Told> told) {
         int not = contrastAt(passage);
-        LocalDate on = day(passage, not);
+        LocalDate on = day(passage, not, true);
         List<NumberSaid> numbers = passage.counts(0, passage.size()).stream()
                 .filter(number -> !passage.word(number.start()).equals("one"))
                 .toList();
@@ -56,10 +58,21 @@ record Changes(
         Quantity amount = pick(passage.quantities(), not, true);
         What what = told.isEmpty() ? null : told.get(0).event().what();
         boolean contrast = not >= 0
-                && (right != null && wrong != null || crop != null && wrongCrop != null || days(passage) > 1)
+                && (wrong != null && (right != null || amount != null)
+                        || crop != null && wrongCrop != null
+                        || days(passage) > 1)
                 && told.isEmpty();
         return new Changes(
-                on, whole(right), whole(wrong), amount, crop, wrongCrop, plantings(passage, crop), what, contrast);
+                on,
+                whole(right),
+                whole(wrong),
+                day(passage, not, false),
+                amount,
+                crop,
+                wrongCrop,
+                plantings(passage, crop),
+                what,
+                contrast);
     }
 
     private static long days(Passage passage) {
@@ -92,10 +105,10 @@ record Changes(
                 .orElse(null);
     }
 
-    private static LocalDate day(Passage passage, int not) {
+    private static LocalDate day(Passage passage, int not, boolean rightOne) {
         List<DaySaid> days = passage.days().stream().filter(DaySaid::known).toList();
-        DaySaid right = pick(days, not, true);
-        return right == null || right.past().isAfter(passage.situation().today()) ? null : right.past();
+        DaySaid said = pick(days, not, rightOne);
+        return said == null || said.past().isAfter(passage.situation().today()) ? null : said.past();
     }
 
     private static Integer whole(NumberSaid number) {
@@ -131,6 +144,34 @@ record Changes(
     /** Whether the change is one that may hold for all lines at once. */
     boolean forAll() {
         return on != null && count == null && amount == null && crop == null;
+    }
+
+    /** The newest line that says what the change calls wrong, alone; empty when none does. */
+    List<Logged> refuted(List<Logged> newestFirst) {
+        return newestFirst.stream()
+                .filter(line -> line.entry() instanceof Event event && refutes(event))
+                .limit(1)
+                .toList();
+    }
+
+    private boolean refutes(Event event) {
+        boolean named = crop == null && wrongCrop == null
+                || crop != null && crop.canMean(event.crop())
+                || wrongCrop != null && wrongCrop.canMean(event.crop());
+        return named && (wrongFigure(event) || wrongOn != null && wrongOn.equals(event.on()));
+    }
+
+    private boolean wrongFigure(Event event) {
+        if (wrongCount == null) {
+            return false;
+        }
+        if (amount == null) {
+            return wrongCount.equals(event.count());
+        }
+        double told = wrongCount * amount.value() / amount.told();
+        return event.amount() != null
+                && amount.unit().equals(event.unit())
+                && Math.abs(event.amount() - told) <= told / 100;
     }
 
     /** The lines that the change can be meant for. */
@@ -183,7 +224,7 @@ record Changes(
         Event changed = on == null ? event : event.withOn(on);
         changed = count == null || amount != null ? changed : changed.withCount(count);
         changed = amount == null ? changed : changed.withAmount(amount.value(), amount.unit());
-        changed = what == null || what == What.NOTE ? changed : withWhat(changed, what);
+        changed = what == null || what == What.NOTE ? changed : changed.withWhat(what);
         List<Planting> ofCrop = planting.size() > 1
                 ? planting.stream()
                         .filter(one -> one.crop().equals(event.crop()))
@@ -201,25 +242,16 @@ record Changes(
         return crop != null && crop.variety() != null ? changed.withVariety(crop.variety()) : changed;
     }
 
-    private static Event withWhat(Event event, What what) {
-        return new Event(
-                what,
-                event.planting(),
-                event.crop(),
-                event.variety(),
-                event.count(),
-                event.amount(),
-                event.unit(),
-                event.on(),
-                event.place(),
-                event.container(),
-                event.detail());
-    }
-
     private SignSeen applied(SignSeen sign) {
         String id = planting.size() == 1 ? planting.get(0).id() : sign.planting();
         String name = planting.size() == 1 ? planting.get(0).crop() : crop != null ? crop.crop() : sign.crop();
         return new SignSeen(
-                sign.sign(), id, name, on == null ? sign.on() : on, sign.where(), count == null ? sign.count() : count);
+                sign.sign(),
+                id,
+                name,
+                on == null ? sign.on() : on,
+                sign.where(),
+                count == null ? sign.count() : count,
+                sign.seedAge());
     }
 }

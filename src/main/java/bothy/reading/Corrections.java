@@ -5,7 +5,6 @@ import bothy.garden.Amendment;
 import bothy.garden.Doubt;
 import bothy.garden.Event;
 import bothy.garden.Heard;
-import bothy.garden.Kind;
 import bothy.garden.Logged;
 import bothy.garden.Situation;
 import bothy.garden.Statement;
@@ -28,6 +27,8 @@ final class Corrections {
     private final PhraseBook<String> cues;
     private final PhraseBook<String> strong;
     private final PhraseBook<String> same;
+    private final PhraseBook<String> anywhere;
+    private static final Set<String> NOES = Set.of("no", "nope", "nah");
     private final CropNames cropNames;
 
     Corrections(Words words, CropNames cropNames) {
@@ -36,6 +37,7 @@ final class Corrections {
         cues = file.book("/cues", "cue");
         strong = file.book("/strong", "strong");
         same = file.book("/same", "same");
+        anywhere = file.book("/anywhere", "anywhere");
         this.cropNames = cropNames;
     }
 
@@ -61,15 +63,17 @@ final class Corrections {
         }
         List<Logged> denied = denied(passage);
         if (!denied.isEmpty() && told.isEmpty()) {
-            return Optional.of(unclear(denied.stream()
-                    .map(line -> new Amendment(line.number(), null))
-                    .toList()));
+            return Optional.of(Heard.takingBack(denied));
         }
-        if (opens(same, passage)) {
+        if (opens(same, passage) || told.isEmpty() && GoingOn.only(passage)) {
             return sameFor(passage);
         }
         Changes changes = Changes.in(passage, told);
-        boolean meant = opens(strong, passage) || changes.contrast();
+        boolean meant = opens(strong, passage)
+                || changes.contrast()
+                || told.isEmpty()
+                        && !anywhere.all(passage.tokens(), 0, passage.size(), passage)
+                                .isEmpty();
         boolean firm = meant;
         meant |= opens(cues, passage)
                 && Set.of("no", "sorry", "oops", "wait", "actually", "nope", "whoops")
@@ -84,12 +88,12 @@ final class Corrections {
 
     private Optional<Heard> corrected(Passage passage, Changes changes, List<Told> told, boolean meant) {
         List<Logged> lately = passage.situation().lately();
-        List<Logged> wanted = changes.lines(lately);
+        List<Logged> wanted = wanted(passage, changes);
         if (changes.none()) {
             boolean said = meant && told.isEmpty();
             return said && noBeforeComma(passage) && passage.size() < 3
                     ? Optional.empty()
-                    : said ? Optional.of(unclear(List.of())) : Optional.empty();
+                    : said ? Optional.of(Heard.correcting(List.of())) : Optional.empty();
         }
         if (wanted.isEmpty()) {
             return nothingToCorrect(lately, told, meant, changes);
@@ -100,35 +104,29 @@ final class Corrections {
         return Optional.of(amended(wanted, changes));
     }
 
+    /** Lines of the last message, unless only an earlier one says what is called wrong. */
+    private static List<Logged> wanted(Passage passage, Changes changes) {
+        Situation situation = passage.situation();
+        List<Logged> earlier =
+                changes.contrast() && changes.refuted(situation.lately()).isEmpty()
+                        ? changes.refuted(situation.earlier())
+                        : List.of();
+        return earlier.isEmpty() ? changes.lines(situation.lately()) : earlier;
+    }
+
     private static Optional<Heard> nothingToCorrect(
             List<Logged> lately, List<Told> told, boolean meant, Changes changes) {
         if (!told.isEmpty() && !changes.contrast() && (!meant || lately.isEmpty())) {
             return Optional.empty();
         }
-        return meant ? Optional.of(unclear(List.of())) : Optional.empty();
-    }
-
-    private static Heard unclear(List<Amendment> amendments) {
-        return new Heard(
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                amendments,
-                List.of(),
-                null,
-                List.of(),
-                Kind.CORRECTION,
-                true);
+        return meant ? Optional.of(Heard.correcting(List.of())) : Optional.empty();
     }
 
     private Heard takenBack(Passage passage) {
         List<Logged> lately = passage.situation().lately();
         List<Logged> named =
                 lately.stream().filter(line -> names(passage, line)).toList();
-        List<Logged> back = named.isEmpty() ? lately : named;
-        return unclear(
-                back.stream().map(line -> new Amendment(line.number(), null)).toList());
+        return Heard.takingBack(named.isEmpty() ? lately : named);
     }
 
     /** "No, I haven't watered the pumpkins": the lines that the message says never happened. */
@@ -153,7 +151,7 @@ final class Corrections {
     }
 
     private static Heard amended(List<Logged> lines, Changes changes) {
-        return unclear(lines.stream()
+        return Heard.correcting(lines.stream()
                 .map(line -> new Amendment(line.number(), changes.applied(line.entry())))
                 .toList());
     }
@@ -163,7 +161,7 @@ final class Corrections {
                 .map(line ->
                         new Doubt.Choice(label(line), String.valueOf(line.number()), amended(List.of(line), changes)))
                 .toList();
-        return unclear(List.of()).withDoubt(new Doubt(Doubt.About.WHICH_ENTRY, Map.of(), choices, null));
+        return Heard.correcting(List.of()).withDoubt(new Doubt(Doubt.About.WHICH_ENTRY, Map.of(), choices, null));
     }
 
     private String label(Logged line) {
@@ -202,7 +200,10 @@ final class Corrections {
                         .filter(event -> event.what() == what)
                         .findFirst()
                         .orElseThrow();
-                Event copy = Event.of(what, null, name, first.on()).withPlace(first.place(), first.container());
+                Event copy = Event.of(what, null, name, first.on())
+                        .withPlace(first.place(), first.container())
+                        .withVariety(crop.variety())
+                        .withCount(GoingOn.count(passage, crop));
                 boolean begins = what == bothy.garden.What.SOWN;
                 boolean clear = ids.size() == 1
                         || PlantingsMeant.ofAll(what)
@@ -261,10 +262,23 @@ final class Corrections {
             "hi",
             "was");
 
+    /** "No 18", "no, Tuesday": a figure or a day right after the "no" puts right what was told. */
+    static boolean figureAfterNo(Passage passage) {
+        int at = passage.size() > 1 && passage.tokens().get(1).mark() ? 2 : 1;
+        boolean figure = passage.end("n", at) > 0
+                || passage.end("date", at) > 0
+                || Set.of("it", "that").contains(passage.word(at))
+                        && passage.word(at + 1).equals("was");
+        return NOES.contains(passage.word(0))
+                && figure
+                && !passage.situation().lately().isEmpty();
+    }
+
     private static boolean noBeforeComma(Passage passage) {
-        return Set.of("no", "nope", "nah").contains(passage.word(0))
+        return NOES.contains(passage.word(0))
                 && passage.size() > 1
-                && (passage.tokens().get(1).mark()
+                && (figureAfterNo(passage)
+                        || passage.tokens().get(1).mark()
                         || passage.word(1).equals("it")
                         || passage.word(1).equals("that"));
     }

@@ -49,7 +49,9 @@ final class Inquiries {
                 passage,
                 begins,
                 sentence[1]);
-        return questions.numbers().in(inquiry, passage, begins, sentence[1]);
+        Inquiry counted = questions.numbers().in(inquiry, passage, begins, sentence[1]);
+        Inquiry ofTheClimate = questions.climate().in(counted, passage, begins, sentence[1]);
+        return questions.matters().in(ofTheClimate, passage, begins, sentence[1]);
     }
 
     private static CropSaid crop(Passage passage, int[] sentence, int begins) {

@@ -18,8 +18,56 @@ import java.util.Set;
 final class Questions {
     private static final String FILE = "questions";
     private static final Set<String> LEADING = Set.of(
-            "so", "and", "but", "also", "ok", "okay", "hi", "hello", "please", "hey", ",", "well", "now", "right",
-            "then", "just", "morning", "oh");
+            "so",
+            "and",
+            "but",
+            "also",
+            "ok",
+            "okay",
+            "hi",
+            "hello",
+            "please",
+            "hey",
+            ",",
+            "well",
+            "now",
+            "right",
+            "then",
+            "just",
+            "morning",
+            "oh",
+            "kindly",
+            "sir",
+            "madam",
+            "mate",
+            "lads",
+            "folks",
+            "all",
+            "everyone",
+            "bot",
+            "good",
+            "evening",
+            "afternoon",
+            "hiya",
+            "yo",
+            "um",
+            "er",
+            "erm",
+            "quick",
+            "question",
+            "one",
+            ":",
+            "-",
+            "thanks",
+            "again",
+            "sorry",
+            "if",
+            "bothy",
+            "dear",
+            "team",
+            "anyway",
+            "actually",
+            "wait");
     private static final Set<String> EXCLAIMED = Set.of(
             "lovely",
             "nice",
@@ -34,13 +82,86 @@ final class Questions {
             "brilliant",
             "amazing",
             "cool");
+    /** What the question word adds to a phrase of its kind: less than one word that carries meaning. */
+    private static final int LEAD = 2;
+    /** What a frame weighs against phrases, and what each of its names adds. */
+    private static final int FRAME = 0;
+
+    private static final int NAME = 1;
+    private static final int REPORT_REACH = 12;
+    /** How far into a question its question word stands at most, in words. */
+    private static final int NEAR_HEAD = 2;
+
+    private static final Set<String> INVERTED = Set.of(
+            "do", "does", "is", "are", "was", "can", "could", "should", "shall", "will", "would", "may", "might",
+            "have", "has", "am", "how", "what", "when", "which", "why", "where");
+    private static final Set<String> SUBJECTS = Set.of(
+            "i", "we", "it", "they", "that", "this", "these", "those", "you", "the", "my", "our", "there", "anyone",
+            "to", "now", "next", "should", "do", "can", "is", "are");
+    /** After "will" or "can" at the head of a sentence these tell of the grower: "will sow more", "can confirm". */
+    private static final Set<String> WITHOUT_SUBJECT = Set.of(
+            "be",
+            "do",
+            "not",
+            "sow",
+            "plant",
+            "need",
+            "have",
+            "say",
+            "confirm",
+            "report",
+            "love",
+            "like",
+            "see",
+            "try",
+            "get",
+            "go",
+            "put",
+            "let",
+            "keep",
+            "start",
+            "take",
+            "water",
+            "feed",
+            "pick",
+            "probably",
+            "also",
+            "then",
+            "soon",
+            "just",
+            "definitely",
+            "add",
+            "make",
+            "pot",
+            "harvest",
+            "lift",
+            "move",
+            "wait",
+            "finish",
+            "use",
+            "cover",
+            "thin",
+            "tie",
+            "store",
+            "dig",
+            "prick",
+            "still",
+            "never",
+            "always",
+            "only");
+
     private final PhraseBook<String> cues = new PhraseBook<>();
     private final PhraseBook<String> marked = new PhraseBook<>();
+    private final PhraseBook<String> reports = new PhraseBook<>();
     private final PhraseBook<Question> asked = new PhraseBook<>();
     private final PhraseBook<Question> always = new PhraseBook<>();
     private final PhraseBook<String> topics = new PhraseBook<>();
+    private final PhraseBook<Set<Question>> leads = new PhraseBook<>();
     private final Set<String> little;
+    private final Framed framed;
     private final NumbersAsked numbers;
+    private final MattersAsked matters;
+    private final ClimateAsked climate;
 
     Questions(Words words) {
         Map<String, List<String>> groups = new HashMap<>();
@@ -59,11 +180,21 @@ final class Questions {
         words.lists(FILE, "/always")
                 .forEach((name, texts) -> texts.forEach(
                         text -> add(words, "/always/" + name, text, groups, always, question(words, name))));
+        words.names(FILE, "/leads").forEach(lead -> {
+            String at = "/leads/" + lead;
+            Set<Question> kinds = new HashSet<>();
+            words.list(FILE, at + "/to").forEach(name -> kinds.add(question(words, name)));
+            words.list(FILE, at + "/by").forEach(text -> add(words, at + "/by", text, groups, leads, kinds));
+        });
+        words.list(FILE, "/reports").forEach(text -> add(words, "/reports", text, groups, reports, text));
+        framed = new Framed(words);
         numbers = new NumbersAsked(words);
+        matters = new MattersAsked(words);
+        climate = new ClimateAsked(words);
         little = new HashSet<>(words.list(FILE, "/little"));
     }
 
-    private static Question question(Words words, String name) {
+    static Question question(Words words, String name) {
         return Question.of(name)
                 .orElseThrow(() -> new RulesBroken(List.of(words.problem(
                         FILE,
@@ -87,20 +218,37 @@ final class Questions {
         all.addAll(asked.vocabulary());
         all.addAll(always.vocabulary());
         all.addAll(topics.vocabulary());
+        all.addAll(framed.vocabulary());
         all.addAll(numbers.vocabulary());
+        all.addAll(matters.vocabulary());
+        all.addAll(climate.vocabulary());
         return all;
+    }
+
+    MattersAsked matters() {
+        return matters;
     }
 
     NumbersAsked numbers() {
         return numbers;
     }
 
+    ClimateAsked climate() {
+        return climate;
+    }
+
     /** The token at which a sentence starts to ask, or −1 when it does not ask. */
     int begins(Passage passage, int[] sentence) {
+        if (!reports.all(passage.tokens(), sentence[0], Math.min(sentence[1], sentence[0] + REPORT_REACH), passage)
+                .isEmpty()) {
+            return -1;
+        }
         boolean mark = sentence[1] < passage.size() && passage.word(sentence[1]).equals("?");
         int begins = first(cues.all(passage.tokens(), sentence[0], sentence[1], passage));
         for (Found<String> cue : marked.all(passage.tokens(), sentence[0], sentence[1], passage)) {
-            if (mark || opens(passage, sentence[0], cue.start()) && asksThere(passage, cue)) {
+            if (mark
+                    || opens(passage, sentence[0], cue.start()) && asksThere(passage, cue)
+                    || turnsTo(passage, cue) && asksThere(passage, cue)) {
                 begins = begins < 0 ? cue.start() : Math.min(begins, cue.start());
             }
         }
@@ -115,10 +263,21 @@ final class Questions {
         String next = passage.word(cue.start() + 1);
         return switch (passage.word(cue.start())) {
             case "when", "enough", "worth", "too" -> false;
+            case "would", "will", "can", "could", "should", "shall", "might" ->
+                !WITHOUT_SUBJECT.contains(next)
+                        && !(next.equals("you") && passage.word(cue.start() + 2).equals("believe"));
             case "what" -> !Set.of("a", "an").contains(next);
             case "how" -> !EXCLAIMED.contains(next);
             default -> true;
         };
+    }
+
+    /** "The stalks are corky, does that mean …": after a comma a verb before its subject asks. */
+    private static boolean turnsTo(Passage passage, Found<String> cue) {
+        boolean parted = Set.of(",", "-", "so", "and", "but", ":", ")").contains(passage.word(cue.start() - 1));
+        return parted
+                && INVERTED.contains(passage.word(cue.start()))
+                && (SUBJECTS.contains(passage.word(cue.start() + 1)) || passage.end("crop", cue.start() + 1) > 0);
     }
 
     private static boolean opens(Passage passage, int start, int at) {
@@ -183,17 +342,22 @@ final class Questions {
         }
         boolean told =
                 passage.actions().stream().anyMatch(action -> action.start() >= sentence[0] && action.end() <= begins);
+        Set<Question> led = led(passage, begins, sentence[1]);
         Found<Question> best = null;
         for (Found<Question> found : asked.all(passage.tokens(), told ? begins : sentence[0], sentence[1], passage)) {
             if (best == null
-                    || weight(passage, found) > weight(passage, best)
-                    || weight(passage, found) == weight(passage, best)
+                    || weight(passage, found, led) > weight(passage, best, led)
+                    || weight(passage, found, led) == weight(passage, best, led)
                             && found.meaning().ordinal() != best.meaning().ordinal()
                             && earlier(found, best)) {
                 best = found;
             }
         }
-        return best == null ? Question.OTHER : best.meaning();
+        int sure = best == null ? 0 : weight(passage, best, led);
+        Framed.Told frame = framed.in(passage, told ? begins : sentence[0], sentence[1]);
+        return frame != null && FRAME + NAME * frame.names() > sure
+                ? frame.question()
+                : best == null ? Question.OTHER : best.meaning();
     }
 
     private static final List<Question> ORDER = List.of(
@@ -224,11 +388,22 @@ final class Questions {
         return ORDER.indexOf(one.meaning()) < ORDER.indexOf(other.meaning());
     }
 
+    /** The kinds that the first words of a question point to: "when" to a day, "how much" to an amount. */
+    private Set<Question> led(Passage passage, int begins, int end) {
+        return leads.find(passage.tokens(), begins, end, passage).stream()
+                .filter(lead -> lead.start() - begins <= NEAR_HEAD)
+                .findFirst()
+                .map(Found::meaning)
+                .orElse(Set.of());
+    }
+
     /** Words that carry meaning weigh more than the little ones around them. */
-    private int weight(Passage passage, Found<Question> found) {
-        return found.place().words().stream()
-                .map(at -> little.contains(passage.word(at)) ? 1 : 3)
-                .sum();
+    private int weight(Passage passage, Found<Question> found, Set<Question> led) {
+        int lead = led.contains(found.meaning()) ? LEAD : 0;
+        return lead
+                + found.place().words().stream()
+                        .map(at -> little.contains(passage.word(at)) ? 1 : 3)
+                        .sum();
     }
 
     /** The step that a how-to is about, {@code null} when none is named. */

@@ -96,12 +96,12 @@ public final class Reading {
      * knows the open cases to say.
      */
     public List<Finding> findings(String text, Situation situation) {
-        return closerLook.in(grammar.passage(text, situation));
+        return closerLook.in(grammar.whole(text, situation));
     }
 
     /** Signs told in words that no phrase fits: less sure, for a message in which {@link #read} found none. */
     public List<String> looseSigns(String text, Situation situation) {
-        return looseSigns.in(grammar.passage(text, situation));
+        return looseSigns.in(grammar.whole(text, situation));
     }
 
     /** The crops that a message names, the likeliest meaning of each. */

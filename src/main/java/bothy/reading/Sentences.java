@@ -29,6 +29,70 @@ final class Sentences {
     /** Doings that a sign may use the words of: "covered in greenfly", "flowers dropping". */
     private static final Set<String> SEEN = Set.of("fruit-set", "emerged", "colour-turned", "protected", "note");
 
+    private static final int DIG_REACH = 6;
+    private static final Set<String> SOIL = Set.of(
+            "ground",
+            "bed",
+            "beds",
+            "plot",
+            "soil",
+            "trench",
+            "trenches",
+            "hole",
+            "holes",
+            "manure",
+            "muck",
+            "compost",
+            "garden",
+            "patch",
+            "border",
+            "earth",
+            "pond",
+            "path",
+            "weeds");
+    private static final Set<String> KITCHEN = Set.of(
+            "salad",
+            "soup",
+            "stew",
+            "pan",
+            "pie",
+            "curry",
+            "compost",
+            "bin",
+            "freezer",
+            "fridge",
+            "kitchen",
+            "oven",
+            "jar",
+            "jars",
+            "chutney",
+            "basket",
+            "bowl",
+            "car",
+            "mouth",
+            "sandwich",
+            "risotto",
+            "sauce",
+            "chickens");
+    private static final int SHOP_REACH = 9;
+    private static final Set<String> SHOPS = Set.of(
+            "centre",
+            "center",
+            "nursery",
+            "shop",
+            "shops",
+            "market",
+            "supermarket",
+            "stall",
+            "store",
+            "neighbour",
+            "neighbours",
+            "sale",
+            "freezer",
+            "fridge",
+            "cellar",
+            "loft",
+            "larder");
     private static final Set<String> COVERS = Set.of(
             "cover",
             "covers",
@@ -93,8 +157,16 @@ final class Sentences {
             List<SettingChange> told = settings.in(passage, sentence);
             passage = without(passage, sentence, troubles, !told.isEmpty());
             int begins = questions.begins(passage, sentence);
-            if (begins >= 0 && told.isEmpty()) {
-                Inquiry inquiry = inquiries.of(passage, sentence, begins);
+            boolean frost = told.isEmpty() && FrostToCome.in(passage, sentence);
+            if (frost) {
+                passage = FrostToCome.unwritten(passage, sentence);
+            }
+            if (frost && begins < 0) {
+                asked.add(FrostToCome.asked());
+            } else if (begins >= 0 && told.isEmpty()) {
+                Inquiry inquiry = frost
+                        ? FrostToCome.asked(inquiries.of(passage, sentence, begins))
+                        : inquiries.of(passage, sentence, begins);
                 asked.add(inquiry);
                 troubles = InQuestion.seen(passage, troubles, inquiry, begins);
             }
@@ -104,7 +176,8 @@ final class Sentences {
             set.addAll(told);
             List<Clause> own = clauses.in(apart(passage, troubles), sentence[0], begins < 0 ? sentence[1] : begins);
             boolean bare = own.isEmpty() && begins < 0 && troubles.isEmpty() && told.isEmpty();
-            said.addAll(bare ? clauses.goingOn(passage, sentence, said) : own);
+            List<Clause> more = bare ? clauses.goingOn(passage, sentence, said) : own;
+            said.addAll(bare && more.isEmpty() ? Weighed.picked(passage, sentence) : more);
         }
         return new Gathered(
                 statements.told(passage, said),
@@ -127,7 +200,10 @@ final class Sentences {
                 && (setting && settled(action)
                         || troubled(passage, action, troubles)
                         || coveredIn(passage, action)
-                        || uncovered(passage, action)));
+                        || uncovered(passage, action)
+                        || cooked(passage, action)
+                        || dugOver(passage, action)
+                        || bought(passage, action)));
         return passage.with(kept);
     }
 
@@ -148,6 +224,45 @@ final class Sentences {
             }
         }
         return false;
+    }
+
+    /** "Dug the ground over", "dug muck into the trench" gathers none. */
+    private static boolean dugOver(Passage passage, ActionSaid action) {
+        boolean digs = action.action().equals("harvested")
+                && Set.of("dug", "digging", "dig", "forked").contains(passage.word(action.start()));
+        for (int at = action.start() + 1; digs && at < Math.min(passage.size(), action.start() + DIG_REACH); at++) {
+            if (passage.cropAt(at).isPresent() || passage.tokens().get(at).mark()) {
+                return false;
+            }
+            if (SOIL.contains(passage.word(at)) && !Set.of("from", "of").contains(passage.word(at - 1))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "The thinnings went in the salad" plants none. */
+    private static boolean cooked(Passage passage, ActionSaid action) {
+        int last = action.lastWord();
+        int thing = Set.of("the", "a", "my", "our").contains(passage.word(last + 1)) ? last + 2 : last + 1;
+        return action.action().startsWith("planted")
+                && Set.of("in", "into").contains(passage.word(last))
+                && KITCHEN.contains(passage.word(thing));
+    }
+
+    /** "Picked up 3 aubergines at the nursery", "got 6 cabbages from the market" gather nothing of one's own. */
+    private static boolean bought(Passage passage, ActionSaid action) {
+        if (!action.action().equals("harvested")) {
+            return false;
+        }
+        boolean picked = passage.word(action.start()).startsWith("pick")
+                && passage.word(action.start() + 1).equals("up");
+        boolean shop = false;
+        for (int at = action.start(); at < Math.min(passage.size(), action.end() + SHOP_REACH); at++) {
+            shop |= SHOPS.contains(passage.word(at))
+                    && Set.of("at", "from", "in", "garden", "the", "local", "a").contains(passage.word(at - 1));
+        }
+        return picked || shop;
     }
 
     /** A crop named only with a trouble is not the object of a doing: "the peas are up but no sign of the carrots". */
@@ -193,7 +308,7 @@ final class Sentences {
         boolean frost = action.action().equals("frost")
                 && !Set.of("had", "got", "woke", "was").contains(passage.word(action.start()))
                 && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("frost-damage"));
-        boolean seen = SEEN.contains(action.action());
+        boolean seen = SEEN.contains(action.action()) && !counted(passage, action, troubles);
         boolean fallen = action.action().equals("flowering")
                 && troubles.stream()
                         .anyMatch(trouble -> Set.of("flowers-dropping", "only-male-flowers")
@@ -206,6 +321,15 @@ final class Sentences {
                                 ? action.words().intersects(trouble.place().words())
                                 : action.words().stream()
                                         .allMatch(trouble.place().words()::get));
+    }
+
+    /** "Only 9 of 24 came up" is patchy, and nine came up all the same. */
+    private static boolean counted(Passage passage, ActionSaid action, List<Found<String>> troubles) {
+        return action.action().equals("emerged")
+                && troubles.stream()
+                        .anyMatch(trouble -> trouble.meaning().equals("patchy-emergence")
+                                && !passage.counts(trouble.start(), trouble.end())
+                                        .isEmpty());
     }
 
     Heard heard(Passage passage, Gathered gathered) {

@@ -11,7 +11,6 @@ import bothy.reading.text.PhraseFile;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -28,14 +27,15 @@ final class Settings {
             "(-?\\d{1,2}(?:\\.\\d+)?)\\s*°?\\s*([NS])?\\s*[,; ]\\s*(-?\\d{1,3}(?:\\.\\d+)?)\\s*°?\\s*([EW])?",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern ZONE = Pattern.compile("\\b([A-Z][A-Za-z]+/[A-Z][A-Za-z_]+(?:/[A-Z][A-Za-z_]+)?)\\b");
-    private static final Set<String> ZONES = ZoneId.getAvailableZoneIds();
+    private static final Set<String> CONTINENTS = Set.of("Europe", "America", "Australia", "Asia", "Africa", "Pacific");
 
     private final PhraseBook<SettingChange> plain = new PhraseBook<>();
     private final PhraseBook<String> frosts = new PhraseBook<>();
     private final PhraseBook<String> usual;
     private final PhraseBook<String> happened;
     private final PhraseBook<String> telling;
-    private final PhraseBook<String> cities = new PhraseBook<>();
+    private final Words words;
+    private volatile PhraseBook<String> cities;
     private final ReminderWishes wishes;
 
     Settings(Words words) {
@@ -50,27 +50,34 @@ final class Settings {
         happened = file.book("/happened", "happened");
         wishes = new ReminderWishes(words);
         telling = file.book("/places/telling", "place");
-        zonesByCity().forEach((city, zone) -> cities.add(new Phrase(city, Map.of()), zone));
-        words.names(FILE, "/cities")
-                .forEach(city -> cities.add(new Phrase(city, Map.of()), words.text(FILE, "/cities/" + city, "")));
+        this.words = words;
     }
 
-    private static Map<String, String> zonesByCity() {
-        Map<String, String> zones = new HashMap<>();
-        for (String zone : ZONES) {
-            if (zone.matches("(Europe|America|Australia|Asia|Africa|Pacific)/[A-Za-z_]+")) {
-                zones.put(
-                        zone.substring(zone.indexOf('/') + 1).replace('_', ' ').toLowerCase(Locale.ROOT), zone);
+    /** Cities by name, read when a place is first told. */
+    private PhraseBook<String> cities() {
+        PhraseBook<String> read = cities;
+        if (read == null) {
+            read = new PhraseBook<>();
+            for (String zone : ZoneId.getAvailableZoneIds()) {
+                int slash = zone.indexOf('/');
+                if (slash > 0 && CONTINENTS.contains(zone.substring(0, slash)) && zone.indexOf('/', slash + 1) < 0) {
+                    String city = zone.substring(slash + 1).replace('_', ' ').toLowerCase(Locale.ROOT);
+                    read.add(new Phrase(city, Map.of()), zone);
+                }
             }
+            for (String city : words.names(FILE, "/cities")) {
+                read.add(new Phrase(city, Map.of()), words.text(FILE, "/cities/" + city, ""));
+            }
+            cities = read;
         }
-        return zones;
+        return read;
     }
 
     Set<String> vocabulary() {
         Set<String> all = new HashSet<>(plain.vocabulary());
         all.addAll(telling.vocabulary());
         all.addAll(wishes.vocabulary());
-        all.addAll(cities.vocabulary());
+        words.names(FILE, "/cities").forEach(city -> all.addAll(List.of(city.split(" "))));
         all.addAll(frosts.vocabulary());
         return all;
     }
@@ -122,7 +129,7 @@ final class Settings {
         List<SettingChange> told = new ArrayList<>();
         String words = text(passage, sentence);
         Matcher zone = ZONE.matcher(words);
-        if (zone.find() && ZONES.contains(zone.group(1))) {
+        if (zone.find() && ZoneId.getAvailableZoneIds().contains(zone.group(1))) {
             told.add(new SettingChange("zone", zone.group(1)));
         }
         List<Found<String>> leads = telling.find(passage.tokens(), sentence[0], sentence[1], passage);
@@ -134,7 +141,7 @@ final class Settings {
             told.addAll(degrees(degrees));
         }
         for (Found<String> lead : leads) {
-            cities.find(passage.tokens(), lead.end(), sentence[1], passage).stream()
+            cities().find(passage.tokens(), lead.end(), sentence[1], passage).stream()
                     .filter(city -> city.start() - lead.end() <= 1)
                     .findFirst()
                     .ifPresent(city -> told.addAll(city(city.meaning())));

@@ -8,6 +8,7 @@ import bothy.reading.said.CropSaid;
 import bothy.reading.said.DaySaid;
 import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
+import bothy.reading.said.SeedSaid;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
 import bothy.reading.text.PhraseFile;
@@ -18,6 +19,7 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 
 /** Finds the signs of trouble that a message tells. */
@@ -25,6 +27,8 @@ final class Signs {
     private static final String FILE = "signs";
     /** How many words before a sign a "no" may stand to take it back. */
     private static final int REACH = 4;
+
+    private static final Set<String> OF_SEED = Set.of("no-emergence", "patchy-emergence");
 
     private final PhraseBook<String> signs = new PhraseBook<>();
     private final PhraseBook<String> where;
@@ -113,7 +117,16 @@ final class Signs {
                 crop,
                 day(passage, sentence),
                 place(passage, sentence, found),
-                count(passage, sentence));
+                count(passage, sentence),
+                OF_SEED.contains(found.meaning()) ? seedAge(passage) : null);
+    }
+
+    private static Integer seedAge(Passage passage) {
+        return passage.seeds().stream()
+                .map(SeedSaid::years)
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse(null);
     }
 
     private static CropSaid crop(Passage passage, int[] sentence) {

@@ -93,6 +93,10 @@ final class Explaining {
         if (name.equals("crop") && value instanceof String id) {
             return Optional.of(vocabulary.names().many(id));
         }
+        boolean begun = "SOWN".equals(String.valueOf(value)) && known.values().get("planting") instanceof String;
+        if (begun && vocabulary.planted((String) known.values().get("planting"))) {
+            return Optional.of(vocabulary.write(name, "set"));
+        }
         return Optional.of(vocabulary.write(name, value));
     }
 

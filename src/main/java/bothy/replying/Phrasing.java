@@ -83,7 +83,9 @@ final class Phrasing {
 
     private String paragraph(String ofSeveral, List<Given> group, List<String> ids) {
         List<String> names = group.stream()
-                .map(given -> given.planting() == null ? "" : vocabulary.names().planting(given.planting()))
+                .map(given -> given.planting() == null
+                        ? talk("any-plants", Map.of())
+                        : vocabulary.names().planting(given.planting()))
                 .distinct()
                 .toList();
         String text =
@@ -187,18 +189,28 @@ final class Phrasing {
         if (topic != null) {
             return topic;
         }
-        if (inquiry.crop() == null && inquiry.question() == Question.OTHER) {
-            return talk("no-answer", Map.of());
+        return plot().standing(turn.given(), inquiry)
+                .filter(lines -> !inquiry.plantings().isEmpty())
+                .map(lines -> noRule(inquiry) + "\n\n" + talk("where-they-stand", Map.of()) + "\n" + lines)
+                .orElseGet(() -> noRule(inquiry));
+    }
+
+    private String noRule(Inquiry inquiry) {
+        if (inquiry.crop() != null) {
+            return talk("no-rule", Map.of("crops", vocabulary.names().many(inquiry.crop())));
         }
-        return inquiry.crop() == null
-                ? talk("which-crop-question", Map.of())
-                : talk("no-rule", Map.of("crops", vocabulary.names().many(inquiry.crop())));
+        boolean matter =
+                inquiry.question() == Question.OTHER || !inquiry.plantings().isEmpty();
+        return talk(matter ? "no-answer" : "which-crop-question", Map.of());
     }
 
     String nothingUnderstood() {
         Kind kind = turn.heard().kind();
         if (kind == Kind.CHAT && turn.heard().strange().isEmpty()) {
             return talk(turn.heard().plans().isEmpty() ? "chat" : "planned", Map.of());
+        }
+        if (kind == Kind.LET_GO) {
+            return talk("let-go", Map.of());
         }
         if (kind == Kind.FOREIGN) {
             return onlyEnglish(turn.heard().strange().get(0));

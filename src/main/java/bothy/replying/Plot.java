@@ -27,6 +27,13 @@ final class Plot {
     }
 
     String list(List<Given> given, Inquiry inquiry) {
+        return standing(given, inquiry)
+                .map(lines -> wording.talk().get("plot") + "\n" + lines)
+                .orElseGet(() -> wording.talk().get("plot-empty"));
+    }
+
+    /** A line for each planting asked about; empty when none grows. */
+    Optional<String> standing(List<Given> given, Inquiry inquiry) {
         List<String> lines = new ArrayList<>();
         for (Planting planting : turn.garden().growing()) {
             boolean asked = inquiry.plantings().isEmpty() && inquiry.crop() == null
@@ -36,9 +43,7 @@ final class Plot {
                 lines.add("• " + Phrasing.upper(line(planting, given)));
             }
         }
-        return lines.isEmpty()
-                ? wording.talk().get("plot-empty")
-                : wording.talk().get("plot") + "\n" + String.join("\n", lines);
+        return lines.isEmpty() ? Optional.empty() : Optional.of(String.join("\n", lines));
     }
 
     private String line(Planting planting, List<Given> given) {
@@ -50,7 +55,7 @@ final class Plot {
         }
         Stage stage = turn.stages().get(planting.id());
         if (stage != null) {
-            words.put("stage", wording.stages().getOrDefault(stage.word(), stage.word()));
+            words.put("stage", vocabulary.stage(stage, planting.id()));
         }
         if (planting.begun() != null && planting.begun().isBefore(turn.today())) {
             words.put("days", String.valueOf(ChronoUnit.DAYS.between(planting.begun(), turn.today())));

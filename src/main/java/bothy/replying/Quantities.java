@@ -13,7 +13,8 @@ final class Quantities {
     private static final DateTimeFormatter DAY_FIRST = DateTimeFormatter.ofPattern("EEE d MMMM", Locale.UK);
     private static final DateTimeFormatter MONTH_FIRST = DateTimeFormatter.ofPattern("EEE, MMMM d", Locale.US);
     /** Frost dates are averages: no weekday, no year. */
-    private static final Set<String> FROSTS = Set.of("lastSpring", "firstAutumn");
+    private static final Set<String> FROSTS =
+            Set.of("lastSpring", "firstAutumn", "earlyFrost", "evenFrost", "lateFrost");
 
     private static final DateTimeFormatter FROST = DateTimeFormatter.ofPattern("d MMMM", Locale.UK);
     private static final DateTimeFormatter US_FROST = DateTimeFormatter.ofPattern("MMMM d", Locale.US);
@@ -64,7 +65,7 @@ final class Quantities {
                     ? span(fahrenheit(low), fahrenheit(high), 0, " °F")
                     : span(low, high, low == high ? whole(low, high, 1) : 0, " °C");
         }
-        if (name.equals("rainMm") || name.equals("waterMm")) {
+        if (name.equals("rainMm") || name.equals("yearRainMm") || name.equals("waterMm")) {
             return us ? inches(low / 10, high / 10) : span(low, high, 0, " mm");
         }
         if (name.endsWith("Mm") || name.endsWith("MmPerWeek")) {

@@ -6,6 +6,7 @@ import bothy.garden.Entry;
 import bothy.garden.Event;
 import bothy.garden.Logged;
 import bothy.garden.SettingChange;
+import bothy.garden.What;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -113,7 +114,9 @@ final class Receipts {
         if (event.on() != null) {
             put(words, "on", vocabulary.quantities().nearDay(event.on()));
         }
-        return fill(event.what().word(), words).orElse(event.what().word().replace('-', ' '));
+        boolean set = event.what() == What.SOWN && vocabulary.planted(event.crop(), event.container());
+        return fill(set ? "set" : event.what().word(), words)
+                .orElse(event.what().word().replace('-', ' '));
     }
 
     /** "1 cucumber", not "1 cucumbers". */

@@ -7,6 +7,7 @@ import bothy.almanac.troubles.Troubles;
 import bothy.garden.Doubt;
 import bothy.garden.Doubt.Choice;
 import bothy.garden.Event;
+import bothy.garden.Garden;
 import bothy.garden.Given;
 import bothy.garden.Inquiry;
 import bothy.garden.Question;
@@ -161,6 +162,11 @@ public final class Replier {
     /** The question whether a task is done, with the answers done, not yet and skip; empty for what is no task. */
     public Optional<Doubt> whetherDone(Given given, Turn turn) {
         return new FollowingUp(wording, phrasing(turn), turn).whetherDone(given);
+    }
+
+    /** What a crop is called where the garden lies. */
+    public String named(String crop, Garden garden, LocalDate today) {
+        return new Vocabulary(wording, sheets, garden, today).names().many(crop);
     }
 
     /** A fixed sentence of the wording. */

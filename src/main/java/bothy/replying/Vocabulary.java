@@ -4,6 +4,7 @@ import bothy.almanac.Sheet;
 import bothy.almanac.Wording;
 import bothy.garden.Garden;
 import bothy.garden.Given;
+import bothy.garden.Stage;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.time.LocalDate;
@@ -53,6 +54,28 @@ final class Vocabulary {
 
     Names names() {
         return names;
+    }
+
+    /** Whether a crop begun so is planted, not sown: cloves, tubers, and sets that did not come up in a pot. */
+    boolean planted(String crop, String container) {
+        Sheet sheet = crop == null ? null : sheets.get(crop);
+        Sheet.Start start = sheet == null || sheet.growth() == null
+                ? Sheet.Start.SEED
+                : sheet.growth().start();
+        return start != Sheet.Start.SEED && !(start == Sheet.Start.SET && container != null);
+    }
+
+    /** As {@link #planted(String, String)}, of a planting. */
+    boolean planted(String planting) {
+        return garden.planting(planting)
+                .map(one -> planted(one.crop(), one.container()))
+                .orElse(false);
+    }
+
+    /** Everyday words of a stage of a planting. */
+    String stage(Stage stage, String planting) {
+        String own = stage == Stage.SOWN && planted(planting) ? wording.stages().get("set") : null;
+        return own == null ? wording.stages().getOrDefault(stage.word(), stage.word()) : own;
     }
 
     Quantities quantities() {

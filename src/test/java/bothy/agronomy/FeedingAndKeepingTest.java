@@ -46,7 +46,7 @@ class FeedingAndKeepingTest {
         assertThat(dose / canLitres)
                 .as("seed %d", seed)
                 .isLessThanOrEqualTo(label.feedMl() / label.waterLitres() + 1e-6)
-                .isGreaterThan(label.feedMl() / label.waterLitres() - 0.5 / canLitres - 1e-6);
+                .isGreaterThan(label.feedMl() / label.waterLitres() - 1 / canLitres - 1e-6);
     }
 
     @Test

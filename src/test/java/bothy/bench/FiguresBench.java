@@ -178,6 +178,8 @@ public final class FiguresBench {
                 new Frosts(LocalDate.of(2027, 5, 10), LocalDate.of(2027, 10, 10), true),
                 weather,
                 List.of(),
-                List.of());
+                List.of(),
+                Map.of(),
+                null);
     }
 }

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -34,7 +35,15 @@ final class Corpus {
             boolean corrects) {}
 
     Corpus(String file, Reading reading) {
-        JsonNode tree = tree(file);
+        this(tree(file), reading);
+    }
+
+    /** A file anywhere: messages that are read for the first time. */
+    Corpus(Path file, Reading reading) throws IOException {
+        this(new YAMLMapper().readTree(file.toFile()), reading);
+    }
+
+    private Corpus(JsonNode tree, Reading reading) {
         for (JsonNode message : tree.get("messages")) {
             messages.add(labelled(message, tree.get("gardens"), reading));
         }
@@ -73,7 +82,9 @@ final class Corpus {
                 plantings,
                 null,
                 List.of(),
+                List.of(),
                 texts(message.path("mentioned")),
+                List.of(),
                 plantingLines.happened(lines, today, grower));
         boolean nothing = message.has("nothing");
         return new Labelled(

@@ -55,9 +55,12 @@ final class Score {
         if (!message.loose()) {
             heard.statements().forEach(one -> calibrate(one, expected));
         }
-        wrongSure += heard.statements().stream().anyMatch(one -> one.sure() && wrongly(one, message, expected)) ? 1 : 0;
+        boolean wronglySure =
+                heard.statements().stream().anyMatch(one -> one.sure() && wrongly(one, message, expected));
+        wrongSure += wronglySure ? 1 : 0;
         if (!entriesRight || !othersRight(message, heard, vocabulary)) {
-            wrong.add(message.say() + "\n      wanted " + expected + message.asks() + message.signs()
+            wrong.add((wronglySure ? "WRONG AND SURE: " : "") + message.say() + "\n      wanted " + expected
+                    + message.asks() + message.signs()
                     + message.settings() + (message.unsure() ? " unsure" : "")
                     + "\n      found  " + found
                     + heard.inquiries().stream()

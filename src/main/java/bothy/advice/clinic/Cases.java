@@ -109,7 +109,8 @@ final class Cases {
                         lately.get(0).crop(),
                         sign.on(),
                         sign.where(),
-                        sign.count())
+                        sign.count(),
+                        sign.seedAge())
                 : ofPlanting(sign);
     }
 
@@ -118,7 +119,7 @@ final class Cases {
         String crop = planting == null
                 ? sign.crop()
                 : garden.planting(planting).map(Planting::crop).orElse(sign.crop());
-        return new SignSeen(sign.sign(), planting, crop, sign.on(), sign.where(), sign.count());
+        return new SignSeen(sign.sign(), planting, crop, sign.on(), sign.where(), sign.count(), sign.seedAge());
     }
 
     /** A crop of which one planting grows means that planting. */

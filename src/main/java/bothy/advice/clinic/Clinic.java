@@ -7,6 +7,7 @@ import bothy.advice.facts.Evidence;
 import bothy.advice.facts.Lately;
 import bothy.advice.facts.Suspect;
 import bothy.advice.facts.Verdict;
+import bothy.advice.reckoned.NothingUpChance;
 import bothy.almanac.troubles.Troubles;
 import bothy.garden.Diagnosis;
 import bothy.garden.Diagnosis.Likely;
@@ -97,7 +98,7 @@ public final class Clinic {
 
     /** The causes are those that the scales weigh; the rules know only these. */
     private List<Suspect> suspects(CaseFile file) {
-        return new Scales(troubles, file, null, List.of())
+        return new Scales(troubles, file, null, List.of(), null)
                 .causes().stream()
                         .map(cause -> new Suspect(file.id(), file.subject(), file.crop(), cause))
                         .toList();
@@ -160,11 +161,17 @@ public final class Clinic {
      *
      * @param found what the rules found
      * @param stages the stage of each planting
+     * @param seedbeds what is reckoned of seed that is not up
      */
-    public List<Diagnosis> diagnoses(List<Found> found, Map<String, Stage> stages) {
+    public List<Diagnosis> diagnoses(List<Found> found, Map<String, Stage> stages, List<NothingUpChance> seedbeds) {
         List<Diagnosis> diagnoses = new ArrayList<>();
         for (CaseFile file : files) {
-            Scales scales = new Scales(troubles, file, stages.get(String.valueOf(file.planting())), found);
+            Scales scales = new Scales(
+                    troubles,
+                    file,
+                    stages.get(String.valueOf(file.planting())),
+                    found,
+                    Seedbed.of(file, seedbeds).orElse(null));
             if (!scales.empty()) {
                 diagnoses.add(new Consultation(troubles, askable, scales, file).diagnosis(day.today(), justTold(file)));
             }
@@ -193,6 +200,18 @@ public final class Clinic {
             }
         }
         return verdicts;
+    }
+
+    /** What is likely of seed that is not up, with the chances of its case where there is one. */
+    public static List<NothingUpChance> seedbeds(List<NothingUpChance> reckoned, List<Diagnosis> diagnoses) {
+        return reckoned.stream()
+                .map(chance -> diagnoses.stream()
+                        .filter(diagnosis -> chance.planting().equals(diagnosis.planting())
+                                && diagnosis.signs().stream().anyMatch(Seedbed.SIGNS::contains))
+                        .findFirst()
+                        .map(diagnosis -> Seedbed.after(chance, diagnosis))
+                        .orElse(chance))
+                .toList();
     }
 
     private static String subject(Diagnosis diagnosis) {

@@ -39,12 +39,15 @@ final class Scales {
     private final Troubles troubles;
     private final CaseFile file;
     private final Stage stage;
+    private final Seedbed seedbed;
     private final List<String> causes;
     private final double[] weights;
     private final List<List<Reason>> reasons = new ArrayList<>();
     private final Map<String, String> answers = new LinkedHashMap<>();
 
-    Scales(Troubles troubles, CaseFile file, Stage stage, List<Found> found) {
+    /** @param seedbed what is reckoned of seed that is not up, {@code null} where the case is another */
+    Scales(Troubles troubles, CaseFile file, Stage stage, List<Found> found, Seedbed seedbed) {
+        this.seedbed = seedbed;
         this.troubles = troubles;
         this.file = file;
         this.stage = stage;
@@ -53,8 +56,13 @@ final class Scales {
         causes.forEach(cause -> reasons.add(new ArrayList<>()));
         reasons.add(new ArrayList<>());
         signs();
-        answers(found);
+        answersOfRules(found);
         evidence(found);
+        told(true);
+        if (seedbed != null) {
+            reckoned();
+        }
+        told(false);
     }
 
     boolean empty() {
@@ -159,7 +167,7 @@ final class Scales {
     }
 
     /** What the grower told outranks what a rule inferred. */
-    private void answers(List<Found> found) {
+    private void answersOfRules(List<Found> found) {
         Map<String, Found> byRule = new LinkedHashMap<>();
         for (Found one : found) {
             if (one.fact() instanceof Answered answered && answered.of().equals(file.id())) {
@@ -171,7 +179,24 @@ final class Scales {
                 answer(about, ((Answered) one.fact()).answer(), one);
             }
         });
-        file.findings().forEach((about, answer) -> answer(about, answer, null));
+    }
+
+    /** What the reckoning of a seedbed knows too must not count twice, so it comes before it; the closer look comes after. */
+    private void told(boolean known) {
+        file.findings().forEach((about, answer) -> {
+            if (Seedbed.KNOWN.contains(about) == known) {
+                answer(about, answer, null);
+            }
+        });
+    }
+
+    /** Days, warmth, water and age of the seed are reckoned together; what the tables say of them gives way. */
+    private void reckoned() {
+        double[] shifts = seedbed.shifts(causes, chances());
+        for (int i = 0; i < weights.length; i++) {
+            weights[i] += shifts[i];
+            reasons.get(i).add(new Reason("rule", Seedbed.REASON, shifts[i], Seedbed.SOURCE));
+        }
     }
 
     private void answer(String about, String answer, Found rule) {

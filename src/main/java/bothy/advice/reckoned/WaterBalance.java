@@ -9,8 +9,8 @@ import java.time.LocalDate;
  * @param freeMm water that may be missing before the plants suffer, mm
  * @param nextOn next day to water, {@code null} when none of the days ahead needs it
  * @param litresPerPlant L that fill up what one plant's roots can reach, on that day
- * @param allLitres L for all plants of it
- * @param cans cans to carry for all
+ * @param allLitres L for all plants of it, {@code null} when nobody counted them
+ * @param cans cans to carry for all, {@code null} when nobody counted the plants
  * @param canLitres size of the can, L
  * @param basis what it rests on: "weather-known", "weather-in-part" or "weather-typical"
  * @param told whether weather, soil and number of plants were all known
@@ -21,8 +21,8 @@ public record WaterBalance(
         double freeMm,
         LocalDate nextOn,
         double litresPerPlant,
-        double allLitres,
-        double cans,
+        Double allLitres,
+        Double cans,
         double canLitres,
         String basis,
         boolean told) {}

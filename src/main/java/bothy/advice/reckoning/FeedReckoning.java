@@ -13,6 +13,15 @@ public final class FeedReckoning {
     private static final double METRIC_CAN_LITRES = 10;
     private static final double US_CAN_LITRES = 2 * 3.785411784;
 
+    /** Level metric spoons; a US spoon is a little less, which never makes it stronger. */
+    private static final double TEASPOON_ML = 5;
+
+    private static final double TABLESPOON_ML = 15;
+    private static final double US_FLUID_OUNCE_ML = 29.5735295625;
+    private static final double WORDED_WHOLE_FROM = 20;
+    private static final double SPOONS_FROM_ML = 2.5;
+    private static final double TEASPOONS_TO_ML = 20;
+
     private FeedReckoning() {}
 
     static Optional<?> of(Subject subject) {
@@ -29,10 +38,26 @@ public final class FeedReckoning {
         double canLitres = can ? inquiry.amount() : usualCanLitres(units);
         try {
             double ml = new FeedDose(label.feedMl(), label.waterLitres()).mlFor(canLitres);
-            return new FeedMix(planting, ml, canLitres, label.feedMl(), label.waterLitres());
+            Double tablespoons = ml > TEASPOONS_TO_ML ? FeedDose.measures(ml, TABLESPOON_ML, 1) : null;
+            double besides = FeedDose.measures(ml % TABLESPOON_ML, TEASPOON_ML, 2);
+            return new FeedMix(
+                    planting,
+                    ml,
+                    ml < SPOONS_FROM_ML || ml > TEASPOONS_TO_ML ? null : FeedDose.measures(ml, TEASPOON_ML, 2),
+                    tablespoons,
+                    tablespoons == null || besides == 0 ? null : Double.valueOf(besides),
+                    units == Units.US ? fluidOunces(ml) : null,
+                    canLitres,
+                    label.feedMl(),
+                    label.waterLitres());
         } catch (IllegalArgumentException outOfRange) {
             return new FeedTooStrong(planting, label.feedMl(), label.waterLitres());
         }
+    }
+
+    /** As finely as it is worded. */
+    private static double fluidOunces(double ml) {
+        return FeedDose.measures(ml, US_FLUID_OUNCE_ML, ml < WORDED_WHOLE_FROM * US_FLUID_OUNCE_ML ? 10 : 1);
     }
 
     /** The usual watering can: 10 litres, 2 gallons in the US (common practice). */

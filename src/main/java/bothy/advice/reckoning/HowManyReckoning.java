@@ -7,6 +7,7 @@ import bothy.advice.reckoned.SeedsNeeded;
 import bothy.advice.reckoned.YieldExpected;
 import bothy.agronomy.Bed;
 import bothy.agronomy.Filling;
+import bothy.agronomy.SeedAge;
 import bothy.agronomy.SeedNumbers;
 import bothy.agronomy.Spacing;
 import bothy.agronomy.Yield;
@@ -14,11 +15,15 @@ import bothy.almanac.Range;
 import bothy.almanac.Sheet;
 import bothy.garden.Inquiry;
 import bothy.garden.Question;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Numbers asked for: plants in a bed, seeds for plants, cells, trays, compost, yield. */
 public final class HowManyReckoning {
     private static final double CERTAINTY = 0.95;
+    /** Fewer than one in twenty is not worth counting on. */
+    private static final double LEAST_SHARE = 0.05;
+
     private static final int CELLS_IN_A_TRAY = 24;
     private static final double CM_PER_M = 100;
     /** A round pot as usually moulded: base seven tenths of the rim, filled to nine tenths of the rim's width (common practice). */
@@ -75,7 +80,8 @@ public final class HowManyReckoning {
         if (inquiry.count() == null || seed == null || seed.minGerminationPercent() == null) {
             return Stream.empty();
         }
-        double percent = seed.minGerminationPercent();
+        double onSale = seed.minGerminationPercent();
+        double percent = Math.min(onSale, byAgePercent(subject, inquiry, seed));
         int seeds = SeedNumbers.toSow(inquiry.count(), percent / 100, CERTAINTY);
         Range each = subject.sheet().sowing().seedsPerCell();
         int perCell = each == null ? 1 : (int) Math.max(1, Math.round(each.low()));
@@ -85,9 +91,24 @@ public final class HowManyReckoning {
                 inquiry.count(),
                 seeds,
                 percent,
+                percent < onSale ? "seed-by-age" : "seed-on-sale",
                 cells,
                 Filling.trays(cells, CELLS_IN_A_TRAY),
                 CELLS_IN_A_TRAY));
+    }
+
+    /** Germination of seed whose age was told, %; 100 where it was not. */
+    private static double byAgePercent(Subject subject, Inquiry inquiry, Sheet.Germination seed) {
+        boolean asked = "years".equals(inquiry.unit()) && inquiry.amount() != null;
+        Optional<Double> years = asked ? Optional.of(inquiry.amount()) : SeedTold.ageYears(subject);
+        if (seed.seedLifeYears() == null || years.isEmpty()) {
+            return 100;
+        }
+        double share = SeedAge.viableShare(
+                Math.min(50, Math.max(0, years.get())),
+                seed.seedLifeYears(),
+                Math.max(20, Math.min(98, seed.minGerminationPercent())));
+        return 100 * Math.max(LEAST_SHARE, share);
     }
 
     private static Stream<?> harvest(Subject subject, Inquiry inquiry) {

@@ -16,10 +16,11 @@ import bothy.garden.What;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** What is likely of seed that is not up; reckoned only when the message tells of it. */
 final class NothingUpReckoning {
@@ -33,6 +34,7 @@ final class NothingUpReckoning {
     /** So much rain in a week keeps the top of a drill moist. Common practice. */
     private static final double MOISTENING_MM = 5;
 
+    private static final int RAIN_COMES_DAYS = 21;
     private static final int RAIN_LASTS_DAYS = 7;
     private static final int MOST_DAYS = 400;
     /** Stragglers come in the days after; then it is time to look. */
@@ -55,7 +57,6 @@ final class NothingUpReckoning {
         return seed != null
                 && seed.emergenceDays() != null
                 && seed.emergenceDays().size() > 1
-                && subject.warmth() != null
                 && subject.planting().begun() != null
                 && subject.planting().start() == Planting.Start.SEED;
     }
@@ -73,17 +74,26 @@ final class NothingUpReckoning {
         Integer told = subject.planting().sown();
         int sown = told == null || told < 1 ? USUAL_SEEDS : Math.min(10_000, told);
         int up = Math.min(sown, seedlings(subject));
+        double errorC = subject.warmth() == null ? NothingUp.GUESSED_ERROR_C : NothingUp.TOLD_ERROR_C;
+        boolean open = subject.stands().where() == PlaceKind.OUTDOORS
+                && !subject.stands().inContainer();
+        double lost = open ? NothingUp.LOST_IN_OPEN_GROUND : NothingUp.LOST_UNDER_COVER;
         Chances chances = warmEnough(
-                subject, new NothingUp(emergence).chances(sown, up, temps, viable(subject), moisture(subject)));
-        LocalDate nineInTen = emergence
-                .dates(start(subject), temps, subject.warmth().tempC())
+                subject,
+                new NothingUp(emergence, errorC, lost).chances(sown, up, temps, viable(subject), moisture(subject)));
+        // A guessed warmth is good for chances, not for a date.
+        LocalDate nineInTen = Optional.ofNullable(subject.warmth())
+                .flatMap(warmth -> emergence.dates(start(subject), temps, warmth.tempC()))
                 .map(Emergence.Dates::nineInTenBy)
                 .orElse(null);
         return new NothingUpChance(
                 subject.id(),
                 sown,
                 up,
-                subject.warmth().tempC(),
+                SeedTold.ageYears(subject).orElse(USUAL_AGE_YEARS),
+                subject.warmth() == null
+                        ? null
+                        : Double.valueOf(subject.warmth().tempC()),
                 nineInTen,
                 look(nineInTen, subject.today()),
                 percent(chances.slow()),
@@ -91,14 +101,15 @@ final class NothingUpReckoning {
                 percent(chances.tooHot()),
                 percent(chances.tooDry()),
                 percent(chances.dead()),
-                likeliest(chances),
+                NothingUpChance.likeliest(
+                        chances.slow(), chances.tooCold(), chances.tooHot(), chances.tooDry(), chances.dead()),
                 false);
     }
 
     /** The table may begin above the least at which the crop comes: what waits for warmth at or above the least is only slow. */
     private static Chances warmEnough(Subject subject, Chances by) {
         Double least = subject.sheet().germination().minSoilTempC();
-        return least != null && subject.warmth().tempC() >= least
+        return least != null && subject.warmth() != null && subject.warmth().tempC() >= least
                 ? new Chances(by.slow() + by.tooCold(), 0, by.tooHot(), by.tooDry(), by.dead())
                 : by;
     }
@@ -109,22 +120,8 @@ final class NothingUpReckoning {
                 : today.plusDays(LATE_LOOK_DAYS);
     }
 
-    private static int percent(double chance) {
-        return (int) Math.round(100 * chance);
-    }
-
-    private static String likeliest(Chances chances) {
-        return Map.of(
-                        "slow", chances.slow(),
-                        "cold", chances.tooCold(),
-                        "hot", chances.tooHot(),
-                        "dry", chances.tooDry(),
-                        "dead", chances.dead())
-                .entrySet()
-                .stream()
-                .max(Map.Entry.comparingByValue())
-                .orElseThrow()
-                .getKey();
+    private static double percent(double chance) {
+        return 100 * chance;
     }
 
     private static int seedlings(Subject subject) {
@@ -141,19 +138,27 @@ final class NothingUpReckoning {
             return 0.8;
         }
         return SeedAge.viableShare(
-                USUAL_AGE_YEARS, seed.seedLifeYears(), Math.max(20, Math.min(98, seed.minGerminationPercent())));
+                SeedTold.ageYears(subject).orElse(USUAL_AGE_YEARS),
+                seed.seedLifeYears(),
+                Math.max(20, Math.min(98, seed.minGerminationPercent())));
     }
 
     /** What the finger found last, else moist where a watering was told. */
     private static Moisture moisture(Subject subject) {
         LocalDate since = subject.today().minusDays(SOIL_FELT_DAYS);
-        return subject.events().stream()
+        Stream<Event> ofThePlot = subject.plotEvents().stream()
+                .filter(event -> event.planting() == null && event.on() != null)
+                .filter(event -> !event.on().isAfter(subject.today()));
+        return Stream.concat(ofThePlot, subject.events().stream())
                 .filter(event -> !event.on().isBefore(since))
+                .sorted(Comparator.comparing(Event::on))
                 .filter(event ->
                         event.what() == What.WATERED || event.what() == What.SOIL_CHECKED && event.detail() != null)
                 .reduce((earlier, later) -> later)
-                .map(event -> event.what() == What.WATERED ? Moisture.MOIST : felt(event.detail()))
-                .orElseGet(() -> rained(subject) ? Moisture.MOIST : Moisture.UNKNOWN);
+                .map(event -> event.what() == What.WATERED ? Moisture.MOIST : felt(event.detail(), subject))
+                .orElseGet(() -> rained(subject)
+                        ? Moisture.MOIST
+                        : felt(String.valueOf(subject.findings().get("soil-moisture")), subject));
     }
 
     /** Whether rain kept a drill moist lately. */
@@ -172,17 +177,29 @@ final class NothingUpReckoning {
         return subject.stands().where() == PlaceKind.OUTDOORS && (told || mm >= MOISTENING_MM);
     }
 
-    private static Moisture felt(String detail) {
+    private static Moisture felt(String detail, Subject subject) {
         return switch (detail) {
             case "dry" -> Moisture.DRY;
             case "moist" -> Moisture.MOIST;
             case "wet" -> Moisture.WET;
-            default -> Moisture.UNKNOWN;
+            default -> {
+                boolean longOut = subject.stands().where() == PlaceKind.OUTDOORS
+                        && start(subject).isBefore(subject.today().minusDays(RAIN_COMES_DAYS));
+                yield longOut ? Moisture.UNKNOWN_FOR_WEEKS : Moisture.UNKNOWN;
+            }
         };
     }
 
-    /** Soil temperature of each day since the sowing: as told or usual there, outdoors from the air where the weather is known. */
+    /**
+     * Soil temperature of each day since the sowing: as told or usual there, outdoors from the air where the weather is known,
+     * else as usual at that season. */
     private static List<Double> soilTemps(Subject subject, int days) {
+        if (subject.warmth() == null) {
+            return start(subject)
+                    .datesUntil(subject.today())
+                    .map(day -> UsualWarmth.meanC(subject, day))
+                    .toList();
+        }
         boolean steady = subject.warmth().told() || subject.stands().where() == PlaceKind.INDOORS;
         Optional<List<Double>> air = steady ? Optional.empty() : Air.means(subject, days);
         return air.map(SoilWarmth::fromAirC)

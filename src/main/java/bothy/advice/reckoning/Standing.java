@@ -18,9 +18,10 @@ import java.util.regex.Pattern;
  *
  * @param ground bed or all pots together
  * @param plants how many plants share it
+ * @param counted whether that was told (false: one stands for all)
  * @param told whether soil and number of plants were told
  */
-record Standing(Ground ground, int plants, boolean told) {
+record Standing(Ground ground, int plants, boolean counted, boolean told) {
     private static final double CM_PER_M = 100;
     private static final double LITRES_PER_GALLON = 3.785411784;
     /**
@@ -72,6 +73,7 @@ record Standing(Ground ground, int plants, boolean told) {
         return new Standing(
                 new OpenGround(soil.orElse(Soil.LOAM), Math.max(0.01, plants * area)),
                 plants,
+                counted,
                 counted && soil.isPresent());
     }
 
@@ -87,6 +89,7 @@ record Standing(Ground ground, int plants, boolean told) {
                     return new Standing(
                             new Container(litres * plants, Math.min(10, opening), Math.min(20, leaves)),
                             plants,
+                            counted,
                             counted);
                 });
     }

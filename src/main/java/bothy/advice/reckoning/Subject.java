@@ -9,6 +9,7 @@ import bothy.almanac.Sheet;
 import bothy.garden.Event;
 import bothy.garden.Grower;
 import bothy.garden.Inquiry;
+import bothy.garden.Normals;
 import bothy.garden.Planting;
 import bothy.garden.Question;
 import bothy.garden.SignSeen;
@@ -31,7 +32,9 @@ import java.util.Optional;
  * @param warmth {@code null} when not known
  * @param weather days observed and forecast, in order, each day once
  * @param inquiries what the message at hand asks about it
- * @param signs the signs that the message tells of it
+ * @param signs the signs that the message tells of it, and earlier ones after which nothing came up
+ * @param findings what was last found of it on a closer look, by what was asked
+ * @param normals what a station's record makes normal at the place, {@code null} when none was taken in
  */
 public record Subject(
         LocalDate today,
@@ -47,7 +50,9 @@ public record Subject(
         Frosts frosts,
         List<WeatherDay> weather,
         List<Inquiry> inquiries,
-        List<SignSeen> signs) {
+        List<SignSeen> signs,
+        Map<String, String> findings,
+        Normals normals) {
 
     String id() {
         return planting.id();

@@ -19,19 +19,22 @@ final class WaterDays {
     /** Rain told without an amount. Common practice: a good shower. */
     private static final double SHOWER_MM = 5;
 
+    /** Detail of a watering told for each plant. */
+    private static final String EACH = "each";
+
     private static final int UNWATCHED_DAYS = 14;
     private static final double MOST_RAIN_MM = 500;
     private static final double MOST_LITRES = 1000;
     private final Subject subject;
-    private final int plants;
+    private final Standing standing;
     private final Map<LocalDate, WeatherDay> weather = new HashMap<>();
     private final Map<LocalDate, Double> rain = new HashMap<>();
     private final Map<LocalDate, Double> litres = new HashMap<>();
     private final Map<LocalDate, SoilWater.Finger> felt = new HashMap<>();
 
-    WaterDays(Subject subject, int plants) {
+    WaterDays(Subject subject, Standing standing) {
         this.subject = subject;
-        this.plants = plants;
+        this.standing = standing;
         subject.weather().forEach(day -> weather.put(day.date(), day));
         Stream.concat(
                         subject.plotEvents().stream().filter(event -> event.planting() == null),
@@ -49,7 +52,7 @@ final class WaterDays {
                 }
             }
             case WATERED -> {
-                double told = event.amount() == null || !"L".equals(event.unit()) ? usualLitres() : event.amount();
+                double told = litres(event);
                 if (told >= 0) {
                     litres.merge(event.on(), told, (a, b) -> Math.min(MOST_LITRES, a + b));
                 }
@@ -57,6 +60,18 @@ final class WaterDays {
             case SOIL_CHECKED -> finger(event);
             default -> {}
         }
+    }
+
+    /** Litres for each count for every plant; what went to the whole plot, or to plants that nobody counted, is no more than usual. */
+    private double litres(Event event) {
+        if (event.amount() == null || !"L".equals(event.unit())) {
+            return usualLitres();
+        }
+        if (EACH.equals(event.detail())) {
+            return Math.min(MOST_LITRES, event.amount() * standing.plants());
+        }
+        boolean shared = event.planting() == null || !standing.counted();
+        return shared ? Math.min(usualLitres(), event.amount()) : event.amount();
     }
 
     private void finger(Event event) {
@@ -72,7 +87,7 @@ final class WaterDays {
         Range each = subject.sheet().watering() == null
                 ? null
                 : subject.sheet().watering().litresPerPlant();
-        return Math.min(MOST_LITRES, (each == null ? 1 : each.middle()) * plants);
+        return Math.min(MOST_LITRES, (each == null ? 1 : each.middle()) * standing.plants());
     }
 
     SoilWater.Finger felt(LocalDate day) {

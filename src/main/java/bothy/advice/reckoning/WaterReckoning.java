@@ -3,6 +3,7 @@ package bothy.advice.reckoning;
 import bothy.advice.facts.Latest;
 import bothy.advice.reckoned.DryThenWet;
 import bothy.advice.reckoned.WaterBalance;
+import bothy.advice.reckoned.WaterRhythm;
 import bothy.agronomy.climate.Spells;
 import bothy.agronomy.water.CropCoefficient;
 import bothy.agronomy.water.Demand;
@@ -10,7 +11,7 @@ import bothy.agronomy.water.Ledger;
 import bothy.agronomy.water.Roots;
 import bothy.agronomy.water.SoilWater;
 import bothy.agronomy.water.Stages;
-import bothy.agronomy.water.TypicalEvapotranspiration.Climate;
+import bothy.agronomy.water.TypicalEvapotranspiration;
 import bothy.agronomy.water.Watering;
 import bothy.almanac.PlaceKind;
 import bothy.almanac.Range;
@@ -28,6 +29,7 @@ import java.util.stream.Stream;
 final class WaterReckoning {
     private static final int DAYS_AHEAD = 14;
     private static final int MOST_DAYS = 400;
+    private static final int RHYTHM_DAYS = 60;
     /** Rooted depth of a plug or a sprouted seed (FAO-56: 0.15 to 0.2 m is usual). */
     private static final double FIRST_ROOTS_M = 0.15;
 
@@ -40,7 +42,7 @@ final class WaterReckoning {
         this.subject = subject;
         this.standing = standing;
         this.start = start;
-        this.days = new WaterDays(subject, standing.plants());
+        this.days = new WaterDays(subject, standing);
     }
 
     static Stream<?> of(Subject subject) {
@@ -49,7 +51,7 @@ final class WaterReckoning {
             return Stream.empty();
         }
         long age = ChronoUnit.DAYS.between(start, subject.today());
-        if (age < 0 || age > MOST_DAYS) {
+        if (age < 0) {
             return Stream.empty();
         }
         return Standing.of(subject).stream().flatMap(standing -> new WaterReckoning(subject, standing, start).facts());
@@ -72,14 +74,41 @@ final class WaterReckoning {
         LocalDate today = subject.today();
         boolean settledToday = days.watered(today) || days.felt(today) != null;
         LocalDate lastPast = settledToday ? today : today.minusDays(1);
-        if (!days.watched(today)) {
-            return Stream.empty();
+        if (!days.watched(today) || ChronoUnit.DAYS.between(start, today) > MOST_DAYS) {
+            return rhythm(ledger).stream();
         }
         List<Ledger.Told> past = days.from(start, lastPast);
         List<Ledger.Told> ahead = days.from(lastPast.plusDays(1), today.plusDays(DAYS_AHEAD));
         List<Ledger.Line> lines = ledger.lines(past);
         WaterBalance balance = balance(lines, ledger.next(past, ahead));
         return Stream.concat(Stream.of(balance), dryThenWet(lines).stream());
+    }
+
+    /** From full soil on, under typical days without rain: how long the freely taken water lasts. */
+    private Optional<WaterRhythm> rhythm(Ledger ledger) {
+        LocalDate today = subject.today();
+        List<Ledger.Told> typical = today.datesUntil(today.plusDays(RHYTHM_DAYS))
+                .map(day -> new Ledger.Told(day, null, null, 0.0, 0, null))
+                .toList();
+        return ledger.next(List.of(), typical).filter(next -> next.litres() > 0).map(next -> {
+            double litres = Math.min(next.litres(), dose());
+            long lasts = Math.max(1, ChronoUnit.DAYS.between(today, next.date()));
+            double can = canLitres();
+            return new WaterRhythm(
+                    subject.id(),
+                    (int) Math.max(1, Math.floor(lasts * litres / next.litres())),
+                    litres / standing.plants(),
+                    forAll(litres),
+                    forAll(Watering.cans(litres, can)),
+                    can,
+                    typicalMm());
+        });
+    }
+
+    private Range typicalMm() {
+        Demand demand = demand();
+        TypicalEvapotranspiration typical = TypicalEvapotranspiration.in(demand.climate(), demand.usualMeanC());
+        return new Range(typical.lowMm(), typical.highMm());
     }
 
     private Ledger.Crop crop() {
@@ -114,7 +143,10 @@ final class WaterReckoning {
     private Demand demand() {
         Double latitude = subject.grower().latitude();
         boolean known = latitude != null && Math.abs(latitude) <= 90;
-        return new Demand(known ? latitude : null, Climate.TEMPERATE_HUMID, UsualWarmth.meanC(subject));
+        return new Demand(
+                known ? latitude : null,
+                UsualWarmth.climate(subject.grower(), subject.normals()),
+                UsualWarmth.meanC(subject));
     }
 
     private WaterBalance balance(List<Ledger.Line> lines, Optional<Ledger.Next> next) {
@@ -136,8 +168,8 @@ final class WaterReckoning {
                 free,
                 dry ? today : next.map(Ledger.Next::date).orElse(null),
                 litres / standing.plants(),
-                litres,
-                Watering.cans(litres, can),
+                forAll(litres),
+                forAll(Watering.cans(litres, can)),
                 can,
                 basis,
                 basis.equals("weather-known") && standing.told());
@@ -149,6 +181,11 @@ final class WaterReckoning {
                 ? null
                 : subject.sheet().watering().litresPerPlant();
         return each == null ? Double.MAX_VALUE : each.high() * standing.plants();
+    }
+
+    /** Where nobody counted the plants nothing is said for all of them. */
+    private Double forAll(double value) {
+        return standing.counted() ? Double.valueOf(value) : null;
     }
 
     private double canLitres() {

@@ -68,7 +68,8 @@ final class Diaries implements Store {
                     .execute();
             return handle.execute("delete from grower where last_line = 0 and state is null and look_ms is null "
                     + "and not exists (select 1 from handled h where h.grower = grower.grower) "
-                    + "and not exists (select 1 from weather_day w where w.grower = grower.grower)");
+                    + "and not exists (select 1 from weather_day w where w.grower = grower.grower) "
+                    + "and not exists (select 1 from normals n where n.grower = grower.grower)");
         });
     }
 

@@ -4,6 +4,7 @@ import bothy.garden.Amendment;
 import bothy.garden.Entry;
 import bothy.garden.Event;
 import bothy.garden.Finding;
+import bothy.garden.Normals;
 import bothy.garden.Reply;
 import bothy.garden.SettingChange;
 import bothy.garden.SignSeen;
@@ -65,6 +66,19 @@ final class Json {
 
     static Reply reply(String json) throws JsonProcessingException {
         return MAPPER.readValue(json, Reply.class);
+    }
+
+    static String of(Normals normals) {
+        return written(Normals.class, normals);
+    }
+
+    /** @throws IllegalArgumentException when the text is none that this class wrote */
+    static Normals normals(String json) {
+        try {
+            return MAPPER.readValue(json, Normals.class);
+        } catch (JsonProcessingException e) {
+            throw new IllegalArgumentException("These normals cannot be read: " + json, e);
+        }
     }
 
     private static String written(Class<?> as, Object value) {

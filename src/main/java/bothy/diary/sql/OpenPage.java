@@ -4,6 +4,7 @@ import bothy.diary.Page;
 import bothy.diary.StoreFailure;
 import bothy.garden.Entry;
 import bothy.garden.Logged;
+import bothy.garden.Normals;
 import bothy.garden.Reply;
 import bothy.garden.WeatherDay;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -18,6 +19,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.JdbiException;
+import org.jdbi.v3.core.statement.PreparedBatch;
 
 /** One grower's page, open for one transaction. */
 final class OpenPage implements Page {
@@ -203,7 +205,7 @@ final class OpenPage implements Page {
     @Override
     public void forget() {
         attempt(() -> {
-            for (String table : List.of("diary_line", "handled", "inbox", "outbox", "weather_day")) {
+            for (String table : List.of("diary_line", "handled", "inbox", "outbox", "weather_day", "normals")) {
                 handle.createUpdate("delete from " + table + " where grower = :grower")
                         .bind("grower", grower)
                         .execute();
@@ -255,25 +257,42 @@ final class OpenPage implements Page {
     @Override
     public void keepWeather(String place, List<WeatherDay> days) {
         attempt(() -> {
-            days.forEach(day -> keep(place, day));
-            return days.size();
+            PreparedBatch batch = handle.prepareBatch(
+                    "insert into weather_day (grower, place, day, tmin, tmax, rain, humid_hours, wind_ms) "
+                            + "values (:grower, :place, :day, :tmin, :tmax, :rain, :humid, :wind) "
+                            + "on conflict (grower, place, day) do update set tmin = excluded.tmin, "
+                            + "tmax = excluded.tmax, rain = excluded.rain, humid_hours = excluded.humid_hours, "
+                            + "wind_ms = excluded.wind_ms");
+            days.forEach(day -> batch.bind("grower", grower)
+                    .bind("place", place)
+                    .bind("day", day.date().toString())
+                    .bind("tmin", day.tmin())
+                    .bind("tmax", day.tmax())
+                    .bind("rain", day.rain())
+                    .bind("humid", day.humidHours())
+                    .bind("wind", day.windMs())
+                    .add());
+            return batch.execute().length;
         });
     }
 
-    private void keep(String place, WeatherDay day) {
-        handle.createUpdate("insert into weather_day (grower, place, day, tmin, tmax, rain, humid_hours, wind_ms) "
-                        + "values (:grower, :place, :day, :tmin, :tmax, :rain, :humid, :wind) "
-                        + "on conflict (grower, place, day) do update set tmin = excluded.tmin, tmax = excluded.tmax, "
-                        + "rain = excluded.rain, humid_hours = excluded.humid_hours, wind_ms = excluded.wind_ms")
+    @Override
+    public Optional<Normals> normals(String place) {
+        return attempt(() -> handle.createQuery("select kept from normals where grower = :grower and place = :place")
                 .bind("grower", grower)
                 .bind("place", place)
-                .bind("day", day.date().toString())
-                .bind("tmin", day.tmin())
-                .bind("tmax", day.tmax())
-                .bind("rain", day.rain())
-                .bind("humid", day.humidHours())
-                .bind("wind", day.windMs())
-                .execute();
+                .map((row, context) -> Json.normals(row.getString("kept")))
+                .findOne());
+    }
+
+    @Override
+    public void keepNormals(String place, Normals normals) {
+        attempt(() -> handle.createUpdate("insert into normals (grower, place, kept) values (:grower, :place, :kept) "
+                        + "on conflict (grower, place) do update set kept = excluded.kept")
+                .bind("grower", grower)
+                .bind("place", place)
+                .bind("kept", Json.of(normals))
+                .execute());
     }
 
     private <T> T attempt(Supplier<T> step) {

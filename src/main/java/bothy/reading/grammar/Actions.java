@@ -17,8 +17,12 @@ import java.util.Set;
 /** Finds what was done or seen: the verbs of the words files in all their forms, and their standing phrases. */
 public final class Actions {
     private static final String FILE = "actions";
+    private static final Set<String> PARTICLES = Set.of("out", "on", "up", "in", "off", "down");
+    private static final String DETERMINER =
+            "(a|an|the|their|its|them|another|first|second|third|fourth|final|last|good|quick|proper|bit of|some|more|weekly|light|heavy|big|all|my|our|of)";
     private final PhraseBook<Told> book = new PhraseBook<>();
     private final Set<String> verbs = new HashSet<>();
+    private final Set<String> pairs = new HashSet<>();
 
     private record Told(String action, Form form, boolean state, String detail) {}
 
@@ -28,14 +32,10 @@ public final class Actions {
         Map<String, List<String>> groups = words.lists(FILE, "/groups");
         for (String action : words.names(FILE, "/actions")) {
             String at = "/actions/" + action;
-            for (String verb : words.list(FILE, at + "/verbs")) {
-                conjugation.forms(verb).forEach((text, form) -> {
-                    if (form == Form.PLAIN_S) {
-                        return; // "seeds", "plants", "flowers" are nouns here far more often than verbs.
-                    }
-                    add(words, at + "/verbs", text, groups, new Told(action, form, false, null));
-                    verbs.add(text.split(" ")[0]);
-                });
+            addVerbs(words, at + "/verbs", groups, conjugation, action, null);
+            addNouns(words, at + "/nouns", groups, conjugation, action);
+            for (String detail : words.names(FILE, at + "/doings")) {
+                addVerbs(words, at + "/doings/" + detail, groups, conjugation, action, detail);
             }
             words.list(FILE, at + "/done")
                     .forEach(text -> add(words, at + "/done", text, groups, new Told(action, null, false, null)));
@@ -47,9 +47,60 @@ public final class Actions {
         }
     }
 
+    /** "Gave the leeks their second thinning", "thinning done": the doing as a noun. */
+    private void addNouns(
+            Words words, String at, Map<String, List<String>> groups, Conjugation conjugation, String action) {
+        for (String noun : words.list(FILE, at)) {
+            String giving = "give .. " + DETERMINER + "* " + noun;
+            Phrase give = new Phrase(giving, groups);
+            conjugation
+                    .forms(giving)
+                    .forEach((text, form) -> add(
+                            words,
+                            at,
+                            giving,
+                            form == Form.PLAIN ? give : give.inForm(text),
+                            new Told(action, form, false, null)));
+            List.of(
+                            "(had|have had|has had|got|getting) " + DETERMINER + "* " + noun,
+                            "(did|done|doing|finished) " + DETERMINER + "* " + noun,
+                            DETERMINER + "+ " + noun + " (done|finished|complete|today|yesterday|for|of)",
+                            noun + " (done|finished|complete|completed)")
+                    .forEach(text -> add(words, at, text, groups, new Told(action, null, false, null)));
+        }
+    }
+
+    private void addVerbs(
+            Words words,
+            String at,
+            Map<String, List<String>> groups,
+            Conjugation conjugation,
+            String action,
+            String detail) {
+        for (String verb : words.list(FILE, at)) {
+            Phrase plain = new Phrase(verb, groups);
+            conjugation.forms(verb).forEach((text, form) -> {
+                if (form == Form.PLAIN_S) {
+                    return; // "seeds", "plants", "flowers" are nouns here far more often than verbs.
+                }
+                Told told = new Told(action, form, false, detail);
+                add(words, at, verb, form == Form.PLAIN ? plain : plain.inForm(text), told);
+                int space = text.indexOf(' ');
+                verbs.add(space < 0 ? text : text.substring(0, space));
+                if (space > 0 && PARTICLES.contains(text.substring(space + 1))) {
+                    pairs.add(text);
+                }
+            });
+        }
+    }
+
     private void add(Words words, String at, String text, Map<String, List<String>> groups, Told told) {
+        add(words, at, text, new Phrase(text, groups), told);
+    }
+
+    private void add(Words words, String at, String text, Phrase phrase, Told told) {
         try {
-            book.add(new Phrase(text, groups), told);
+            book.add(phrase, told);
         } catch (IllegalArgumentException wrong) {
             throw new RulesBroken(
                     List.of(words.problem(FILE, at, "\"" + text + "\" is no phrase: " + wrong.getMessage() + ".")));
@@ -58,6 +109,11 @@ public final class Actions {
 
     public Set<String> vocabulary() {
         return book.vocabulary();
+    }
+
+    /** Verbs with the little word that belongs to them: "plant out". */
+    Set<String> pairs() {
+        return pairs;
     }
 
     /** Words that a slip of the thumb is most likely meant for: the verbs. */
@@ -70,10 +126,15 @@ public final class Actions {
         List<ActionSaid> said = new ArrayList<>();
         for (PhraseBook.Found<Told> found : book.find(tokens, 0, tokens.size(), slots)) {
             Told told = found.meaning();
-            if (told.form() == Form.PLAIN && noun(tokens, found)) {
+            if (told.form() == Form.PLAIN && noun(tokens, found) || told.form() == Form.ING && cover(tokens, found)) {
                 continue;
             }
-            if (told.form() == null && alreadyDone(said, tokens, slots, found.start())) {
+            if (told.action().equals("note") && told.detail() == null && asked(tokens, found.start())) {
+                continue;
+            }
+            if (told.form() == null
+                    && (alreadyDone(said, tokens, slots, found.start())
+                            || portion(said, tokens, told, found.start()))) {
                 continue;
             }
             said.add(new ActionSaid(
@@ -98,15 +159,119 @@ public final class Actions {
                 && tokens.subList(before.end(), start).stream().noneMatch(Token::mark);
     }
 
+    /** "Fed the squash half a litre each": the litres are what the verb before gave. */
+    private static boolean portion(List<ActionSaid> said, List<Token> tokens, Told told, int start) {
+        ActionSaid before = said.isEmpty() ? null : said.get(said.size() - 1);
+        return before != null
+                && told.action().equals("watered")
+                && Set.of("watered", "fed").contains(before.action())
+                && before.form() != null
+                && tokens.subList(before.lastWord(), Math.max(start, before.lastWord())).stream()
+                        .noneMatch(token -> token.mark() || token.is("and"));
+    }
+
+    /** "Please note: 12 leeks transplanted" opens an entry, not a note. */
+    private static boolean asked(List<Token> tokens, int at) {
+        return at > 0
+                && Set.of("please", "kindly", "pls").contains(tokens.get(at - 1).word());
+    }
+
     /** "The harvest", "6 plant", "tomato feed" name things; only "I water" does. */
     private static boolean noun(List<Token> tokens, PhraseBook.Found<Told> found) {
         int at = found.start();
-        if (found.place().length() > 1 || at == 0) {
+        if (found.place().length() > 1) {
+            return false;
+        }
+        if (at + 1 < tokens.size() && THINGS_AFTER.contains(tokens.get(at + 1).word())) {
+            return at == 0 || STUFF.contains(tokens.get(at + 1).word());
+        }
+        if (at == 0) {
             return false;
         }
         Token before = tokens.get(at - 1);
         return !before.mark() && !BEFORE_VERB.contains(before.word());
     }
+
+    /** "Under netting", "the bird netting": the stuff, not the doing. */
+    private static boolean cover(List<Token> tokens, PhraseBook.Found<Told> found) {
+        int at = found.start();
+        return found.place().length() == 1
+                && COVERS.contains(tokens.get(at).word())
+                && at > 0
+                && !tokens.get(at - 1).mark()
+                && !BEFORE_COVERING.contains(tokens.get(at - 1).word());
+    }
+
+    private static final Set<String> COVERS = Set.of("netting", "caging", "staking", "mulching", "shading", "fleecing");
+    private static final Set<String> BEFORE_COVERING = Set.of(
+            "am",
+            "is",
+            "are",
+            "was",
+            "were",
+            "been",
+            "i",
+            "we",
+            "finished",
+            "started",
+            "spent",
+            "and",
+            "just",
+            "busy",
+            "today",
+            "kept",
+            "at",
+            "of",
+            "on");
+
+    private static final Set<String> STUFF =
+            Set.of("net", "nets", "cloth", "butt", "catalogue", "tray", "trays", "house");
+    /** "Seed catalogue", "plant food", "water butt": names of things at the head of a message. */
+    private static final Set<String> THINGS_AFTER = Set.of(
+            "net",
+            "nets",
+            "cloth",
+            "house",
+            "catalogue",
+            "catalogues",
+            "catalog",
+            "order",
+            "swap",
+            "packet",
+            "packets",
+            "tray",
+            "trays",
+            "potatoes",
+            "potato",
+            "compost",
+            "list",
+            "box",
+            "tin",
+            "bed",
+            "beds",
+            "sale",
+            "food",
+            "feed",
+            "butt",
+            "bill",
+            "shop",
+            "shopping",
+            "company",
+            "arrived",
+            "came",
+            "pots",
+            "labels",
+            "expected",
+            "forecast",
+            "due",
+            "tomorrow",
+            "stopped",
+            "time",
+            "season",
+            "is",
+            "was",
+            "are",
+            "were");
 
     private static final Set<String> BEFORE_VERB = Set.of(
             "i", "we", "to", "will", "not", "can", "should", "must", "and", "then", "just", "also", "would", "could",

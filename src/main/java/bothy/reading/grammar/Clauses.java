@@ -189,6 +189,7 @@ public final class Clauses {
         boolean led = Set.of("i", "we", "that", "which").contains(passage.word(one.start() - 1))
                 || passage.crops().stream().anyMatch(crop -> crop.end() == one.start());
         return joined
+                && !passage.word(next.start() - 1).equals("to")
                 && named
                 && led
                 && one.form() == Form.PAST
@@ -203,9 +204,12 @@ public final class Clauses {
             int end,
             int[] sentence,
             int relative) {
-        List<CropSaid> inside = Passage.within(passage.crops(), start, end).stream()
-                .filter(crop -> !crop.thing())
-                .toList();
+        List<CropSaid> inside = DirectObjects.of(
+                passage,
+                action,
+                Passage.within(passage.crops(), start, end).stream()
+                        .filter(crop -> !crop.thing())
+                        .toList());
         int verb = action.words().nextSetBit(0);
         List<CropSaid> after =
                 inside.stream().filter(crop -> crop.start() >= verb).toList();

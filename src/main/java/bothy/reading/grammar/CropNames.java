@@ -19,6 +19,10 @@ public final class CropNames {
     private final PhraseBook<Name> book = new PhraseBook<>();
     private final Map<String, String> called = new HashMap<>();
     private final Set<String> plantedSown = new HashSet<>();
+    private final Set<String> pairs = new HashSet<>();
+    private final Set<String> fruiting;
+    private final Set<String> beside;
+    private final Set<String> hung;
     private final Set<String> things;
     private final Set<String> ordinary;
 
@@ -49,10 +53,23 @@ public final class CropNames {
             add(words.list("crops", at + "/names"), new Name(crops, !otherwise.isEmpty(), false, false));
         }
         things = new HashSet<>(words.list("crops", "/things"));
+        fruiting = Set.copyOf(words.list("crops", "/fruiting"));
+        beside = Set.copyOf(words.list("crops", "/beside"));
+        hung = Set.copyOf(words.list("crops", "/hung"));
     }
 
     private void add(List<String> names, Name name) {
-        names.forEach(text -> book.add(new Phrase(text, Map.of()), name));
+        for (String text : names) {
+            book.add(new Phrase(text, Map.of()), name);
+            if (text.indexOf(' ') > 0 && text.indexOf(' ') == text.lastIndexOf(' ')) {
+                pairs.add(text);
+            }
+        }
+    }
+
+    /** The names in two words. */
+    Set<String> pairs() {
+        return pairs;
     }
 
     public Set<String> vocabulary() {
@@ -62,6 +79,16 @@ public final class CropNames {
     /** Whether planting this crop is sowing it: cloves, tubers, sets, and seeds that go straight into the ground. */
     public boolean plantedIsSown(String crop) {
         return plantedSown.contains(crop);
+    }
+
+    /** Whether the crop is a fruit: pulling the plant up ends it. */
+    public boolean fruiting(String crop) {
+        return fruiting.contains(crop);
+    }
+
+    /** Whether the crop is strung up to keep. */
+    public boolean hung(String crop) {
+        return hung.contains(crop);
     }
 
     /** What to call a crop in a question. */
@@ -105,6 +132,12 @@ public final class CropNames {
         if (!name.meaning().careful()) {
             return true;
         }
+        if (eaten(tokens, name.start())) {
+            return false;
+        }
+        if (tokens.get(name.start()).is("salad") && grownOrGathered(tokens, name.start())) {
+            return true;
+        }
         if (beside(found, index, index - 1) || beside(found, index, index + 1)) {
             return true;
         }
@@ -123,11 +156,42 @@ public final class CropNames {
         boolean grown = plantings.stream().anyMatch(planting -> planting.crop().equals(crop));
         boolean named = found.stream().anyMatch(other -> !other.meaning().careful());
         if (named && !grown) {
-            return false;
+            return beside.contains(tokens.get(name.start()).word())
+                    && (ledByNumber(tokens, name.start()) || inList(found, index, tokens));
         }
         return plantings.stream().anyMatch(planting -> planting.crop().equals(crop))
                 || ledByNumber(tokens, name.start())
                 || toldOf(tokens, name.start(), name.end());
+    }
+
+    /** "Picked enough salad for two". */
+    private static boolean grownOrGathered(List<Token> tokens, int at) {
+        return tokens.subList(Math.max(0, at - 4), at).stream().anyMatch(token -> Set.of(
+                        "sowed",
+                        "sown",
+                        "sow",
+                        "sowing",
+                        "picked",
+                        "cut",
+                        "planted",
+                        "harvested",
+                        "thinned",
+                        "watered",
+                        "gathered",
+                        "grow",
+                        "growing")
+                .contains(token.word()));
+    }
+
+    /** "In the salad", "for a salad": the dish. */
+    private static boolean eaten(List<Token> tokens, int at) {
+        String before = at == 0 ? "" : tokens.get(at - 1).word();
+        String further = at < 2 ? "" : tokens.get(at - 2).word();
+        return tokens.get(at).is("salad")
+                && (Set.of("in", "into", "for", "with").contains(before)
+                        || Set.of("a", "the", "our", "my", "tonight's").contains(before)
+                                && Set.of("in", "into", "for", "with", "made", "had", "of")
+                                        .contains(further));
     }
 
     /** "The runners are in": of what grows, not of people. */
@@ -150,7 +214,22 @@ public final class CropNames {
     private static boolean ledByNumber(List<Token> tokens, int at) {
         return at > 0
                 && (tokens.get(at - 1).sort() == Token.Sort.NUMBER
-                        || Set.of("my", "our", "of").contains(tokens.get(at - 1).word()));
+                        || Set.of("my", "our", "me", "of", "dozen", "doz", "hundred")
+                                .contains(tokens.get(at - 1).word()));
+    }
+
+    /** "Kale, cabbage and sprouts". */
+    private static boolean inList(List<Found<Name>> found, int index, List<Token> tokens) {
+        int start = found.get(index).start();
+        int joint = start > 0
+                        && Set.of("the", "some", "my", "our")
+                                .contains(tokens.get(start - 1).word())
+                ? start - 2
+                : start - 1;
+        return index > 0
+                && joint > 0
+                && found.get(index - 1).end() == joint
+                && (tokens.get(joint).is("and") || tokens.get(joint).is(","));
     }
 
     private static boolean beside(List<Found<Name>> found, int index, int other) {

@@ -21,6 +21,11 @@ final class Forecast {
                             "expecting",
                             "tomorrow",
                             "due",
+                            "coming",
+                            "later",
+                            "promised",
+                            "threatening",
+                            "threatened",
                             "predicting")
                     .contains(passage.word(at))) {
                 return true;

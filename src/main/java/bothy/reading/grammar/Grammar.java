@@ -9,6 +9,9 @@ import bothy.reading.said.DaySaid;
 import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
 import bothy.reading.said.Quantity;
+import bothy.reading.said.SeedSaid;
+import bothy.reading.said.Span;
+import bothy.reading.text.Phrase;
 import bothy.reading.text.Spelling;
 import bothy.reading.text.Token;
 import java.util.ArrayList;
@@ -20,12 +23,35 @@ import java.util.Set;
 
 /** Takes a message apart into its parts. Built once from the words; safe to share. */
 public final class Grammar {
+    /** With one of these "2/6 melons" at the head of a message are two of six, else a day. */
+    private static final Set<String> COME_UP = Set.of(
+            "up",
+            "germinated",
+            "sprouted",
+            "through",
+            "emerged",
+            "survived",
+            "came",
+            "come",
+            "left",
+            "showing",
+            "alive",
+            "made",
+            "took",
+            "died",
+            "dead",
+            "gone",
+            "ripe",
+            "ready",
+            "eaten");
+
     private final Numbers numbers;
     private final Quantities quantities;
     private final Days days;
     private final CropNames cropNames;
     private final Places places;
     private final Actions actions;
+    private final SeedAges seedAges;
     private final Spelling spelling;
 
     /**
@@ -40,6 +66,7 @@ public final class Grammar {
         cropNames = new CropNames(words, ordinary);
         places = new Places(words);
         actions = new Actions(words);
+        seedAges = new SeedAges(words);
         spelling = spelling(words, ordinary, alsoKnown);
     }
 
@@ -56,8 +83,11 @@ public final class Grammar {
         right.addAll(actions.vocabulary());
         right.addAll(numbers.vocabulary());
         right.addAll(quantities.vocabulary());
+        right.addAll(seedAges.vocabulary());
         right.addAll(alsoKnown);
-        return new Spelling(shortForms, right, wanted, this::meaning);
+        Set<String> pairs = new HashSet<>(cropNames.pairs());
+        pairs.addAll(actions.pairs());
+        return new Spelling(shortForms, right, wanted, pairs, this::meaning);
     }
 
     /** What a word stands for when two spellings are equally near: its crop, or itself without its ending. */
@@ -75,9 +105,39 @@ public final class Grammar {
         return spelling;
     }
 
-    /** A message with all that is found in it. */
+    /** A message with all that is found in it; the words that tell the age of seed stand apart. */
     public Passage passage(String message, Situation situation) {
         List<Token> tokens = spelling.tokens(message);
+        SeedAges.Apart apart =
+                seedAges.in(tokens, numbers.in(tokens), slots(tokens, message, situation), situation.today());
+        return apart == null
+                ? passage(message, situation, tokens, List.of())
+                : passage(message, situation, apart.tokens(), apart.ages());
+    }
+
+    /** A message with all that is found in it, every word in its place. */
+    public Passage whole(String message, Situation situation) {
+        return passage(message, situation, spelling.tokens(message), List.of());
+    }
+
+    private Phrase.Slots slots(List<Token> tokens, String message, Situation situation) {
+        return (slot, at) -> switch (slot) {
+            case "n" -> ending(numbers.in(tokens), at);
+            case "year" -> Passage.year(tokens.get(at)) ? at + 1 : -1;
+            case "crop" -> ending(cropNames.in(tokens, message, situation.plantings()), at);
+            default -> -1;
+        };
+    }
+
+    private static int ending(List<? extends Span> spans, int at) {
+        return spans.stream()
+                .filter(span -> span.start() == at)
+                .mapToInt(Span::end)
+                .findFirst()
+                .orElse(-1);
+    }
+
+    private Passage passage(String message, Situation situation, List<Token> tokens, List<SeedSaid> seeds) {
         List<NumberSaid> found = numbers.in(tokens);
         List<Quantity> measured =
                 quantities.in(tokens, found, situation.grower().units());
@@ -93,7 +153,7 @@ public final class Grammar {
         found.addAll(parts);
         found.sort(java.util.Comparator.comparingInt(NumberSaid::start));
         Passage passage = new Passage(
-                message, situation, tokens, found, measured, free, crops, places.in(tokens, found), List.of());
+                message, situation, tokens, found, measured, free, crops, places.in(tokens, found), List.of(), seeds);
         List<ActionSaid> doings = free(actions.in(tokens, passage), crops);
         doings.removeIf(action -> action.action().equals("frost")
                 && passage.days().stream().anyMatch(action::overlaps)
@@ -125,7 +185,9 @@ public final class Grammar {
             boolean counts = crops.stream().anyMatch(crop -> crop.start() == next)
                     || Set.of("are", "up", "germinated", "have", "seeds", "sprouted")
                             .contains(tokens.get(next).word());
-            if (tokens.get(at).sort() == Token.Sort.FIGURES
+            boolean day = at == 0 && tokens.stream().noneMatch(token -> COME_UP.contains(token.word()));
+            if (!day
+                    && tokens.get(at).sort() == Token.Sort.FIGURES
                     && tokens.get(at).word().matches("\\d{1,3}/\\d{1,3}")
                     && counts) {
                 parts.add(new NumberSaid(

@@ -3,6 +3,7 @@ package bothy.reading.grammar;
 import bothy.almanac.RulesBroken;
 import bothy.almanac.Words;
 import bothy.reading.said.ActionSaid;
+import bothy.reading.said.DaySaid;
 import bothy.reading.said.Mood;
 import bothy.reading.said.Passage;
 import bothy.reading.text.Conjugation.Form;
@@ -48,6 +49,9 @@ public final class Moods {
             "now",
             "today",
             "while");
+    /** Past forms that are plain forms too. */
+    private static final Set<String> PLAIN_TOO = Set.of("come", "put", "set", "cut", "run", "spread", "burst");
+
     private final Map<String, PhraseBook<String>> books = new HashMap<>();
     private final Set<String> vocabulary = new HashSet<>();
 
@@ -61,6 +65,8 @@ public final class Moods {
                 "said",
                 "pastseason",
                 "sarcasm",
+                "reporting",
+                "listing",
                 "done-anyway")) {
             PhraseBook<String> book = new PhraseBook<>();
             for (String text : words.list(FILE, "/" + sort)) {
@@ -83,11 +89,12 @@ public final class Moods {
     /**
      * The mood of a doing.
      *
-     * @param from where its clause starts
+     * @param begin where its clause starts
      * @param to where its clause ends
      * @param sentence the whole sentence's stretch
      */
-    public Mood of(ActionSaid action, Passage passage, int from, int to, int[] sentence) {
+    public Mood of(ActionSaid action, Passage passage, int begin, int to, int[] sentence) {
+        int from = afterReport(passage, begin, action.words().nextSetBit(0));
         if (has("sarcasm", passage, 0, passage.size()) || told(passage, sentence, action)) {
             return Mood.NOT_OURS;
         }
@@ -97,7 +104,23 @@ public final class Moods {
         if (Forecast.only(passage, sentence, action) || others(passage, from, action)) {
             return Mood.NOT_OURS;
         }
-        return ours(action, passage, from, to);
+        return action.form() != Form.PAST && listed(passage, sentence) ? Mood.MEANT : ours(action, passage, from, to);
+    }
+
+    /** "Jobs for Saturday: sow peas, feed the toms": a list of what is to be done. */
+    private boolean listed(Passage passage, int[] sentence) {
+        return books.get("listing").all(passage.tokens(), sentence[0], sentence[1], passage).stream()
+                .anyMatch(found -> found.start() - sentence[0] <= 2);
+    }
+
+    /** "I should like to record that" only opens what is told; where it ends, or where the clause starts when nothing opens it. */
+    private int afterReport(Passage passage, int begin, int verb) {
+        return begin >= verb
+                ? begin
+                : books.get("reporting").all(passage.tokens(), begin, verb, passage).stream()
+                        .mapToInt(Found::end)
+                        .max()
+                        .orElse(begin);
     }
 
     /** Whether something seen is told of the grower's own plants and of now. */
@@ -112,7 +135,8 @@ public final class Moods {
         int verb = action.words().nextSetBit(0);
         boolean over = action.form() == Form.PAST && !says(passage, from, verb, Set.of("if", "wish", "unless"));
         if (has("supposing", passage, over ? afterComma(passage, from, verb) : from, verb)
-                || (action.state() && awaited(passage, from, verb, passage.size()))) {
+                || ((action.state() || PLAIN_TOO.contains(passage.word(verb)))
+                        && awaited(passage, from, verb, passage.size()))) {
             return Mood.NOT_OURS;
         }
         boolean negated =
@@ -172,7 +196,8 @@ public final class Moods {
         String further = Set.of("i", "we", "they", "it").contains(before) ? passage.word(verb - 2) : before;
         return switch (action.form()) {
             case PAST ->
-                adjective(passage, verb)
+                hardened(action, passage, verb)
+                                || adjective(passage, verb)
                                 || Set.of("after", "once", "since").contains(further)
                                 || Set.of("when", "to").contains(before)
                         ? Mood.NOT_OURS
@@ -190,6 +215,25 @@ public final class Moods {
         };
     }
 
+    /** "Now they're hardened off": that is over, and began some time before. */
+    private static boolean hardened(ActionSaid action, Passage passage, int verb) {
+        return action.action().equals("hardening-started")
+                && Set.of(
+                                "are",
+                                "is",
+                                "were",
+                                "was",
+                                "been",
+                                "being",
+                                "fully",
+                                "properly",
+                                "all",
+                                "now",
+                                "well",
+                                "nicely")
+                        .contains(passage.word(verb - 1));
+    }
+
     /** "Stored onions are going soft" tells nothing of storing. */
     private static boolean adjective(Passage passage, int verb) {
         boolean leads = verb == 0
@@ -204,7 +248,7 @@ public final class Moods {
 
     /** What plants do by themselves may be told as going on: "peppers colouring up". */
     static boolean happens(ActionSaid action) {
-        return Set.of("emerged", "flowering", "fruit-set", "colour-turned", "rain", "cured")
+        return Set.of("emerged", "flowering", "fruit-set", "colour-turned", "rain", "cured", "hardening-started")
                 .contains(action.action());
     }
 
@@ -270,7 +314,17 @@ public final class Moods {
 
     private boolean has(String sort, Passage passage, int from, int to) {
         return from < to
-                && !books.get(sort).all(passage.tokens(), from, to, passage).isEmpty();
+                && books.get(sort).all(passage.tokens(), from, to, passage).stream()
+                        .anyMatch(found -> !counted(passage, found));
+    }
+
+    /** "The day before yesterday" and "17 May" are days; they suppose and mean nothing. */
+    private static boolean counted(Passage passage, Found<String> found) {
+        return passage.days().stream()
+                .anyMatch(day -> day.known()
+                        && day.sort() == DaySaid.Sort.EXACT
+                        && found.place().length() == 1
+                        && day.covers(found.start()));
     }
 
     private boolean endsWith(String sort, Passage passage, int from, int to) {

@@ -53,7 +53,7 @@ public final class Numbers {
     private NumberSaid single(List<Token> tokens, int at, Map<Integer, PhraseBook.Found<Double>> told) {
         Token token = tokens.get(at);
         if (token.sort() == Sort.NUMBER) {
-            return new NumberSaid(at, at + 1, token.number(), false);
+            return dozens(tokens, andPart(tokens, new NumberSaid(at, at + 1, token.number(), false)));
         }
         if (token.sort() == Sort.ORDINAL) {
             return new NumberSaid(at, at + 1, token.number(), true);
@@ -72,6 +72,34 @@ public final class Numbers {
             return new NumberSaid(at, phrase.end(), phrase.meaning(), false);
         }
         return inWords;
+    }
+
+    /** "3 dozen", "2 hundred". */
+    private static NumberSaid dozens(List<Token> tokens, NumberSaid number) {
+        String next = number.end() < tokens.size() ? tokens.get(number.end()).word() : "";
+        if (next.equals("tenths")
+                && number.end() + 2 < tokens.size()
+                && tokens.get(number.end() + 1).is("of")) {
+            return new NumberSaid(number.start(), number.end() + 3, number.value() / 10, false);
+        }
+        int times = next.equals("dozen") ? 12 : next.equals("hundred") ? 100 : next.equals("score") ? 20 : 1;
+        return times == 1 ? number : new NumberSaid(number.start(), number.end() + 1, number.value() * times, false);
+    }
+
+    /** "2 and a half", "3 and a quarter". */
+    private static NumberSaid andPart(List<Token> tokens, NumberSaid whole) {
+        double part = partAfter(tokens, whole.end());
+        return part == 0 ? whole : new NumberSaid(whole.start(), whole.end() + 3, whole.value() + part, false);
+    }
+
+    /** The part told by "and a half" or "and a quarter" at a token, 0 when it is not told there. */
+    static double partAfter(List<Token> tokens, int at) {
+        boolean and = at + 2 < tokens.size()
+                && tokens.get(at).is("and")
+                && tokens.get(at + 1).is("a");
+        return !and
+                ? 0
+                : tokens.get(at + 2).is("half") ? 0.5 : tokens.get(at + 2).is("quarter") ? 0.25 : 0;
     }
 
     /** "1/2 inch", "3/4 of a kilo". */
@@ -102,10 +130,7 @@ public final class Numbers {
                 end++;
             }
         }
-        if (end < tokens.size() && tokens.get(end).is("hundred")) {
-            return new NumberSaid(at, end + 1, value * 100.0, false);
-        }
-        return new NumberSaid(at, end, value, false);
+        return dozens(tokens, new NumberSaid(at, end, value, false));
     }
 
     private NumberSaid range(NumberSaid low, List<Token> tokens, Map<Integer, PhraseBook.Found<Double>> told) {

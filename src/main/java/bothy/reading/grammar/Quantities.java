@@ -71,7 +71,9 @@ public final class Quantities {
         }
         for (PhraseBook.Found<Unit> unit : named.values()) {
             if (!used.contains(unit.start()) && oneOf(tokens, unit)) {
-                quantities.add(quantity(Math.max(0, unit.start() - 1), unit, 1, units));
+                double part = Numbers.partAfter(tokens, unit.end());
+                Quantity one = quantity(Math.max(0, unit.start() - 1), unit, 1 + part, units);
+                quantities.add(part == 0 ? one : one.spanning(one.start(), one.end() + 3));
             }
         }
         return quantities;

@@ -6,6 +6,7 @@ import bothy.reading.text.Token;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /**
@@ -13,6 +14,7 @@ import java.util.function.Predicate;
  *
  * @param message as written
  * @param situation what is known besides
+ * @param seeds ages of seed, whose words are no longer among the tokens
  */
 public record Passage(
         String message,
@@ -23,7 +25,8 @@ public record Passage(
         List<DaySaid> days,
         List<CropSaid> crops,
         List<PlaceSaid> places,
-        List<ActionSaid> actions)
+        List<ActionSaid> actions,
+        List<SeedSaid> seeds)
         implements Phrase.Slots {
 
     @Override
@@ -45,11 +48,32 @@ public record Passage(
                         .mapToInt(Quantity::end)
                         .findFirst()
                         .orElse(-1);
+            case "bed" ->
+                places.stream()
+                        .filter(place -> place.start() == at && !place.container() && grows(place.name()))
+                        .mapToInt(PlaceSaid::end)
+                        .findFirst()
+                        .orElse(-1);
+            case "volume" -> ending(quantities, at, "L");
+            case "depth" -> Math.max(ending(quantities, at, "mm"), ending(quantities, at, "m"));
             case "amount" -> ending(quantities, at);
             case "year" -> year(tokens.get(at)) ? at + 1 : -1;
             case "word" -> tokens.get(at).aWord() ? at + 1 : -1;
             default -> -1;
         };
+    }
+
+    private static int ending(List<Quantity> quantities, int at, String unit) {
+        return quantities.stream()
+                .filter(quantity -> quantity.start() == at && quantity.unit().equals(unit))
+                .mapToInt(Quantity::end)
+                .findFirst()
+                .orElse(-1);
+    }
+
+    /** A place where plants end up: "bed 4", "the allotment". */
+    private static boolean grows(String place) {
+        return place.matches(".*(bed|allotment|garden|field)( \\d+)?");
     }
 
     private static int ending(List<? extends Span> spans, int at) {
@@ -61,13 +85,14 @@ public record Passage(
         return -1;
     }
 
-    private static boolean year(Token token) {
+    /** Whether a token names a year. */
+    public static boolean year(Token token) {
         return token.number() >= 1990 && token.number() < 2100 && token.word().length() == 4;
     }
 
     /** The same with other doings. */
     public Passage with(List<ActionSaid> found) {
-        return new Passage(message, situation, tokens, numbers, quantities, days, crops, places, found);
+        return new Passage(message, situation, tokens, numbers, quantities, days, crops, places, found, seeds);
     }
 
     /** The same with some crops taken as mere things. */
@@ -75,12 +100,12 @@ public record Passage(
         List<CropSaid> changed = crops.stream()
                 .map(crop -> things.test(crop) ? crop.asThing() : crop)
                 .toList();
-        return new Passage(message, situation, tokens, numbers, quantities, days, changed, places, actions);
+        return new Passage(message, situation, tokens, numbers, quantities, days, changed, places, actions, seeds);
     }
 
     /** The same with other words at the same places. */
     public Passage withTokens(List<Token> others) {
-        return new Passage(message, situation, others, numbers, quantities, days, crops, places, actions);
+        return new Passage(message, situation, others, numbers, quantities, days, crops, places, actions, seeds);
     }
 
     public int size() {
@@ -122,9 +147,16 @@ public record Passage(
                 || actions.stream()
                         .anyMatch(action -> action.action().equals("temperature") && action.overlaps(number));
         return within(numbers, from, to).stream()
-                .filter(number -> !number.ordinal() && number.whole())
+                .filter(number -> !number.ordinal() && number.whole() && !orTwo(number))
                 .filter(taken.negate())
                 .toList();
+    }
+
+    /** "An hour or two" counts nothing. */
+    private boolean orTwo(NumberSaid number) {
+        return word(number.start() - 1).equals("or")
+                && Set.of("hour", "day", "week", "row", "line", "minute", "can", "litre", "tray", "bag", "night")
+                        .contains(word(number.start() - 2));
     }
 
     public Optional<CropSaid> cropAt(int token) {

@@ -8,6 +8,10 @@ package bothy.reading.said;
  * @param told the number as the grower gave it
  */
 public record Quantity(int start, int end, double value, String unit, double told) implements Span {
+    public Quantity spanning(int newStart, int newEnd) {
+        return new Quantity(newStart, newEnd, value, unit, told);
+    }
+
     public boolean degrees() {
         return unit.startsWith("°");
     }

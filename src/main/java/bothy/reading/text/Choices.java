@@ -34,7 +34,7 @@ final class Choices {
     private static List<String> writtenOut(String choice) {
         int open = choice.indexOf('(');
         if (open < 0) {
-            return List.of(choice.replaceAll(" +", " ").strip());
+            return List.of(choice.contains("  ") ? choice.replaceAll(" +", " ").strip() : choice.strip());
         }
         int close = closing(choice, open);
         boolean optional = close + 1 < choice.length() && choice.charAt(close + 1) == '?';

@@ -92,8 +92,9 @@ public final class Conjugation {
         return verb.length() > 1 && verb.endsWith("y") && !VOWELS.contains(verb.charAt(verb.length() - 2));
     }
 
-    /** "pot" → "potted", but "water" → "watered". */
-    private static boolean doubles(String verb) {
+    /** "pot" → "potted", "repot" → "repotted", but "water" → "watered". */
+    private static boolean doubles(String word) {
+        String verb = word.startsWith("re") && word.length() > 4 ? word.substring(2) : word;
         int last = verb.length() - 1;
         return verb.length() >= 3
                 && verb.length() <= 4

@@ -36,15 +36,17 @@ public final class PhraseBook<T> {
         }
     }
 
+    /** @throws IllegalArgumentException with what is wrong when the phrase cannot be read */
     public void add(Phrase phrase, T meaning) {
         Meant<T> meant = new Meant<>(phrase, meaning);
-        Set<String> beginnings = phrase.beginnings();
+        Glance glance = phrase.glance();
+        Set<String> beginnings = glance.beginnings();
         if (beginnings.isEmpty()) {
             anywhere.add(meant);
         }
         beginnings.forEach(word ->
                 byBeginning.computeIfAbsent(word, first -> new ArrayList<>()).add(meant));
-        vocabulary.addAll(phrase.vocabulary());
+        vocabulary.addAll(glance.vocabulary());
     }
 
     /** Every word in any phrase. */

@@ -135,6 +135,8 @@ final class Scanner {
         } else if (".!?;,:()\"/\n=%".indexOf(c) >= 0) {
             at++;
             add(String.valueOf(c), Sort.MARK, Double.NaN, start);
+        } else if (c == '+' && digitAt(at - 1) && !digitAt(at + 1)) {
+            at++; // "40+ onions" are at least forty.
         } else if (c == '&' || c == '+') {
             at++;
             add("and", Sort.WORD, Double.NaN, start);

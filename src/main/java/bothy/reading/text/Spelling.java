@@ -50,21 +50,29 @@ public final class Spelling {
             "soaking",
             "growing",
             "coming");
+    private static final Set<String> APPROXIMATE = Set.of("ish", "odd");
     private static final int SHORTEST = 4;
     private static final int LONG = 8;
     private final Map<String, List<String>> rewritten = new HashMap<>();
     private final Set<String> known = new HashSet<>();
     private final Map<Character, List<String>> wanted = new HashMap<>();
+    private final Set<String> pairs;
     private final UnaryOperator<String> meaning;
 
     /**
      * @param rewritten short forms and what they stand for ("yest" → "yesterday")
      * @param ordinary words that are right as they stand
      * @param wanted words of the trade that a misspelled word may be meant for
+     * @param pairs names of the trade in two words ("runner beans"): what stands beside tells which of several is meant
      * @param meaning what a word of the trade stands for; of words with the same meaning any will do
      */
     public Spelling(
-            Map<String, String> rewritten, Set<String> ordinary, Set<String> wanted, UnaryOperator<String> meaning) {
+            Map<String, String> rewritten,
+            Set<String> ordinary,
+            Set<String> wanted,
+            Set<String> pairs,
+            UnaryOperator<String> meaning) {
+        this.pairs = pairs;
         this.meaning = meaning;
         rewritten.forEach((shortForm, full) -> this.rewritten.put(shortForm, List.of(full.split(" "))));
         known.addAll(ordinary);
@@ -82,14 +90,40 @@ public final class Spelling {
     public List<Token> tokens(String message) {
         List<Token> tokens = new ArrayList<>();
         for (Token token : Scanner.scan(message)) {
+            if (APPROXIMATE.contains(token.word()) && !tokens.isEmpty() && counts(tokens.get(tokens.size() - 1))) {
+                continue;
+            }
             if (token.aWord()) {
                 spellOut(token, tokens);
             } else {
                 tokens.add(token);
             }
         }
+        besideOthers(tokens);
         isForS(tokens);
         return tokens;
+    }
+
+    /** "Runner bans": alone it could be several words, after "runner" only one. */
+    private void besideOthers(List<Token> tokens) {
+        for (int at = 0; at < tokens.size(); at++) {
+            Token token = tokens.get(at);
+            if (token.aWord() && !known(token.word())) {
+                String before = at == 0 ? "" : tokens.get(at - 1).word();
+                String after = at + 1 == tokens.size() ? "" : tokens.get(at + 1).word();
+                List<String> fitting = nearest(token.word()).stream()
+                        .filter(near -> pairs.contains(before + " " + near) || pairs.contains(near + " " + after))
+                        .toList();
+                if (!fitting.isEmpty()) {
+                    tokens.set(at, token.spelled(fitting.get(0)));
+                }
+            }
+        }
+    }
+
+    /** "80ish", "30 odd": the number alone tells. */
+    private static boolean counts(Token token) {
+        return token.sort() == Token.Sort.NUMBER;
     }
 
     /** "Soil's quite wet": before such a word the 's is short for "is". */
@@ -134,7 +168,14 @@ public final class Spelling {
             return token.spelled(bare);
         }
         List<String> nearest = nearest(bare);
-        return nearest.size() == 1 ? token.spelled(nearest.get(0)) : token;
+        return nearest.size() == 1 ? token.spelled(inThePast(bare, nearest.get(0))) : token;
+    }
+
+    /** "Wated" is meant for "watered", not for "water". */
+    private String inThePast(String word, String near) {
+        String past = near + "ed";
+        boolean told = word.endsWith("ed") && !near.endsWith("ed");
+        return told && wanted.getOrDefault(past.charAt(0), List.of()).contains(past) ? past : near;
     }
 
     private List<String> nearest(String word) {
@@ -166,6 +207,14 @@ public final class Spelling {
                 .toList();
         if (sameLetters.size() == 1) {
             return sameLetters;
+        }
+        if (word.endsWith("ed")) {
+            List<String> past = nearest.stream()
+                    .filter(candidate -> candidate.endsWith("ed"))
+                    .toList();
+            if (past.size() == 1) {
+                return past;
+            }
         }
         String first = nearest.get(0);
         boolean oneMeaning =

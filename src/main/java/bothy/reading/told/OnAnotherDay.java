@@ -4,6 +4,7 @@ import bothy.reading.said.Clause;
 import bothy.reading.said.DaySaid;
 import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
+import bothy.reading.said.Quantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -11,6 +12,40 @@ import java.util.Set;
 /** "Cut 7 today and 4 yesterday": the same doing again, with a count and a day of its own. */
 final class OnAnotherDay {
     private OnAnotherDay() {}
+
+    /** The first of several doings without the count that belongs to a later day: "sown 8/5, then 10 more on 15/5". */
+    static Told first(Passage passage, Clause clause, Told first) {
+        List<DaySaid> days = Passage.within(passage.days(), clause.from(), clause.to());
+        if (days.size() < 2 || first.event().count() == null) {
+            return first;
+        }
+        boolean later = passage.counts(clause.from(), clause.to()).stream()
+                .filter(number -> (int) number.value() == first.event().count())
+                .anyMatch(number -> number.start() >= days.get(0).end()
+                        && days.get(1).start() - number.end() >= 0
+                        && days.get(1).start() - number.end() <= 2);
+        boolean alone = passage.counts(clause.from(), clause.to()).stream()
+                .noneMatch(number -> number.end() <= days.get(0).start()
+                        && (int) number.value() == first.event().count());
+        return later && alone && !days.get(1).past().equals(days.get(0).past())
+                ? first.with(first.event().withCount(null))
+                : first;
+    }
+
+    /** "4 mm Tuesday and 11 mm Wednesday": as many rains as there are amounts and days. */
+    static List<Told> rains(Passage passage, Clause clause, Told first) {
+        List<DaySaid> days = Passage.within(passage.days(), clause.from(), clause.to());
+        List<Quantity> depths = Passage.within(passage.quantities(), clause.from(), clause.to()).stream()
+                .filter(quantity -> quantity.unit().equals("mm"))
+                .toList();
+        List<Told> rains = new ArrayList<>();
+        boolean paired = depths.size() > 1 && days.size() == depths.size();
+        for (int i = 0; paired && i < depths.size(); i++) {
+            Told rain = first.with(first.event().withAmount(depths.get(i).value(), "mm"));
+            rains.add(WhenTold.dated(rain, days.get(i), passage));
+        }
+        return rains.isEmpty() ? List.of(first) : rains;
+    }
 
     static List<Told> of(Passage passage, Clause clause, Told first) {
         List<Told> again = new ArrayList<>();

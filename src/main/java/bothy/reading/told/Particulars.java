@@ -18,6 +18,10 @@ public final class Particulars {
     private static final Set<String> ENDS_NAME = Set.of(
             "in", "on", "at", "into", "with", "from", "for", "and", "but", ",", "(", ")", "-", ":", "to", "by", "per",
             "the", "is", "are", "were", "was", "after", "before", "then", "or", "/");
+    /** "A flower on a cucumber" counts no cucumbers. */
+    private static final Set<String> GROWTH = Set.of("flowering", "fruit-set", "note");
+
+    private static final Set<String> EXCEPT = Set.of("but", "bar", "except", "save", "barring");
     private final Set<String> notCounts;
     private final Set<String> counted;
     private final Set<String> mass;
@@ -40,7 +44,11 @@ public final class Particulars {
         if (crop.end() <= clause.from() && loose(passage, clause, numbers) != null) {
             return loose(passage, clause, numbers);
         }
-        Integer before = before(passage, numbers, crop, clause.action().action().equals("harvested"));
+        Integer each = Listed.ofEach(passage, clause, numbers);
+        if (each != null) {
+            return each;
+        }
+        Integer before = before(passage, numbers, crop, clause.action().action());
         if (before != null) {
             return before;
         }
@@ -53,17 +61,23 @@ public final class Particulars {
     }
 
     /** "6 little tomato plants", "4 of the toms", "2 trays of 12 lettuces". */
-    private Integer before(Passage passage, List<NumberSaid> numbers, CropSaid crop, boolean picked) {
+    private Integer before(Passage passage, List<NumberSaid> numbers, CropSaid crop, String action) {
+        if (notCounts.contains(passage.word(crop.end())) && !counted.contains(passage.word(crop.end()))) {
+            return null; // "Two radish sowings".
+        }
         for (int at = crop.start() - 1, words = 0; at >= 0 && words < 6; at--, words++) {
             int here = at;
             NumberSaid number = numbers.stream()
                     .filter(told -> told.end() == here + 1)
                     .findFirst()
                     .orElse(null);
+            if (number != null && EXCEPT.contains(passage.word(number.start() - 1))) {
+                return null; // "All but 3 of the onions".
+            }
             if (number != null) {
                 return ofRows(passage, number) ? null : named(passage, numbers, number);
             }
-            if (one(passage, at, crop, picked)) {
+            if (!GROWTH.contains(action) && one(passage, at, crop, action.equals("harvested"))) {
                 return 1;
             }
             boolean of = passage.word(at).equals("of")
@@ -84,20 +98,30 @@ public final class Particulars {
         return oneOf
                 && passage.tokens().subList(0, number.start()).stream()
                         .anyMatch(token -> notCounts.contains(token.word()))
-                && passage.word(number.start() - 1).equals("and");
+                && Set.of("and", ",", "plus").contains(passage.word(number.start() - 1));
     }
 
     /** "A cucumber", "our first ripe tomato". */
     private boolean one(Passage passage, int at, CropSaid crop, boolean picked) {
+        for (int between = at + 1; between < crop.start(); between++) {
+            if (passage.word(between).equals("of")) {
+                return false; // "The first harvest of spinach".
+            }
+        }
         boolean first = Set.of("first", "1st").contains(passage.word(at));
         boolean article =
                 first ? picked : Set.of("a", "an", "another", "single").contains(passage.word(at));
         boolean several = counted.contains(passage.word(crop.end()))
                 && passage.word(crop.end()).endsWith("s");
+        int place = at;
+        boolean measured = passage.quantities().stream().anyMatch(quantity -> quantity.covers(place));
         return article
+                && !measured
+                && !(passage.word(at).equals("single") && passage.word(at - 1).equals("every"))
                 && !several
                 && !crop.plural()
                 && !mass.contains(passage.word(crop.end() - 1))
+                && !mass.contains(crop.crop())
                 && crop.start() - at <= 3
                 && !notCounts.contains(passage.word(at + 1))
                 && !passage.word(at + 1).equals("sowing");
@@ -142,7 +166,7 @@ public final class Particulars {
                 || passage.crops().stream()
                         .anyMatch(next -> next.start() > number.start()
                                 && next.start() - number.end() <= 2
-                                && !passage.word(number.end()).equals(","))) {
+                                && !Set.of(",", "and", "plus").contains(passage.word(number.end())))) {
             return null;
         }
         String next = passage.word(number.end());
@@ -174,9 +198,16 @@ public final class Particulars {
 
     /** A number by itself when the clause is about one crop: "potted on 6", "4 up so far", "6 seeds to a pot". */
     Integer loose(Passage passage, Clause clause, List<NumberSaid> numbers) {
+        boolean aids = Set.of("supported", "protected", "watered", "fed")
+                .contains(clause.action().action());
         for (NumberSaid number : numbers) {
             String next = passage.word(number.end());
             String last = passage.word(number.start() - 1);
+            if (aids
+                    && !Set.of("plants", "of", "pots", "more").contains(next)
+                    && !clause.action().words().get(number.start() - 1)) {
+                continue; // "A wigwam of 8 canes" counts canes.
+            }
             boolean pronoun = passage.word(number.start()).equals("one")
                     && Set.of(
                                     "the", "this", "that", "which", "other", "no", "each", "every", "any", "last",
@@ -186,14 +217,28 @@ public final class Particulars {
                     || Set.of("per", "each", "every", "by", "to").contains(next)
                     || Set.of("each", "per", "a").contains(passage.word(number.end() + 1)) && counted.contains(next)
                     || Set.of("by", "bar", "but", "except", "off", "from").contains(last)
-                    || last.equals("at")
+                    || Set.of("at", "be", "hit", "reached", "until", "till", "by", "was", "is")
+                            .contains(last)
                     || last.equals("week")
                     || last.equals("day");
             if (!pronoun && !unit && standsAlone(passage, clause, number)) {
-                return whole(number.value());
+                return whole(number.value() * rowsOf(passage, numbers, number));
             }
         }
         return null;
+    }
+
+    /** "In 2 rows of 15" are thirty. */
+    private double rowsOf(Passage passage, List<NumberSaid> numbers, NumberSaid number) {
+        boolean of =
+                passage.word(number.start() - 1).equals("of") && notCounts.contains(passage.word(number.start() - 2));
+        return !of
+                ? 1
+                : numbers.stream()
+                        .filter(rows -> rows.end() == number.start() - 2)
+                        .mapToDouble(NumberSaid::value)
+                        .findFirst()
+                        .orElse(1);
     }
 
     private boolean standsAlone(Passage passage, Clause clause, NumberSaid number) {
@@ -225,10 +270,27 @@ public final class Particulars {
         if (amount == null) {
             return event;
         }
+        if (Set.of(What.WATERED, What.FED).contains(event.what()) && each(passage, amount)) {
+            return event.withAmount(amount.value(), amount.unit()).withDetail("each");
+        }
         if (event.what() == What.RAIN && amount.unit().equals("m")) {
             return event.withAmount(Math.round(amount.value() * 100_000) / 100.0, "mm");
         }
         return event.withAmount(amount.value(), amount.unit());
+    }
+
+    /** "2 litres each", "a can per plant", "each got a litre": what one plant got. */
+    private static boolean each(Passage passage, Quantity amount) {
+        int after = passage.word(amount.end()).equals("of") ? amount.end() + 2 : amount.end();
+        boolean behind = Set.of("each", "apiece").contains(passage.word(after))
+                || Set.of("per", "a", "to", "for", "every").contains(passage.word(after))
+                        && Set.of("plant", "pot", "each", "every", "one", "bag", "growbag", "tub", "vine", "bush")
+                                .contains(passage.word(after + 1));
+        boolean before = false;
+        for (int at = Math.max(0, amount.start() - 4); at < amount.start(); at++) {
+            before |= Set.of("each", "every").contains(passage.word(at));
+        }
+        return behind || before;
     }
 
     private static Quantity amount(What what, Passage passage, Clause clause, CropSaid crop) {

@@ -19,6 +19,9 @@ import java.util.Set;
 /** Makes statements and plans of clauses: for each crop of a clause one, with its count, amount, place, day and plantings. */
 public final class Statements {
     private static final Set<String> ALL = Set.of("everything", "everyone", "lot", "whole", "everybody", "entire");
+    /** A day without a year that lies further ahead is more likely one that is over, days. */
+    private static final int SOON = 90;
+
     private static final int MOST_PLANTS = 20_000;
     private final Particulars particulars;
     private final WhatMeant whatMeant;
@@ -71,9 +74,16 @@ public final class Statements {
         }
         LocalDate today = passage.situation().today();
         int verb = clause.action().words().nextSetBit(0);
+        boolean over = names(passage, clause, Set.of("completed", "done", "finished", "complete"));
+        if (over && !day.past().isAfter(today)) {
+            return false;
+        }
         boolean began = Set.of("was", "were", "been", "started", "finished", "spent", "began")
                 .contains(passage.word(verb - 1));
-        boolean either = day.past().isBefore(today) && day.future().isAfter(today) && !began;
+        boolean either = day.past().isBefore(today)
+                && day.future().isAfter(today)
+                && !began
+                && day.future().isBefore(today.plusDays(SOON));
         return day.past().isAfter(today) || either;
     }
 
@@ -104,8 +114,13 @@ public final class Statements {
             DaySaid day = WhenTold.said(passage, clause);
             withoutCrop(passage, clause, before).forEach(one -> told.add(finished(passage, clause, one, day)));
         }
+        if (told.size() == 1 && told.get(0).event().what() == What.RAIN) {
+            return OnAnotherDay.rains(passage, clause, told.get(0));
+        }
         if (told.size() == 1 && told.get(0).event().count() != null) {
-            told.addAll(OnAnotherDay.of(passage, clause, told.get(0)));
+            List<Told> again = OnAnotherDay.of(passage, clause, told.get(0));
+            told.set(0, again.isEmpty() ? told.get(0) : OnAnotherDay.first(passage, clause, told.get(0)));
+            told.addAll(again);
         }
         return told;
     }
@@ -126,7 +141,10 @@ public final class Statements {
         }
         Event event = Event.of(what, null, crop.single() || crop.certain() ? crop.crop() : null, null)
                 .withVariety(crop.variety())
-                .withCount(what == What.RAIN ? null : particulars.count(passage, clause, crop))
+                .withCount(
+                        what == What.RAIN || what == What.SOIL_CHECKED
+                                ? null
+                                : particulars.count(passage, clause, crop))
                 .withDetail(clause.action().detail());
         event = particulars.withAmount(event, passage, clause, crop);
         if (what == What.NOTE && clause.action().detail() == null) {
@@ -165,14 +183,15 @@ public final class Statements {
 
     /** A sowing begins a planting of its own. */
     private Told begun(Told told, Passage passage, Clause clause, CropSaid crop) {
-        Told placed = told.with(Particulars.withPlace(told.event(), passage, clause, crop));
+        Event aged = SeedTold.aged(told.event(), passage, clause, crop);
+        Told placed = told.with(Particulars.withPlace(aged, passage, clause, crop));
         if (crop.single() || crop.certain()) {
             return placed;
         }
         return placed.oneOfCrops(crop.crops());
     }
 
-    private static Told withPlantings(Told told, List<Planting> fitting, CropSaid crop, Passage passage) {
+    static Told withPlantings(Told told, List<Planting> fitting, CropSaid crop, Passage passage) {
         if (fitting.isEmpty()) {
             return crop.single() || crop.certain() ? told : told.oneOfCrops(crop.crops());
         }
@@ -211,7 +230,10 @@ public final class Statements {
         if (what == What.NOTE && clause.action().detail() != null) {
             return new Unnamed(passage, clause, before).seen(Told.of(event, from, to));
         }
-        if (what == What.TEMPERATURE || what.ofThePlot() || what == What.NOTE || what == What.SOIL_CHECKED) {
+        if (what == What.NOTE) {
+            return List.of(Notes.told(PlotEvents.told(event, passage, clause), passage, clause));
+        }
+        if (what == What.TEMPERATURE || what.ofThePlot() || what == What.SOIL_CHECKED) {
             return List.of(Told.of(PlotEvents.told(event, passage, clause), from, to));
         }
         event = event.withCount(particulars.loose(passage, clause, passage.counts(clause.from(), clause.to())));

@@ -4,6 +4,7 @@ import bothy.garden.Event;
 import bothy.garden.Planting;
 import bothy.garden.What;
 import bothy.reading.said.Clause;
+import bothy.reading.said.CropSaid;
 import bothy.reading.said.Passage;
 import bothy.reading.said.PlaceSaid;
 import java.util.ArrayList;
@@ -13,7 +14,7 @@ import java.util.Set;
 /** What a clause without a crop is about: what was just named, "they", "the greenhouse ones", everything, or the one planting there is. */
 final class Unnamed {
     private static final Set<String> POINTING =
-            Set.of("they", "them", "it", "these", "those", "ones", "both", "all", "this", "that", "one");
+            Set.of("they", "them", "it", "these", "those", "ones", "both", "all", "this", "that", "one", "lot");
     private final Passage passage;
     private final Clause clause;
     private final List<Told> before;
@@ -34,6 +35,15 @@ final class Unnamed {
         List<Told> carried = carried(told);
         if (!carried.isEmpty()) {
             return carried;
+        }
+        CropSaid named = namedBefore();
+        if (named != null && points()) {
+            return List.of(Statements.withPlantings(
+                            told.with(told.event().withPlanting(null, named.crop())),
+                            PlantingsMeant.of(named, passage, clause, false),
+                            named,
+                            passage)
+                    .assuming("crop"));
         }
         List<Planting> placed = placed(growing);
         if (!placed.isEmpty()) {
@@ -59,6 +69,10 @@ final class Unnamed {
     }
 
     private Told alone(Told told, List<Planting> growing, boolean ofAll) {
+        List<String> spokenOf = passage.situation().crops();
+        if (spokenOf.size() == 1 && (points() || !ofAll)) {
+            return told.with(told.event().withPlanting(null, spokenOf.get(0))).assuming("crop");
+        }
         if (growing.size() == 1 && told.event().what() != What.SOWN) {
             return one(told, growing.get(0)).assuming("crop");
         }
@@ -69,6 +83,16 @@ final class Unnamed {
             return told.oneOfCrops(List.of());
         }
         return told.oneOf(growing);
+    }
+
+    /** "Onion tops bent over, lifted the lot": the one crop named before in the sentence, {@code null} when it is not one. */
+    private CropSaid namedBefore() {
+        List<CropSaid> named = Passage.within(
+                        passage.crops(), clause.sentence()[0], clause.action().start())
+                .stream()
+                .filter(crop -> !crop.thing() && (crop.single() || crop.certain()))
+                .toList();
+        return named.stream().map(CropSaid::crop).distinct().count() == 1 ? named.get(0) : null;
     }
 
     /** "Planted out the squash and watered them in." */

@@ -7,6 +7,7 @@ import bothy.reading.said.Clause;
 import bothy.reading.said.CropSaid;
 import bothy.reading.said.Passage;
 import bothy.reading.said.PlaceSaid;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 
@@ -36,6 +37,71 @@ final class WhatMeant {
             "loft",
             "cellar",
             "larder");
+    private static final Set<What> SCATTERED = EnumSet.of(What.WATERED, What.MOVED, What.PROTECTED, What.FED);
+    private static final Set<String> PUTTING = Set.of(
+            "put",
+            "popped",
+            "pop",
+            "stuck",
+            "sprinkled",
+            "sprinkle",
+            "scattered",
+            "shook",
+            "dropped",
+            "spread",
+            "shoved",
+            "bunged",
+            "chucked",
+            "threw",
+            "tossed",
+            "moved",
+            "set",
+            "laid",
+            "pushed",
+            "pressed",
+            "poked");
+    private static final Set<What> KEPT = EnumSet.of(What.STORED, What.MOVED, What.SUPPORTED);
+    private static final int CURE_REACH = 5;
+    private static final Set<String> ANIMALS = Set.of(
+            "pigeon",
+            "pigeons",
+            "bird",
+            "birds",
+            "cat",
+            "cats",
+            "dog",
+            "dogs",
+            "fox",
+            "foxes",
+            "rabbit",
+            "rabbits",
+            "blackbird",
+            "blackbirds",
+            "crow",
+            "crows",
+            "rook",
+            "rooks",
+            "squirrel",
+            "squirrels",
+            "badger",
+            "badgers",
+            "mouse",
+            "mice",
+            "rat",
+            "rats",
+            "slug",
+            "slugs",
+            "snails",
+            "deer",
+            "hens",
+            "chickens",
+            "possum",
+            "possums",
+            "monkey",
+            "monkeys",
+            "parrots",
+            "cockatoos",
+            "toddler");
     private static final Set<String> POTTED = Set.of("pot", "pots", "plants", "plant", "seedlings", "tray", "trays");
     private final CropNames cropNames;
 
@@ -74,6 +140,18 @@ final class WhatMeant {
         String action = clause.action().action();
         if (!action.equals("planted")) {
             What what = What.of(action).orElse(What.NOTE);
+            if (SCATTERED.contains(what) && seedPut(passage, clause, crop)) {
+                return What.SOWN;
+            }
+            if (KEPT.contains(what) && toCure(passage, clause)) {
+                return What.CURED;
+            }
+            if (what == What.SUPPORTED && hungUp(passage, clause, crop)) {
+                return What.STORED;
+            }
+            if (what == What.HARVESTED && (cleared(passage, clause, crop) || byAnimal(passage, clause))) {
+                return What.DIED;
+            }
             boolean put = what == What.MOVED
                     && passage.word(clause.action().words().nextSetBit(0)).equals("put");
             if (put && says(passage, clause, Set.of("slips", "plants", "seedlings", "plugs", "transplants"))) {
@@ -83,6 +161,61 @@ final class WhatMeant {
             return what == What.PLANTED_OUT ? seed ? What.SOWN : transplanted(passage, clause) : what;
         }
         return planted(passage, clause, crop);
+    }
+
+    /** "Sprinkled some rocket seed", "put 5 squash seeds in the propagator". */
+    private static boolean seedPut(Passage passage, Clause clause, CropSaid crop) {
+        boolean seed = crop != null
+                && Set.of("seed", "seeds", "pips").contains(passage.word(crop.end()))
+                && !passage.word(crop.end() + 1).equals("tray");
+        return seed && PUTTING.contains(passage.word(clause.action().words().nextSetBit(0)));
+    }
+
+    /** "Strung the onions up in the shed": not the plants but what they bore. */
+    private boolean hungUp(Passage passage, Clause clause, CropSaid crop) {
+        return crop != null
+                && cropNames.hung(crop.crop())
+                && Set.of("strung", "string", "hung", "hang", "tied", "tie", "stringing", "tying")
+                        .contains(passage.word(clause.action().words().nextSetBit(0)));
+    }
+
+    /** "Hung in the porch to cure", "put in the greenhouse to dry". */
+    private static boolean toCure(Passage passage, Clause clause) {
+        for (int at = clause.action().start();
+                at < Math.min(passage.size() - 1, clause.action().end() + CURE_REACH);
+                at++) {
+            if (passage.tokens().get(at).endsSentence()) {
+                return false;
+            }
+            if (passage.word(at).equals("to")
+                    && Set.of("cure", "dry", "harden").contains(passage.word(at + 1))
+                    && !passage.word(at + 2).equals("off")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "A pigeon pulled up 12 of my onions". */
+    private static boolean byAnimal(Passage passage, Clause clause) {
+        int verb = clause.action().words().nextSetBit(0);
+        return clause.from() < verb
+                && ANIMALS.contains(passage.word(verb - 1))
+                && clause.action().form() == bothy.reading.text.Conjugation.Form.PAST;
+    }
+
+    /** "Pulled up the courgettes", "pulled up all the plants": who wants fruit pulls the plants when they are done. */
+    private boolean cleared(Passage passage, Clause clause, CropSaid crop) {
+        boolean up = Set.of("pulled", "pull", "pulling", "ripped", "yanked", "dug")
+                        .contains(passage.word(clause.action().words().nextSetBit(0)))
+                && clause.action().words().cardinality() > 1;
+        up |= passage.word(clause.action().words().nextSetBit(0)).equals("cut")
+                && says(passage, clause, Set.of("down"))
+                && !says(passage, clause, Set.of("flower", "flowers", "haulms", "foliage"));
+        boolean weighed = Passage.within(passage.quantities(), clause.from(), clause.to()).stream()
+                .anyMatch(quantity -> quantity.unit().equals("kg"));
+        boolean plants = says(passage, clause, Set.of("plants", "vines", "haulms", "stumps"));
+        return up && !weighed && (crop == null ? plants : cropNames.fruiting(crop.crop()));
     }
 
     /** "Transplanted into pots" is potting on, not planting out. */
@@ -99,6 +232,9 @@ final class WhatMeant {
     private What planted(Passage passage, Clause clause, CropSaid crop) {
         if (says(passage, clause, SEED) || crop != null && crop.canMean("garlic")) {
             return What.SOWN;
+        }
+        if (toCure(passage, clause)) {
+            return What.CURED;
         }
         boolean young = says(passage, clause, PLANTS);
         boolean nursery = Passage.within(passage.places(), clause.from(), clause.to()).stream()

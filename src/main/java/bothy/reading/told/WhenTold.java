@@ -8,6 +8,7 @@ import bothy.reading.text.Conjugation.Form;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Set;
 
 /** The day on which something told happened. */
 final class WhenTold {
@@ -16,15 +17,23 @@ final class WhenTold {
     /** With its year told it may lie as far back as a whole season, in days. */
     static final int A_SEASON = 400;
 
+    /** "Entry for 16 May.": so many words may lead a day that stands by itself. */
+    private static final int LEADING_WORDS = 4;
+
     private WhenTold() {}
 
     /** The day told for a clause: in it, at the head or the end of its sentence, or at the head of the message; else {@code null}. */
     static DaySaid said(Passage passage, Clause clause) {
         List<DaySaid> own = Passage.within(passage.days(), clause.from(), clause.to()).stream()
-                .filter(day -> !clause.inRelative(day.start()))
+                .filter(day -> !clause.inRelative(day.start()) && !toCome(passage, clause, day))
                 .toList();
         if (!own.isEmpty()) {
-            return nearest(own, clause);
+            // "Don't know when exactly, early April-ish": who says so is to be asked.
+            return own.stream()
+                    .filter(day -> day.sort() == DaySaid.Sort.UNKNOWN
+                            && own.stream().allMatch(other -> other == day || other.sort() == DaySaid.Sort.ABOUT))
+                    .findFirst()
+                    .orElseGet(() -> nearest(own, clause));
         }
         List<DaySaid> sentence = Passage.within(passage.days(), clause.sentence()[0], clause.sentence()[1]).stream()
                 .filter(day -> !clause.inRelative(day.start()))
@@ -46,10 +55,38 @@ final class WhenTold {
                     .orElse(null);
             return earlier;
         }
-        DaySaid first = passage.days().isEmpty() ? null : passage.days().get(0);
-        return first != null && first.start() <= 1 && clause.sentence()[0] > 0 && heading(passage, first)
-                ? first
-                : null;
+        return heading(passage, clause.sentence()[0]);
+    }
+
+    /** "Saturday: sowed peas. Fed the toms.", "18/5 plot 14. Leeks dibbed in.": the day at the head of a sentence before. */
+    private static DaySaid heading(Passage passage, int before) {
+        DaySaid heading = null;
+        for (int[] sentence : passage.sentences()) {
+            List<DaySaid> days = Passage.within(passage.days(), sentence[0], sentence[1]);
+            if (sentence[0] >= before || days.isEmpty()) {
+                continue;
+            }
+            DaySaid first = days.get(0);
+            boolean alone =
+                    Passage.within(passage.actions(), sentence[0], sentence[1]).isEmpty();
+            boolean bare = alone
+                    && Passage.within(passage.crops(), sentence[0], sentence[1]).isEmpty();
+            if (first.start() - sentence[0] <= (bare ? LEADING_WORDS : 1) && (alone || marked(passage, first))) {
+                heading = first;
+            }
+        }
+        return heading;
+    }
+
+    /** "Half a kilo picked, more tomorrow": the day after the comma is of what is still to come. */
+    private static boolean toCome(Passage passage, Clause clause, DaySaid day) {
+        boolean ahead = day.known() && day.past().isAfter(passage.situation().today());
+        for (int at = clause.action().end(); ahead && at < day.start(); at++) {
+            if (Set.of(",", "and", "but", "-", "(").contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The day told for one of several crops: the one after its name, before the next crop's. */
@@ -88,8 +125,7 @@ final class WhenTold {
         return day.start() - start <= 2;
     }
 
-    /** "Saturday: sowed peas. Fed the toms." */
-    private static boolean heading(Passage passage, DaySaid day) {
+    private static boolean marked(Passage passage, DaySaid day) {
         return day.end() < passage.size() && List.of(":", "-", ",", "\n", ".").contains(passage.word(day.end()));
     }
 

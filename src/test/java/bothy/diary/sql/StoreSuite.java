@@ -10,6 +10,7 @@ import bothy.garden.Entry;
 import bothy.garden.Event;
 import bothy.garden.Incoming;
 import bothy.garden.Logged;
+import bothy.garden.Normals;
 import bothy.garden.Outgoing;
 import bothy.garden.Reply;
 import bothy.garden.SettingChange;
@@ -18,8 +19,10 @@ import bothy.garden.WeatherDay;
 import bothy.garden.What;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -152,6 +155,34 @@ abstract class StoreSuite {
         assertThat(store.<List<WeatherDay>>write(SCHOOL, page -> page.weather("51.00 0.00", day.plusDays(1))))
                 .containsExactly(unsure);
         assertThat(store.<List<WeatherDay>>write("telegram:other", page -> page.weather("51.00 0.00", day)))
+                .isEmpty();
+    }
+
+    @Test
+    void normals_are_kept_by_place_and_go_with_all_else() {
+        Normals normals = new Normals(
+                2012,
+                2015,
+                new Normals.Frost(MonthDay.of(2, 9), MonthDay.of(3, 2), MonthDay.of(3, 23), 16.0, 4, 0),
+                null,
+                List.of(new Normals.OfMonth(6, 4, 33.2, 11.4, 21.5, List.of(493.0, 433.0))));
+
+        store.write(SCHOOL, page -> {
+            page.keepNormals("", new Normals(2001, 2002, null, null, List.of()));
+            page.keepNormals("", normals);
+            return null;
+        });
+        reopen();
+
+        assertThat(store.<Optional<Normals>>write(SCHOOL, page -> page.normals("")))
+                .contains(normals);
+        assertThat(store.<Optional<Normals>>write(SCHOOL, page -> page.normals("51.00 0.00")))
+                .isEmpty();
+        store.write(SCHOOL, page -> {
+            page.forget();
+            return null;
+        });
+        assertThat(store.<Optional<Normals>>write(SCHOOL, page -> page.normals("")))
                 .isEmpty();
     }
 

@@ -1,0 +1,149 @@
+package bothy.advice;
+
+import bothy.advice.facts.Frosts;
+import bothy.advice.facts.Latest;
+import bothy.advice.facts.Outlook;
+import bothy.agronomy.Season;
+import bothy.almanac.Range;
+import bothy.almanac.Sheet;
+import bothy.garden.Planting;
+import bothy.garden.What;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** When one planting may be harvested, and until when a sowing still ripens: by degree days where the warmth is known, else by days. */
+final class Harvesting {
+    /** A last day of sowing further ahead than this is next season's: this season's is past. */
+    private static final int SEASON_AHEAD_DAYS = 200;
+    /** What takes longer than this from sowing to harvest is not hurried by the frost. Common practice. */
+    private static final int OVER_WINTER_DAYS = 180;
+
+    private final Planting planting;
+    private final Sheet sheet;
+    private final Map<What, Latest> latest;
+    private final Frosts frosts;
+    private final LocalDate today;
+    private final Ripening ripening;
+
+    /** @param ripening how the crop ripens by warmth, {@code null} to go by days */
+    Harvesting(
+            Planting planting,
+            Sheet sheet,
+            Map<What, Latest> latest,
+            Frosts frosts,
+            LocalDate today,
+            Ripening ripening) {
+        this.planting = planting;
+        this.sheet = sheet;
+        this.latest = latest;
+        this.frosts = frosts;
+        this.today = today;
+        this.ripening = ripening;
+    }
+
+    /** The last day on which a sowing can still ripen before the first autumn frost. */
+    Optional<Outlook> latestSowing() {
+        Sheet.Harvest harvest = sheet.harvest();
+        boolean hardy = sheet.growth() != null && sheet.growth().hardiness() == Sheet.Hardiness.HARDY;
+        if (harvest == null || harvest.daysFromSowing() == null) {
+            return Optional.empty();
+        }
+        // A hardy crop goes on ripening for some weeks after the first frost. Common practice: four.
+        LocalDate end = hardy ? frosts.firstAutumn().plusWeeks(4) : frosts.firstAutumn();
+        // Just before the end, so that the order of the frosts, which a grower may tell oddly, does not matter here.
+        LocalDate byDays = new Season(end.minusDays(1), end)
+                .lastSowing(days(harvest.daysFromSowing().middle()), 0, slack(harvest));
+        LocalDate last = byWarmth(harvest, end).orElse(byDays);
+        if (last.isAfter(today.plusDays(SEASON_AHEAD_DAYS))) {
+            last = last.minusYears(1);
+        }
+        return Optional.of(new Outlook(planting.id(), What.SOWN, "latest", last.minusDays(14), last, frosts.told()));
+    }
+
+    /** By degree days, which slow down in autumn by themselves; what is raised under cover has its weeks there before. */
+    private Optional<LocalDate> byWarmth(Sheet.Harvest harvest, LocalDate end) {
+        if (ripening == null || harvest.daysFromSowing().middle() > OVER_WINTER_DAYS) {
+            return Optional.empty();
+        }
+        boolean raised = harvest.daysFromPlantingOut() != null
+                && sheet.sowing() != null
+                && sheet.sowing().where() == Sheet.Where.INDOORS
+                && sheet.sowing().weeksToPlantingOut() != null;
+        Range days = raised ? harvest.daysFromPlantingOut() : harvest.daysFromSowing();
+        long indoors =
+                raised ? Math.round(7 * sheet.sowing().weeksToPlantingOut().middle()) : 0;
+        return ripening.lastBeginning(end, ripening.needed(days.middle(), days, !raised))
+                .map(day -> day.minusDays(indoors));
+    }
+
+    /** Days shorten for what would ripen in autumn; a crop that stands over winter has its own time. */
+    private static int slack(Sheet.Harvest harvest) {
+        return harvest.daysFromSowing().middle() > OVER_WINTER_DAYS ? 0 : Season.AUTUMN_SLACK_DAYS;
+    }
+
+    private static int days(double days) {
+        return (int) Math.max(10, Math.min(400, Math.round(days)));
+    }
+
+    /** When the first may be picked, and when again. */
+    List<Outlook> harvest() {
+        List<Outlook> found = new ArrayList<>();
+        Latest flower = latest.getOrDefault(What.FRUIT_SET, latest.get(What.FLOWERING));
+        Range ripe = sheet.flowering() == null ? null : sheet.flowering().daysToRipe();
+        Latest out = latest.get(What.PLANTED_OUT);
+        Sheet.Harvest harvest = sheet.harvest();
+        if (flower != null && ripe != null) {
+            found.add(after(What.HARVESTED, "flower", flower.first(), ripe, true));
+        } else if (harvest != null && harvest.daysFromSowing() != null && planting.begun() != null && notBought()) {
+            boolean inPlace = out == null;
+            Range days = inPlace ? warmed(planting.begun(), harvest.daysFromSowing(), true) : harvest.daysFromSowing();
+            if (!inPlace && harvest.daysFromPlantingOut() != null && ripening != null) {
+                found.add(after(
+                        What.HARVESTED,
+                        "sowing",
+                        out.first(),
+                        warmed(out.first(), harvest.daysFromPlantingOut(), false),
+                        true));
+            } else {
+                found.add(after(What.HARVESTED, "sowing", planting.begun(), days, true));
+            }
+        } else if (harvest != null && harvest.daysFromPlantingOut() != null && out != null) {
+            found.add(after(
+                    What.HARVESTED,
+                    "planting-out",
+                    out.first(),
+                    warmed(out.first(), harvest.daysFromPlantingOut(), false),
+                    true));
+        }
+        Latest picked = latest.get(What.HARVESTED);
+        if (picked != null && harvest != null && harvest.pickEveryDays() != null) {
+            LocalDate next = picked.on().plusDays(Math.round(harvest.pickEveryDays()));
+            found.add(new Outlook(planting.id(), What.HARVESTED, "again", next, next.plusDays(2), true));
+        }
+        return found;
+    }
+
+    /** The days of the sheet as the warmth of this year and place makes them. */
+    private Range warmed(LocalDate begun, Range days, boolean fromSowing) {
+        return ripening == null || days.middle() > OVER_WINTER_DAYS
+                ? days
+                : ripening.daysFrom(begun, days, fromSowing).orElse(days);
+    }
+
+    private boolean notBought() {
+        return planting.start() != Planting.Start.PLANT;
+    }
+
+    private Outlook after(What what, String how, LocalDate start, Range days, boolean told) {
+        return new Outlook(
+                planting.id(),
+                what,
+                how,
+                start.plusDays(Math.round(days.low())),
+                start.plusDays(Math.round(days.high())),
+                told);
+    }
+}

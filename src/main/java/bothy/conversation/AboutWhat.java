@@ -1,0 +1,142 @@
+package bothy.conversation;
+
+import bothy.garden.Doubt;
+import bothy.garden.Doubt.Choice;
+import bothy.garden.Event;
+import bothy.garden.Garden;
+import bothy.garden.Heard;
+import bothy.garden.Inquiry;
+import bothy.garden.Kind;
+import bothy.garden.Logged;
+import bothy.garden.Planting;
+import bothy.garden.Question;
+import bothy.replying.Replier;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+
+/** What a question that names no crop is about: what the same message told of, else what was talked about last, else all there is. */
+final class AboutWhat {
+    private static final int MOST_CHOICES = 6;
+
+    /** Who talked of more crops than these is asked which one is meant. */
+    private static final int MOST_MEANT = 2;
+
+    /** Questions that have an answer for the whole plot. */
+    private static final Set<Question> PLOT = EnumSet.of(
+            Question.TO_DO, Question.STATUS, Question.NEXT, Question.WHAT_TO_GROW, Question.WHY, Question.COMPARE);
+
+    private static final Set<Question> OF_ALL = EnumSet.of(Question.WHEN_WATER, Question.HOW_MUCH_WATER);
+
+    private static final String NEXT_YEAR = "next-year";
+    private static final Set<String> OF_PLANTS = Set.of(NEXT_YEAR, "temperature", "normal");
+    private final Garden garden;
+    private final Memory memory;
+    private final List<String> told;
+    private final LocalDate today;
+
+    AboutWhat(Garden garden, Memory memory, List<Logged> written, LocalDate today) {
+        this.today = today;
+        this.garden = garden;
+        this.memory = memory;
+        this.told = written.stream()
+                .map(Logged::entry)
+                .filter(Event.class::isInstance)
+                .map(entry -> ((Event) entry).planting())
+                .filter(Objects::nonNull)
+                .distinct()
+                .toList();
+    }
+
+    /** The same message with its questions about what they mean; one that may mean several crops is asked back. */
+    Heard settled(Heard heard, Replier replier) {
+        List<Inquiry> settled = new ArrayList<>();
+        Inquiry open = null;
+        for (Inquiry inquiry : heard.inquiries()) {
+            Inquiry meant = namesNone(inquiry) && needsACrop(inquiry) ? meant(inquiry) : inquiry;
+            if (namesNone(meant) && needsACrop(meant)) {
+                open = meant;
+            }
+            settled.add(meant);
+        }
+        if (open == null || heard.doubt() != null || crops().size() < 2 || settled.size() > 1) {
+            return heard.asking(settled);
+        }
+        return heard.asking(List.of()).withDoubt(whichCrop(open, replier));
+    }
+
+    private Doubt whichCrop(Inquiry open, Replier replier) {
+        List<Choice> choices = new ArrayList<>();
+        crops().forEach((crop, plantings) -> choices.add(new Choice(
+                replier.named(crop, garden, today),
+                crop,
+                Heard.nothing(Kind.QUESTION).asking(List.of(open.ofCrop(crop).about(plantings))))));
+        return new Doubt(
+                Doubt.About.WHICH_CROP,
+                Map.of(),
+                choices.size() > MOST_CHOICES ? choices.subList(0, MOST_CHOICES) : choices,
+                null);
+    }
+
+    private Map<String, List<String>> crops() {
+        Map<String, List<String>> crops = new LinkedHashMap<>();
+        for (Planting planting : garden.growing()) {
+            crops.computeIfAbsent(planting.crop(), crop -> new ArrayList<>()).add(planting.id());
+        }
+        return crops;
+    }
+
+    private Inquiry meant(Inquiry inquiry) {
+        if (NEXT_YEAR.equals(inquiry.topic())) {
+            return about(
+                    inquiry,
+                    garden.plantings().stream()
+                            .filter(planting ->
+                                    planting.begun() != null && planting.begun().isAfter(today.minusYears(1)))
+                            .map(Planting::id)
+                            .toList());
+        }
+        List<String> growing = garden.growing().stream().map(Planting::id).toList();
+        for (List<String> likely : List.of(told, memory.mentioned())) {
+            List<String> known = likely.stream().filter(growing::contains).toList();
+            if (!known.isEmpty() && (cropsOf(known).size() <= MOST_MEANT || OF_ALL.contains(inquiry.question()))) {
+                return about(inquiry, known);
+            }
+        }
+        if (memory.crops().size() == 1) {
+            return inquiry.ofCrop(memory.crops().get(0));
+        }
+        return crops().size() == 1 || OF_ALL.contains(inquiry.question()) ? about(inquiry, growing) : inquiry;
+    }
+
+    private Inquiry about(Inquiry inquiry, List<String> plantings) {
+        List<String> crops = cropsOf(plantings);
+        return inquiry.ofCrop(crops.size() == 1 ? crops.get(0) : null).about(plantings);
+    }
+
+    private List<String> cropsOf(List<String> plantings) {
+        return plantings.stream()
+                .flatMap(id -> garden.planting(id).stream())
+                .map(Planting::crop)
+                .distinct()
+                .toList();
+    }
+
+    private static boolean namesNone(Inquiry inquiry) {
+        return inquiry.crop() == null && inquiry.plantings().isEmpty();
+    }
+
+    private static boolean needsACrop(Inquiry inquiry) {
+        boolean frost = inquiry.question() == Question.SAFE && "frost".equals(inquiry.topic());
+        boolean can = inquiry.label() != null;
+        boolean compost = inquiry.question() == Question.HOW_MANY_FIT && "compost".equals(inquiry.topic());
+        boolean matter = inquiry.question() == Question.OTHER
+                && (inquiry.topic() == null || !OF_PLANTS.contains(inquiry.topic()));
+        return !PLOT.contains(inquiry.question()) && !frost && !can && !compost && !matter;
+    }
+}

@@ -1,0 +1,130 @@
+package bothy.reading;
+
+import bothy.garden.Inquiry;
+import bothy.garden.Question;
+import bothy.garden.Units;
+import bothy.reading.said.ActionSaid;
+import bothy.reading.said.NumberSaid;
+import bothy.reading.said.Passage;
+import bothy.reading.said.Quantity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/** Frost that is told to come ("low of 35 tonight", "forecast says minus 1"): nothing to write down, but asking what to do about it. */
+final class FrostToCome {
+    /** Radiation frost on leaves comes with air at 4 °C (40 °F) some way above them. */
+    private static final double RISKY_C = 4.5;
+
+    private static final double RISKY_F = 40;
+    private static final Set<String> FROST = Set.of("frost", "frosts", "freeze", "freezing", "frosty", "freezes");
+    private static final Set<String> COLD = Set.of(
+            "low",
+            "lows",
+            "minus",
+            "min",
+            "minimum",
+            "down",
+            "drop",
+            "drops",
+            "dropping",
+            "dip",
+            "dipping",
+            "below",
+            "forecast",
+            "sub",
+            "subzero",
+            "zero",
+            "temps",
+            "temp",
+            "temperature",
+            "degrees",
+            "cold",
+            "going",
+            "falling");
+    private static final Set<String> TO_COME = Set.of(
+            "tonight",
+            "will",
+            "tomorrow",
+            "forecast",
+            "forecasting",
+            "forecasted",
+            "coming",
+            "due",
+            "expected",
+            "predicted",
+            "warning",
+            "warnings",
+            "giving",
+            "likely",
+            "possible",
+            "expecting",
+            "predicting",
+            "weekend",
+            "later");
+    private static final Set<String> BEEN =
+            Set.of("had", "was", "were", "got", "last", "went", "dropped", "fell", "did", "hit");
+    private static final Set<String> WEATHER = Set.of("frost", "temperature", "rain");
+
+    private FrostToCome() {}
+
+    static boolean in(Passage passage, int[] sentence) {
+        boolean toCome = says(passage, sentence, TO_COME);
+        boolean been =
+                says(passage, sentence, BEEN) || says(passage, sentence, Set.of("past", "after", "until", "before"));
+        return toCome
+                && !been
+                && (says(passage, sentence, FROST) || says(passage, sentence, COLD) && cold(passage, sentence));
+    }
+
+    private static boolean cold(Passage passage, int[] sentence) {
+        List<Quantity> degrees = Passage.within(passage.quantities(), sentence[0], sentence[1]).stream()
+                .filter(Quantity::degrees)
+                .toList();
+        if (!degrees.isEmpty()) {
+            return degrees.stream()
+                    .anyMatch(one -> one.unit().equals("°") ? risky(one.value(), passage) : one.value() <= RISKY_C);
+        }
+        return Passage.within(passage.numbers(), sentence[0], sentence[1]).stream()
+                .mapToDouble(NumberSaid::value)
+                .anyMatch(number -> risky(number, passage));
+    }
+
+    /** Bare degrees are the grower's own. */
+    private static boolean risky(double degrees, Passage passage) {
+        boolean fahrenheit = passage.situation().grower().units() == Units.US;
+        return degrees <= (fahrenheit ? RISKY_F : RISKY_C);
+    }
+
+    private static boolean says(Passage passage, int[] sentence, Set<String> words) {
+        for (int at = sentence[0]; at < sentence[1]; at++) {
+            if (words.contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The message without the weather of this sentence, which has not been. */
+    static Passage unwritten(Passage passage, int[] sentence) {
+        List<ActionSaid> kept = new ArrayList<>(passage.actions());
+        Predicate<ActionSaid> weather = action ->
+                WEATHER.contains(action.action()) && action.start() >= sentence[0] && action.end() <= sentence[1];
+        kept.removeIf(weather);
+        return passage.with(kept);
+    }
+
+    /** The question that it comes to. */
+    static Inquiry asked() {
+        return Inquiry.of(Question.SAFE, null, List.of()).withTopic("frost");
+    }
+
+    /** The same where the sentence itself asks, unless it asks of something else. */
+    static Inquiry asked(Inquiry own) {
+        boolean whetherBad = own.question() == Question.OTHER
+                && (own.topic() == null || own.topic().equals("normal"));
+        boolean whetherSafe = own.question() == Question.SAFE || whetherBad;
+        return whetherSafe ? own.asking(Question.SAFE).withTopic("frost") : own;
+    }
+}

@@ -1,0 +1,121 @@
+package bothy.reading;
+
+import bothy.reading.said.ActionSaid;
+import bothy.reading.said.Clause;
+import bothy.reading.said.CropSaid;
+import bothy.reading.said.DaySaid;
+import bothy.reading.said.Mood;
+import bothy.reading.said.Passage;
+import bothy.reading.said.Quantity;
+import bothy.reading.text.Conjugation.Form;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Set;
+
+/** A sentence of nothing but weights and crops is a picking: "two pounds of tomatoes today, 400 g of beans". */
+final class Weighed {
+    private static final Set<String> BESIDE = Set.of(
+            "of",
+            "the",
+            "my",
+            "our",
+            "ripe",
+            "fresh",
+            "nice",
+            "lovely",
+            "big",
+            "small",
+            "more",
+            "another",
+            "from",
+            "off",
+            "plot",
+            "garden",
+            "plants",
+            "plus",
+            "and",
+            ",",
+            ":",
+            "-",
+            "(",
+            ")",
+            "total",
+            "in",
+            "all",
+            "already",
+            "about",
+            "nearly",
+            "over",
+            "just",
+            "some",
+            "good",
+            "first",
+            "last",
+            "next",
+            "lot",
+            "then",
+            "also",
+            "too",
+            "so",
+            "far",
+            "altogether",
+            "bag",
+            "bowl",
+            "basket",
+            "bucket",
+            "little",
+            "few",
+            "a",
+            "came",
+            "to",
+            "is",
+            "was",
+            "were",
+            "tonight's",
+            "today's",
+            "haul",
+            "yield",
+            "picking",
+            "harvest",
+            "weighed",
+            "weighing",
+            "at",
+            "on",
+            "yet");
+
+    private Weighed() {}
+
+    static List<Clause> picked(Passage passage, int[] sentence) {
+        List<CropSaid> crops = Passage.within(passage.crops(), sentence[0], sentence[1]);
+        List<Quantity> weights = Passage.within(passage.quantities(), sentence[0], sentence[1]);
+        List<DaySaid> days = Passage.within(passage.days(), sentence[0], sentence[1]);
+        boolean fits = !crops.isEmpty()
+                && !weights.isEmpty()
+                && crops.stream().noneMatch(CropSaid::thing)
+                && weights.stream().allMatch(weight -> weight.unit().equals("kg"))
+                && days.stream()
+                        .allMatch(day -> !day.known()
+                                || !day.past().isAfter(passage.situation().today()))
+                && nothingElse(passage, sentence);
+        if (!fits) {
+            return List.of();
+        }
+        int at = sentence[0];
+        ActionSaid picking = new ActionSaid(at, at, "harvested", Form.PAST, false, null, new BitSet());
+        return List.of(new Clause(picking, at, sentence[1], sentence, crops, Mood.DONE, -1));
+    }
+
+    private static boolean nothingElse(Passage passage, int[] sentence) {
+        for (int at = sentence[0]; at < sentence[1]; at++) {
+            int token = at;
+            boolean told = passage.crops().stream().anyMatch(crop -> crop.covers(token))
+                    || passage.quantities().stream().anyMatch(weight -> weight.covers(token))
+                    || passage.numbers().stream().anyMatch(number -> number.covers(token))
+                    || passage.days().stream().anyMatch(day -> day.covers(token));
+            if (!told && !BESIDE.contains(passage.word(at))) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

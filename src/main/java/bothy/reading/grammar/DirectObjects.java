@@ -1,0 +1,144 @@
+package bothy.reading.grammar;
+
+import bothy.reading.said.ActionSaid;
+import bothy.reading.said.CropSaid;
+import bothy.reading.said.Passage;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Of the crops in the stretch of a doing those that it was done to: not the ones that only tell where ("between the broccoli rows") and
+ * not those of which something else is told ("sowed carrots, the leaves on my kale are purple").
+ */
+final class DirectObjects {
+    private static final Set<String> WHERE = Set.of(
+            "between",
+            "beside",
+            "besides",
+            "alongside",
+            "behind",
+            "under",
+            "underneath",
+            "beneath",
+            "near",
+            "among",
+            "amongst",
+            "opposite",
+            "against",
+            "where",
+            "round",
+            "around",
+            "by",
+            "beyond",
+            "past",
+            "replacing",
+            "following",
+            "after",
+            "before",
+            "than",
+            "like");
+    /** The last words of "next to", "instead of", "in front of", "at the foot of", "out of the way of". */
+    private static final Set<String> WHERE_OF =
+            Set.of("instead", "front", "place", "foot", "side", "end", "top", "way", "edge");
+
+    private static final Set<String> WHERE_TO = Set.of("next", "close", "adjacent", "due", "thanks", "opposite");
+    private static final Set<String> SMALL = Set.of(
+            "the",
+            "my",
+            "our",
+            "those",
+            "these",
+            "a",
+            "an",
+            "some",
+            "row",
+            "rows",
+            "of",
+            "bed",
+            "old",
+            "last",
+            "two",
+            "first",
+            "second",
+            "young",
+            "tall",
+            "existing",
+            "other",
+            "both",
+            "all");
+    private static final Set<String> PLACING = Set.of(
+            "sown",
+            "planted",
+            "planted-out",
+            "pricked-out",
+            "potted-on",
+            "moved",
+            "harvested",
+            "thinned",
+            "emerged",
+            "died",
+            "stored",
+            "cured",
+            "flowering");
+    private static final Set<String> FINITE =
+            Set.of("are", "is", "have", "has", "look", "looks", "looking", "seem", "seems", "were", "need", "needs");
+    /** "The onion bed" is a place. */
+    private static final Set<String> BEDS = Set.of("bed", "beds", "patch", "cage", "border", "plot");
+
+    private static final int REACH = 5;
+
+    private DirectObjects() {}
+
+    static List<CropSaid> of(Passage passage, ActionSaid action, List<CropSaid> inside) {
+        List<CropSaid> kept = inside.stream()
+                .filter(crop -> !(PLACING.contains(action.action()) && onlyWhere(passage, action, crop)))
+                .filter(crop -> !toldOtherwise(passage, action, crop))
+                .toList();
+        return kept.isEmpty() ? inside : kept;
+    }
+
+    private static boolean onlyWhere(Passage passage, ActionSaid action, CropSaid crop) {
+        if (BEDS.contains(passage.word(crop.end())) && alsoNamed(passage, action, crop)) {
+            return true;
+        }
+        for (int at = crop.start() - 1; at >= Math.max(0, crop.start() - REACH); at--) {
+            String word = passage.word(at);
+            if (action.words().get(at)) {
+                return false;
+            }
+            if (WHERE.contains(word)
+                    || word.equals("to") && WHERE_TO.contains(passage.word(at - 1))
+                    || word.equals("of") && WHERE_OF.contains(passage.word(at - 1))) {
+                return true;
+            }
+            if (!SMALL.contains(word)) {
+                return false;
+            }
+        }
+        return false;
+    }
+
+    private static boolean alsoNamed(Passage passage, ActionSaid action, CropSaid crop) {
+        return passage.crops().stream()
+                .anyMatch(other -> other != crop && !other.thing() && other.start() >= action.start());
+    }
+
+    /** A crop after a comma that is itself the subject of what follows. */
+    private static boolean toldOtherwise(Passage passage, ActionSaid action, CropSaid crop) {
+        boolean subject = FINITE.contains(passage.word(crop.end()))
+                || FINITE.contains(passage.word(crop.end() + 1))
+                        && !passage.tokens()
+                                .get(Math.min(crop.end(), passage.size() - 1))
+                                .mark();
+        if (!subject || crop.start() < action.end() || action.covers(crop.end())) {
+            return false;
+        }
+        for (int at = crop.start() - 1; at >= action.lastWord(); at--) {
+            if (Set.of(",", "-", "but", "while", "though", "although", "because")
+                    .contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,94 @@
+package bothy.reading.text;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What must be known of a phrase at once: that it can be read, the words that it can begin with and the words that it can hold. Much
+ * cheaper than reading it into parts, which waits until the phrase is first looked for.
+ *
+ * @param beginnings the words that the phrase can begin with, empty when it may begin with anything
+ * @param vocabulary the words that it can hold
+ */
+record Glance(Set<String> beginnings, Set<String> vocabulary) {
+    /** So many pieces hold the verb: "top dressed .. with". */
+    private static final int HEAD = 2;
+
+    /** @throws IllegalArgumentException with what is wrong when the phrase cannot be read */
+    static Glance at(String text, Map<String, List<String>> groups) {
+        List<String> pieces = PhraseParts.pieces(text);
+        if (pieces.isEmpty()) {
+            throw new IllegalArgumentException("a phrase without words");
+        }
+        Set<String> vocabulary = new HashSet<>();
+        pieces.forEach(piece -> words(piece, groups, vocabulary));
+        return new Glance(beginnings(pieces, groups), vocabulary);
+    }
+
+    /** Of another form of a phrase that was glanced at only its head. */
+    static Glance atHead(String text, Map<String, List<String>> groups) {
+        List<String> pieces = PhraseParts.pieces(text);
+        Set<String> head = new HashSet<>();
+        pieces.subList(0, Math.min(pieces.size(), HEAD)).forEach(piece -> words(piece, groups, head));
+        return new Glance(beginnings(pieces, groups), head);
+    }
+
+    private static Set<String> beginnings(List<String> pieces, Map<String, List<String>> groups) {
+        Set<String> beginnings = new HashSet<>();
+        for (String piece : pieces) {
+            String bare = PhraseParts.bare(piece);
+            if (bare.equals(PhraseParts.GAP_MARK) || bare.charAt(0) == '{') {
+                return Set.of();
+            }
+            String inside = bare.charAt(0) == '(' ? bare.substring(1, bare.length() - 1) : bare;
+            for (String choice : PhraseParts.plain(inside) ? List.of(inside) : Choices.of(inside)) {
+                if (choice.startsWith("@")) {
+                    groups.get(choice.substring(1))
+                            .forEach(member ->
+                                    beginnings.add(PhraseParts.words(member).get(0)));
+                    continue;
+                }
+                String first = PhraseParts.words(choice).get(0);
+                if (first.charAt(0) == '{' || first.equals(PhraseParts.GAP_MARK)) {
+                    return Set.of();
+                }
+                beginnings.add(first);
+            }
+            char ending = PhraseParts.ending(piece);
+            if (ending != '?' && ending != '*') {
+                return beginnings;
+            }
+        }
+        return beginnings;
+    }
+
+    /** Every run of letters is a word, whatever brackets stand around it. */
+    private static void words(String piece, Map<String, List<String>> groups, Set<String> into) {
+        int start = 0;
+        for (int i = 0; i <= piece.length(); i++) {
+            char c = i == piece.length() ? ' ' : piece.charAt(i);
+            if (" |()?*+".indexOf(c) >= 0) {
+                if (i > start) {
+                    word(piece.substring(start, i), groups, into);
+                }
+                start = i + 1;
+            }
+        }
+    }
+
+    private static void word(String run, Map<String, List<String>> groups, Set<String> into) {
+        if (PhraseParts.plain(run)) {
+            into.add(run);
+        } else if (run.charAt(0) == '@') {
+            List<String> group = groups.get(run.substring(1));
+            if (group == null) {
+                throw new IllegalArgumentException("there is no group \"" + run.substring(1) + "\"");
+            }
+            group.forEach(member -> into.addAll(PhraseParts.words(member)));
+        } else if (run.charAt(0) != '{' && !run.equals(PhraseParts.GAP_MARK)) {
+            into.addAll(PhraseParts.words(run));
+        }
+    }
+}

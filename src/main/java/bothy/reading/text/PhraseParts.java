@@ -1,0 +1,128 @@
+package bothy.reading.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Reads the text of a phrase into its parts. */
+final class PhraseParts {
+    static final String GAP_MARK = "..";
+    private static final int MOST = 4;
+
+    private PhraseParts() {}
+
+    /** One part of a phrase. */
+    sealed interface Part permits Words, Gap, Slot {
+        boolean optional();
+    }
+
+    /** One of several words or sequences of words, from {@code least} to {@code most} times. */
+    record Words(List<List<String>> choices, int least, int most) implements Part {
+        @Override
+        public boolean optional() {
+            return least == 0;
+        }
+    }
+
+    /** A few words of any kind. */
+    record Gap(boolean optional) implements Part {}
+
+    /** What else was found at that place. */
+    record Slot(String name, boolean optional) implements Part {}
+
+    static List<Part> of(String text, Map<String, List<String>> groups) {
+        List<Part> parts = new ArrayList<>();
+        for (String piece : pieces(text)) {
+            char ending = ending(piece);
+            parts.add(part(bare(piece), ending, groups));
+        }
+        return parts;
+    }
+
+    /** The mark at the end of a piece, a blank when it has none. */
+    static char ending(String piece) {
+        char last = piece.length() > 1 ? piece.charAt(piece.length() - 1) : ' ';
+        return "?*+".indexOf(last) >= 0 ? last : ' ';
+    }
+
+    static String bare(String piece) {
+        return ending(piece) == ' ' ? piece : piece.substring(0, piece.length() - 1);
+    }
+
+    /** The text cut at its blanks, those within brackets left alone. */
+    static List<String> pieces(String phrase) {
+        String text = phrase.toLowerCase(Locale.ROOT);
+        List<String> pieces = new ArrayList<>();
+        int depth = 0;
+        int start = 0;
+        for (int i = 0; i <= text.length(); i++) {
+            char c = i == text.length() ? ' ' : text.charAt(i);
+            depth += c == '(' ? 1 : c == ')' ? -1 : 0;
+            if (depth == 0 && Character.isWhitespace(c)) {
+                if (i > start) {
+                    pieces.add(text.substring(start, i));
+                }
+                start = i + 1;
+            }
+        }
+        if (depth != 0) {
+            throw new IllegalArgumentException("the brackets in \"" + phrase + "\" do not close");
+        }
+        return pieces;
+    }
+
+    private static Part part(String bare, char ending, Map<String, List<String>> groups) {
+        boolean optional = ending == '?' || ending == '*';
+        if (bare.equals(GAP_MARK)) {
+            return new Gap(optional);
+        }
+        if (bare.startsWith("{") && bare.endsWith("}")) {
+            return new Slot(bare.substring(1, bare.length() - 1), optional);
+        }
+        List<List<String>> choices = new ArrayList<>();
+        String inside = bare.startsWith("(") ? bare.substring(1, bare.length() - 1) : bare;
+        for (String choice : Choices.of(inside)) {
+            if (choice.startsWith("@")) {
+                groups.get(choice.substring(1)).forEach(member -> choices.add(words(member)));
+            } else {
+                choices.add(words(choice));
+            }
+        }
+        choices.sort((a, b) -> b.size() - a.size());
+        return new Words(choices, optional ? 0 : 1, ending == '*' || ending == '+' ? MOST : 1);
+    }
+
+    /** The words of a choice as the scanner would cut them; a slot and a gap are kept as they are. */
+    static List<String> words(String choice) {
+        List<String> words = new ArrayList<>();
+        int start = 0;
+        for (int i = 0; i <= choice.length(); i++) {
+            if (i == choice.length() || choice.charAt(i) == ' ') {
+                if (i > start) {
+                    addWords(choice.substring(start, i), words);
+                }
+                start = i + 1;
+            }
+        }
+        return words;
+    }
+
+    private static void addWords(String part, List<String> into) {
+        if (plain(part) || part.equals(GAP_MARK) || part.charAt(0) == '{') {
+            into.add(part);
+        } else {
+            Scanner.scan(part).forEach(token -> into.addAll(Contractions.apart(token.word())));
+        }
+    }
+
+    static boolean plain(String choice) {
+        for (int i = 0; i < choice.length(); i++) {
+            char c = choice.charAt(i);
+            if (c < 'a' || c > 'z') {
+                return false;
+            }
+        }
+        return true;
+    }
+}
