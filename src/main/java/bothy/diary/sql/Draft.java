@@ -3,13 +3,16 @@ package bothy.diary.sql;
 import bothy.diary.Page;
 import bothy.garden.Entry;
 import bothy.garden.Logged;
+import bothy.garden.Normals;
 import bothy.garden.Reply;
 import bothy.garden.WeatherDay;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -27,6 +30,7 @@ final class Draft implements Page {
     private final List<Logged> added = new ArrayList<>();
     private final Set<String> marked = new HashSet<>();
     private final TreeMap<String, TreeMap<LocalDate, WeatherDay>> weather = new TreeMap<>();
+    private final Map<String, Normals> normals = new HashMap<>();
     private Optional<String> state;
     private boolean forgotten;
     private long lastLine;
@@ -113,6 +117,7 @@ final class Draft implements Page {
         added.clear();
         marked.clear();
         weather.clear();
+        normals.clear();
         state = Optional.empty();
         lastLine = 0;
     }
@@ -138,5 +143,17 @@ final class Draft implements Page {
         steps.add(page -> page.keepWeather(place, kept));
         TreeMap<LocalDate, WeatherDay> known = weather.computeIfAbsent(place, name -> new TreeMap<>());
         kept.forEach(day -> known.put(day.date(), day));
+    }
+
+    @Override
+    public Optional<Normals> normals(String place) {
+        Normals kept = normals.get(place);
+        return kept != null ? Optional.of(kept) : forgotten ? Optional.empty() : before.normals(place);
+    }
+
+    @Override
+    public void keepNormals(String place, Normals kept) {
+        steps.add(page -> page.keepNormals(place, kept));
+        normals.put(place, kept);
     }
 }

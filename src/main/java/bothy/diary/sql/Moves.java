@@ -8,7 +8,7 @@ import org.slf4j.LoggerFactory;
 /** Moves all that is kept of a chat to another address of the same channel. */
 final class Moves {
     private static final Logger LOG = LoggerFactory.getLogger(Moves.class);
-    private static final List<String> OF_A_GROWER = List.of("diary_line", "handled", "weather_day");
+    private static final List<String> OF_A_GROWER = List.of("diary_line", "handled", "weather_day", "normals");
     private static final List<String> BOXES = List.of("inbox", "outbox");
 
     private final Engine engine;
