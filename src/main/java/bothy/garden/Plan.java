@@ -4,9 +4,9 @@ import java.time.LocalDate;
 import java.util.List;
 
 /**
- * What a grower means to do. Never written as done.
+ * What a grower means to do, or weather told to come. Never written as done.
  *
- * @param what what is to be done
+ * @param what what is to be done or to come
  * @param crop the crop, {@code null} when not told
  * @param plantings ids of the plantings, empty when not begun yet
  * @param on the day planned, {@code null} when not told

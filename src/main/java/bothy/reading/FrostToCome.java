@@ -1,18 +1,22 @@
 package bothy.reading;
 
 import bothy.garden.Inquiry;
+import bothy.garden.Plan;
 import bothy.garden.Question;
 import bothy.garden.Units;
+import bothy.garden.What;
 import bothy.reading.said.ActionSaid;
+import bothy.reading.said.DaySaid;
 import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
 import bothy.reading.said.Quantity;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 
-/** Frost that is told to come ("low of 35 tonight", "forecast says minus 1"): nothing to write down, but asking what to do about it. */
+/** Frost that is told to come ("low of 35 tonight", "forecast says minus 1"): nothing to write down, but a reason to cover. */
 final class FrostToCome {
     /** Radiation frost on leaves comes with air at 4 °C (40 °F) some way above them. */
     private static final double RISKY_C = 4.5;
@@ -115,12 +119,17 @@ final class FrostToCome {
         return passage.with(kept);
     }
 
-    /** The question that it comes to. */
-    static Inquiry asked() {
-        return Inquiry.of(Question.SAFE, null, List.of()).withTopic("frost");
+    /** Weather to come stands beside what the grower means to do. */
+    static Plan plan(Passage passage, int[] sentence) {
+        LocalDate on = Passage.within(passage.days(), sentence[0], sentence[1]).stream()
+                .filter(DaySaid::known)
+                .map(DaySaid::future)
+                .findFirst()
+                .orElse(passage.situation().today());
+        return new Plan(What.FROST, null, List.of(), on);
     }
 
-    /** The same where the sentence itself asks, unless it asks of something else. */
+    /** The question of a sentence that also asks, as one about frost unless it asks of something else. */
     static Inquiry asked(Inquiry own) {
         boolean whetherBad = own.question() == Question.OTHER
                 && (own.topic() == null || own.topic().equals("normal"));

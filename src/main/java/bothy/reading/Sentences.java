@@ -23,6 +23,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Gathers what the sentences of a message tell, ask and show. */
 final class Sentences {
@@ -151,6 +152,7 @@ final class Sentences {
         List<Inquiry> asked = new ArrayList<>();
         List<SignSeen> seen = new ArrayList<>();
         List<SettingChange> set = new ArrayList<>();
+        List<Plan> toCome = new ArrayList<>();
         Passage passage = whole;
         for (int[] sentence : whole.sentences()) {
             List<Found<String>> troubles = withoutSoil(passage, seenIn(passage, sentence));
@@ -162,7 +164,7 @@ final class Sentences {
                 passage = FrostToCome.unwritten(passage, sentence);
             }
             if (frost && begins < 0) {
-                asked.add(FrostToCome.asked());
+                toCome.add(FrostToCome.plan(passage, sentence));
             } else if (begins >= 0 && told.isEmpty()) {
                 Inquiry inquiry = frost
                         ? FrostToCome.asked(inquiries.of(passage, sentence, begins))
@@ -181,7 +183,8 @@ final class Sentences {
         }
         return new Gathered(
                 statements.told(passage, said),
-                statements.plans(passage, said),
+                Stream.concat(toCome.stream(), statements.plans(passage, said).stream())
+                        .toList(),
                 asked,
                 seen.stream().distinct().toList(),
                 set);

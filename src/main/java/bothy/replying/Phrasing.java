@@ -207,7 +207,9 @@ final class Phrasing {
     String nothingUnderstood() {
         Kind kind = turn.heard().kind();
         if (kind == Kind.CHAT && turn.heard().strange().isEmpty()) {
-            return talk(turn.heard().plans().isEmpty() ? "chat" : "planned", Map.of());
+            return turn.heard().plans().stream().anyMatch(plan -> plan.what() == What.FROST)
+                    ? wording.topics().get("safe:frost")
+                    : talk(turn.heard().plans().isEmpty() ? "chat" : "planned", Map.of());
         }
         if (kind == Kind.LET_GO) {
             return talk("let-go", Map.of());

@@ -222,6 +222,11 @@ public final class Statements {
 
     private List<Told> withoutCrop(Passage passage, Clause clause, List<Told> before) {
         What what = whatMeant.of(passage, clause, null);
+        boolean weather =
+                what.ofThePlot() || what == What.TEMPERATURE || what == What.SOIL_CHECKED || what == What.NOTE;
+        if (!weather && Subject.foreign(passage, clause)) {
+            return List.of();
+        }
         Event event = particulars
                 .withAmount(Event.of(what, null, null, null), passage, clause, null)
                 .withDetail(clause.action().detail());
