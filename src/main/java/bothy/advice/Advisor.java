@@ -35,7 +35,7 @@ import java.util.Map;
 import org.kie.api.runtime.KieSession;
 
 /** Gives advice: one stateless run of the rules for each day that is asked about. Safe for use by many threads. */
-public final class Advisor {
+public final class Advisor implements AutoCloseable {
     /** No garden needs as many; a rule that feeds itself is stopped here. */
     private static final int MOST_FIRINGS = 20_000;
 
@@ -99,6 +99,12 @@ public final class Advisor {
         } finally {
             session.dispose();
         }
+    }
+
+    /** Lets go of the compiled rules; no run may be under way. */
+    @Override
+    public void close() {
+        rules.close();
     }
 
     private static void fire(KieSession session) {
