@@ -59,7 +59,7 @@ record Changes(
         What what = told.isEmpty() ? null : told.get(0).event().what();
         boolean contrast = not >= 0
                 && (wrong != null && (right != null || amount != null)
-                        || crop != null && wrongCrop != null
+                        || crop != null && wrongCrop != null && !tellsNot(passage, not)
                         || days(passage) > 1)
                 && told.isEmpty();
         return new Changes(
@@ -73,6 +73,11 @@ record Changes(
                 plantings(passage, crop),
                 what,
                 contrast);
+    }
+
+    /** "Beans aren't up, chard is" tells of both and puts nothing right. */
+    private static boolean tellsNot(Passage passage, int not) {
+        return java.util.Set.of("are", "is", "have", "has", "do", "did", "were").contains(passage.word(not - 1));
     }
 
     private static long days(Passage passage) {

@@ -75,7 +75,7 @@ final class MonthGrammar {
         if (parts[0].length() == 4) {
             return List.of(dated(number[0], number[1], number[2], at, at + 1));
         }
-        if (parts.length == 2 && afterwardsUnit(at)) {
+        if (parts.length == 2 && afterwardsUnit(at) && !isAny(at - 1, "sown", "sowed", "planted", "started", "since")) {
             return List.of();
         }
         boolean monthFirst = grower.monthFirst() ? number[0] <= 12 : number[1] > 12;

@@ -17,6 +17,9 @@ import java.util.Set;
 /** Finds what was done or seen: the verbs of the words files in all their forms, and their standing phrases. */
 public final class Actions {
     private static final String FILE = "actions";
+    private static final String UP = " .. up";
+    private static final String THEM_UP =
+            " (them|it|those|these|all|everything) up (today|now|yesterday|already|again|finally)?";
     private static final Set<String> PARTICLES = Set.of("out", "on", "up", "in", "off", "down");
     private static final String DETERMINER =
             "(a|an|the|their|its|them|another|first|second|third|fourth|final|last|good|quick|proper|bit of|some|more|weekly|light|heavy|big|all|my|our|of)";
@@ -77,7 +80,12 @@ public final class Actions {
             Conjugation conjugation,
             String action,
             String detail) {
-        for (String verb : words.list(FILE, at)) {
+        List<String> all = new ArrayList<>(words.list(FILE, at));
+        // "Earthed them up today" does not tell that they are up today.
+        words.list(FILE, at).stream()
+                .filter(verb -> verb.endsWith(" .. up") && verb.indexOf(' ') == verb.length() - UP.length())
+                .forEach(verb -> all.add(verb.substring(0, verb.indexOf(' ')) + THEM_UP));
+        for (String verb : all) {
             Phrase plain = new Phrase(verb, groups);
             conjugation.forms(verb).forEach((text, form) -> {
                 if (form == Form.PLAIN_S) {
@@ -129,6 +137,9 @@ public final class Actions {
             if (told.form() == Form.PLAIN && noun(tokens, found) || told.form() == Form.ING && cover(tokens, found)) {
                 continue;
             }
+            if (told.form() != null && acrossComma(tokens, found, slots)) {
+                continue;
+            }
             if (told.action().equals("note") && told.detail() == null && asked(tokens, found.start())) {
                 continue;
             }
@@ -176,6 +187,19 @@ public final class Actions {
                 && Set.of("please", "kindly", "pls").contains(tokens.get(at - 1).word());
     }
 
+    /** "Limp and hanging, then they pick up": a verb does not reach over a comma for its little word, but over a list of crops. */
+    private static boolean acrossComma(List<Token> tokens, PhraseBook.Found<Told> found, Phrase.Slots slots) {
+        boolean crop = false;
+        boolean comma = false;
+        for (int at = found.start(); at < found.end(); at++) {
+            crop |= slots.end("crop", at) > 0;
+            comma |= !found.place().words().get(at)
+                    && tokens.get(at).mark()
+                    && tokens.get(at).is(",");
+        }
+        return comma && !crop;
+    }
+
     /** "The harvest", "6 plant", "tomato feed" name things; only "I water" does. */
     private static boolean noun(List<Token> tokens, PhraseBook.Found<Told> found) {
         int at = found.start();
@@ -183,7 +207,15 @@ public final class Actions {
             return false;
         }
         if (at + 1 < tokens.size() && THINGS_AFTER.contains(tokens.get(at + 1).word())) {
-            return at == 0 || STUFF.contains(tokens.get(at + 1).word());
+            return at == 0
+                    || tokens.get(at - 1).mark()
+                    || STUFF.contains(tokens.get(at + 1).word());
+        }
+        boolean dry = tokens.get(at).is("dry")
+                && (at + 1 == tokens.size()
+                        || !OBJECT.contains(tokens.get(at + 1).word()));
+        if (dry) {
+            return true; // "Dry on top but damp below".
         }
         if (at == 0) {
             return false;
@@ -224,6 +256,8 @@ public final class Actions {
             "of",
             "on");
 
+    private static final Set<String> OBJECT =
+            Set.of("the", "my", "our", "them", "it", "some", "these", "those", "all", "off", "out");
     private static final Set<String> STUFF =
             Set.of("net", "nets", "cloth", "butt", "catalogue", "tray", "trays", "house");
     /** "Seed catalogue", "plant food", "water butt": names of things at the head of a message. */

@@ -193,7 +193,7 @@ public final class Clauses {
                 && named
                 && led
                 && one.form() == Form.PAST
-                && (next.state() || next.form() == null || next.form() == Form.PAST || Moods.happens(next));
+                && (next.state() || next.form() == null || next.form() == Form.PAST || Tenses.happens(next));
     }
 
     private void add(
@@ -228,11 +228,37 @@ public final class Clauses {
         if (inside.isEmpty()
                 && clauses.isEmpty()
                 && !measured(action)
-                && (named && action.form() == Form.PAST || pointsBack(passage, start, end))) {
+                && !Set.of("ate", "eaten", "eat").contains(passage.word(action.start()))
+                && (named && action.form() == Form.PAST && figured(passage, start, end)
+                        || pointsBack(passage, start, end))) {
             inside = earlier(passage, start);
         }
         Mood mood = moods.of(action, passage, start, end, sentence);
         clauses.add(new Clause(
-                action, start, end, sentence, takesAfter && !clauses.isEmpty() ? after : inside, mood, relative));
+                action,
+                start,
+                end,
+                sentence,
+                takesAfter && (!clauses.isEmpty() || turned(passage, before, verb)) ? after : inside,
+                mood,
+                relative));
+    }
+
+    /** "Went to put the beans out but it rained so I watered the cabbages": the beans are of what came before. */
+    private static boolean turned(Passage passage, List<CropSaid> before, int verb) {
+        int last = before.get(before.size() - 1).end();
+        boolean turn = false;
+        boolean own = false;
+        for (int at = last; at < verb; at++) {
+            turn |= Set.of("but", "so", "then", "instead").contains(passage.word(at));
+            own |= Set.of("i", "we").contains(passage.word(at));
+        }
+        return turn && own;
+    }
+
+    /** "Courgettes are going mad. Picked 6 today." */
+    private static boolean figured(Passage passage, int start, int end) {
+        return !passage.counts(start, end).isEmpty()
+                || !Passage.within(passage.quantities(), start, end).isEmpty();
     }
 }

@@ -19,6 +19,7 @@ public final class CropNames {
     private final PhraseBook<Name> book = new PhraseBook<>();
     private final Map<String, String> called = new HashMap<>();
     private final Set<String> plantedSown = new HashSet<>();
+    private final Set<String> mendable = new HashSet<>();
     private final Set<String> pairs = new HashSet<>();
     private final Set<String> fruiting;
     private final Set<String> beside;
@@ -38,7 +39,17 @@ public final class CropNames {
             add(names, new Name(List.of(crop), true, false, false));
             add(words.list("crops", at + "/kinds"), new Name(List.of(crop), true, true, false));
             add(words.list("crops", at + "/careful"), new Name(List.of(crop), true, false, true));
-            add(words.list("varieties", "/" + crop), new Name(List.of(crop), true, true, true));
+            List<String> varieties = words.list("varieties", "/" + crop);
+            add(varieties, new Name(List.of(crop), true, true, true));
+            add(
+                    varieties.stream()
+                            .filter(name -> name.indexOf(' ') < 0 && !name.endsWith("s"))
+                            .map(name -> name + "s")
+                            .toList(),
+                    new Name(List.of(crop), true, true, true));
+            for (String sort : List.of("/names", "/kinds", "/careful")) {
+                words.list("crops", at + sort).forEach(text -> mendable.addAll(List.of(text.split("[ '-]+"))));
+            }
             if (words.text("crops", at + "/planted", "").equals("sown")) {
                 plantedSown.add(crop);
             }
@@ -51,6 +62,7 @@ public final class CropNames {
                 crops.add(0, otherwise);
             }
             add(words.list("crops", at + "/names"), new Name(crops, !otherwise.isEmpty(), false, false));
+            words.list("crops", at + "/names").forEach(text -> mendable.addAll(List.of(text.split("[ '-]+"))));
         }
         things = new HashSet<>(words.list("crops", "/things"));
         fruiting = Set.copyOf(words.list("crops", "/fruiting"));
@@ -74,6 +86,11 @@ public final class CropNames {
 
     public Set<String> vocabulary() {
         return book.vocabulary();
+    }
+
+    /** Words that a misspelled word may be meant for: not those of varieties, which are like too many ordinary ones. */
+    Set<String> mendable() {
+        return mendable;
     }
 
     /** Whether planting this crop is sowing it: cloves, tubers, sets, and seeds that go straight into the ground. */
@@ -256,8 +273,13 @@ public final class CropNames {
                 name.variety() ? VarietyNames.bare(words) : null,
                 plural,
                 false);
-        return found.end() < tokens.size()
-                        && things.contains(tokens.get(found.end()).word())
+        boolean measure = found.end() < tokens.size()
+                && tokens.get(found.end()).is("size")
+                && (found.end() + 1 == tokens.size()
+                        || !tokens.get(found.end() + 1).is("of"));
+        return measure
+                        || found.end() < tokens.size()
+                                && things.contains(tokens.get(found.end()).word())
                 ? said.asThing()
                 : said;
     }

@@ -85,16 +85,44 @@ final class DirectObjects {
     /** "The onion bed" is a place. */
     private static final Set<String> BEDS = Set.of("bed", "beds", "patch", "cage", "border", "plot");
 
+    private static final Set<String> NOTHING =
+            Set.of("nowt", "nothing", "none", "zilch", "nada", "zip", "zero", "sign", "joy", "peep", "sausage");
+
     private static final int REACH = 5;
 
     private DirectObjects() {}
 
     static List<CropSaid> of(Passage passage, ActionSaid action, List<CropSaid> inside) {
-        List<CropSaid> kept = inside.stream()
+        List<CropSaid> meant =
+                inside.stream().filter(crop -> !excepted(passage, crop)).toList();
+        if (meant.isEmpty()) {
+            return meant;
+        }
+        List<CropSaid> kept = meant.stream()
                 .filter(crop -> !(PLACING.contains(action.action()) && onlyWhere(passage, action, crop)))
                 .filter(crop -> !toldOtherwise(passage, action, crop))
                 .toList();
-        return kept.isEmpty() ? inside : kept;
+        return kept.isEmpty() ? meant : kept;
+    }
+
+    /** "All up except the beans", "the chard is up but not the beans". */
+    private static boolean excepted(Passage passage, CropSaid crop) {
+        int before = crop.start() - 1;
+        int at = Set.of("the", "my", "our", "any", "those").contains(passage.word(before)) ? before - 1 : before;
+        boolean not =
+                passage.word(at).equals("not") && Set.of("but", "and", ",", "-").contains(passage.word(at - 1));
+        boolean nothing = Set.of("from", "of", "on", "with", "off").contains(passage.word(at))
+                && NOTHING.contains(passage.word(at - 1));
+        boolean denied = Set.of("nup", "nope", "nah", "nil", "none", "nowt", "nothing", "zero", "zilch")
+                        .contains(passage.word(crop.end()))
+                || passage.word(crop.end()).equals("not")
+                        && passage.word(crop.end() + 1).equals("yet");
+        return not
+                || nothing
+                || denied
+                || Set.of("except", "excluding", "barring").contains(passage.word(at))
+                || passage.word(at).equals("for") && passage.word(at - 1).equals("except")
+                || passage.word(at).equals("from") && passage.word(at - 1).equals("apart");
     }
 
     private static boolean onlyWhere(Passage passage, ActionSaid action, CropSaid crop) {

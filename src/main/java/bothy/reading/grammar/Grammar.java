@@ -74,13 +74,14 @@ public final class Grammar {
         Map<String, String> shortForms = new HashMap<>();
         words.names("language", "/spellings")
                 .forEach(form -> shortForms.put(form, words.text("language", "/spellings/" + form, form)));
-        Set<String> wanted = new HashSet<>(cropNames.vocabulary());
+        Set<String> wanted = new HashSet<>(cropNames.mendable());
         wanted.addAll(actions.verbs());
         wanted.addAll(days.vocabulary());
         wanted.addAll(places.vocabulary());
         wanted.addAll(words.list("language", "/wanted"));
         wanted.addAll(words.list("clues", "/spelled"));
         Set<String> right = new HashSet<>(ordinary);
+        right.addAll(cropNames.vocabulary());
         right.addAll(actions.vocabulary());
         right.addAll(numbers.vocabulary());
         right.addAll(quantities.vocabulary());
@@ -186,7 +187,10 @@ public final class Grammar {
             boolean counts = crops.stream().anyMatch(crop -> crop.start() == next)
                     || Set.of("are", "up", "germinated", "have", "seeds", "sprouted")
                             .contains(tokens.get(next).word());
-            boolean day = at == 0 && tokens.stream().noneMatch(token -> COME_UP.contains(token.word()));
+            boolean dated = at > 0
+                    && Set.of("sown", "sowed", "planted", "started", "from", "on", "since", "of")
+                            .contains(tokens.get(at - 1).word());
+            boolean day = dated || at == 0 && tokens.stream().noneMatch(token -> COME_UP.contains(token.word()));
             if (!day
                     && tokens.get(at).sort() == Token.Sort.FIGURES
                     && tokens.get(at).word().matches("\\d{1,3}/\\d{1,3}")

@@ -19,36 +19,6 @@ import java.util.Set;
 /** Tells what was done from what was not, is only meant, or is another's, by the words around a verb. */
 public final class Moods {
     private static final String FILE = "language";
-    private static final Set<String> BE = Set.of("am", "is", "are", "was", "were", "been", "be", "got", "get", "being");
-    private static final Set<String> BEFORE_ING = Set.of(
-            "started",
-            "finished",
-            "begun",
-            "began",
-            "spent",
-            "busy",
-            "done",
-            "been",
-            "out",
-            "is",
-            "are",
-            "am",
-            "was",
-            "were",
-            "just",
-            "day",
-            "morning",
-            "afternoon",
-            "hour",
-            "hours",
-            "evening",
-            "start",
-            "kept",
-            "keep",
-            "currently",
-            "now",
-            "today",
-            "while");
     /** Past forms that are plain forms too. */
     private static final Set<String> PLAIN_TOO = Set.of("come", "put", "set", "cut", "run", "spread", "burst");
 
@@ -147,7 +117,7 @@ public final class Moods {
         if (inTime) {
             return Mood.DONE;
         }
-        if (negated) {
+        if (negated || noneBehind(action, passage)) {
             return Mood.NOT_OURS;
         }
         if (has("intent", passage, from, verb) && !anyway) {
@@ -156,7 +126,16 @@ public final class Moods {
         if (action.form() == null) {
             return Mood.DONE;
         }
-        return byForm(action, passage, from, verb, anyway);
+        return Tenses.mood(action, passage, from, to, anyway);
+    }
+
+    /** "Flowering: none", "sowing - nil". */
+    private static boolean noneBehind(ActionSaid action, Passage passage) {
+        int at = action.lastWord() + 1;
+        boolean mark = Set.of(":", "-", "=").contains(passage.word(at));
+        return mark
+                && Set.of("none", "nil", "nothing", "nowt", "zero", "no", "n/a", "nada")
+                        .contains(passage.word(at + 1));
     }
 
     /** "When the squash are up I'll pot them on" tells nothing yet. */
@@ -189,86 +168,6 @@ public final class Moods {
             }
         }
         return false;
-    }
-
-    private static Mood byForm(ActionSaid action, Passage passage, int from, int verb, boolean anyway) {
-        String before = passage.word(verb - 1);
-        String further = Set.of("i", "we", "they", "it").contains(before) ? passage.word(verb - 2) : before;
-        return switch (action.form()) {
-            case PAST ->
-                hardened(action, passage, verb)
-                                || adjective(passage, verb)
-                                || Set.of("after", "once", "since").contains(further)
-                                || Set.of("when", "to").contains(before)
-                        ? Mood.NOT_OURS
-                        : Mood.DONE;
-            case ING ->
-                anyway
-                                || happens(action)
-                                || opening(passage, verb)
-                                || BEFORE_ING.contains(before)
-                                || BE.contains(before)
-                        ? Mood.DONE
-                        : Mood.NOT_OURS;
-            case PLAIN_S -> Mood.NOT_OURS;
-            case PLAIN -> anyway ? Mood.DONE : plain(passage, before, verb);
-        };
-    }
-
-    /** "Now they're hardened off": that is over, and began some time before. */
-    private static boolean hardened(ActionSaid action, Passage passage, int verb) {
-        return action.action().equals("hardening-started")
-                && Set.of(
-                                "are",
-                                "is",
-                                "were",
-                                "was",
-                                "been",
-                                "being",
-                                "fully",
-                                "properly",
-                                "all",
-                                "now",
-                                "well",
-                                "nicely")
-                        .contains(passage.word(verb - 1));
-    }
-
-    /** "Stored onions are going soft" tells nothing of storing. */
-    private static boolean adjective(Passage passage, int verb) {
-        boolean leads = verb == 0
-                || passage.tokens().get(verb - 1).mark()
-                || Set.of("the", "my", "our", "these", "and").contains(passage.word(verb - 1));
-        int crop = passage.end("crop", verb + 1);
-        return leads
-                && crop > 0
-                && Set.of("are", "is", "have", "has", "look", "looks", "keep", "seem", "were")
-                        .contains(passage.word(crop));
-    }
-
-    /** What plants do by themselves may be told as going on: "peppers colouring up". */
-    static boolean happens(ActionSaid action) {
-        return Set.of("emerged", "flowering", "fruit-set", "colour-turned", "rain", "cured", "hardening-started")
-                .contains(action.action());
-    }
-
-    private static boolean opening(Passage passage, int at) {
-        return at == 0
-                || passage.tokens().get(at - 1).mark()
-                || Set.of("and", "then", "also", "so").contains(passage.word(at - 1));
-    }
-
-    private static Mood plain(Passage passage, String before, int verb) {
-        boolean alsoPast = Set.of("put", "set", "cut", "broadcast", "spread").contains(passage.word(verb));
-        if (before.equals("to") || before.equals("not")) {
-            return Mood.MEANT;
-        }
-        if (alsoPast) {
-            return Mood.DONE;
-        }
-        return opening(passage, verb) || Set.of("i", "we", "just", "today").contains(before)
-                ? Mood.UNCLEAR
-                : Mood.NOT_OURS;
     }
 
     private boolean told(Passage passage, int[] sentence, ActionSaid action) {

@@ -69,7 +69,7 @@ public final class Places {
     private static PlaceSaid container(String name, PhraseBook.Found<PlaceSaid> found, List<Token> tokens) {
         int start = found.start();
         if (start > 1
-                && (SIZES.contains(tokens.get(start - 1).word()) || inches(tokens, start - 1))
+                && SIZES.contains(tokens.get(start - 1).word())
                 && tokens.get(start - 2).sort() == Token.Sort.NUMBER) {
             String unit =
                     tokens.get(start - 1).is("\"") || tokens.get(start - 1).is("in")
@@ -78,11 +78,5 @@ public final class Places {
             return new PlaceSaid(start - 2, found.end(), tokens.get(start - 2).word() + " " + unit + " " + name, true);
         }
         return new PlaceSaid(start, found.end(), name, true);
-    }
-
-    /** "5in pots" written in one; "6 in pots" are six. */
-    private static boolean inches(List<Token> tokens, int at) {
-        return tokens.get(at).is("in")
-                && tokens.get(at).from() == tokens.get(at - 1).to();
     }
 }

@@ -11,8 +11,9 @@ import java.util.Set;
  *
  * @param beginnings the words that the phrase can begin with, empty when it may begin with anything
  * @param vocabulary the words that it can hold
+ * @param slot the slot with which it begins, {@code null} when it begins with none
  */
-record Glance(Set<String> beginnings, Set<String> vocabulary) {
+record Glance(Set<String> beginnings, Set<String> vocabulary, String slot) {
     /** So many pieces hold the verb: "top dressed .. with". */
     private static final int HEAD = 2;
 
@@ -24,7 +25,7 @@ record Glance(Set<String> beginnings, Set<String> vocabulary) {
         }
         Set<String> vocabulary = new HashSet<>();
         pieces.forEach(piece -> words(piece, groups, vocabulary));
-        return new Glance(beginnings(pieces, groups), vocabulary);
+        return new Glance(beginnings(pieces, groups), vocabulary, slot(pieces.get(0)));
     }
 
     /** Of another form of a phrase that was glanced at only its head. */
@@ -32,7 +33,12 @@ record Glance(Set<String> beginnings, Set<String> vocabulary) {
         List<String> pieces = PhraseParts.pieces(text);
         Set<String> head = new HashSet<>();
         pieces.subList(0, Math.min(pieces.size(), HEAD)).forEach(piece -> words(piece, groups, head));
-        return new Glance(beginnings(pieces, groups), head);
+        return new Glance(beginnings(pieces, groups), head, slot(pieces.get(0)));
+    }
+
+    private static String slot(String first) {
+        boolean slot = first.charAt(0) == '{' && first.charAt(first.length() - 1) == '}';
+        return slot ? first.substring(1, first.length() - 1) : null;
     }
 
     private static Set<String> beginnings(List<String> pieces, Map<String, List<String>> groups) {

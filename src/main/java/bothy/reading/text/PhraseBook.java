@@ -15,6 +15,7 @@ import java.util.Set;
  */
 public final class PhraseBook<T> {
     private final Map<String, List<Meant<T>>> byBeginning = new HashMap<>();
+    private final Map<String, List<Meant<T>>> bySlot = new HashMap<>();
     private final List<Meant<T>> anywhere = new ArrayList<>();
     private final Set<String> vocabulary = new HashSet<>();
 
@@ -41,7 +42,9 @@ public final class PhraseBook<T> {
         Meant<T> meant = new Meant<>(phrase, meaning);
         Glance glance = phrase.glance();
         Set<String> beginnings = glance.beginnings();
-        if (beginnings.isEmpty()) {
+        if (glance.slot() != null) {
+            bySlot.computeIfAbsent(glance.slot(), slot -> new ArrayList<>()).add(meant);
+        } else if (beginnings.isEmpty()) {
             anywhere.add(meant);
         }
         beginnings.forEach(word ->
@@ -60,6 +63,11 @@ public final class PhraseBook<T> {
         for (int at = from; at < to; at++) {
             collect(byBeginning.getOrDefault(tokens.get(at).word(), List.of()), tokens, at, to, slots, found);
             collect(anywhere, tokens, at, to, slots, found);
+            for (Map.Entry<String, List<Meant<T>>> slot : bySlot.entrySet()) {
+                if (slots.end(slot.getKey(), at) > 0) {
+                    collect(slot.getValue(), tokens, at, to, slots, found);
+                }
+            }
         }
         return found;
     }

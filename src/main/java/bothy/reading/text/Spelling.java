@@ -53,6 +53,9 @@ public final class Spelling {
     private static final Set<String> APPROXIMATE = Set.of("ish", "odd");
     private static final int SHORTEST = 4;
     private static final int LONG = 8;
+    /** A word two slips away begins with the same letters: "revolting" is no "repotting". */
+    private static final int ALIKE = 3;
+
     private final Map<String, List<String>> rewritten = new HashMap<>();
     private final Set<String> known = new HashSet<>();
     private final Map<Character, List<String>> wanted = new HashMap<>();
@@ -93,7 +96,9 @@ public final class Spelling {
             if (APPROXIMATE.contains(token.word()) && !tokens.isEmpty() && counts(tokens.get(tokens.size() - 1))) {
                 continue;
             }
-            if (token.aWord()) {
+            if (token.is("in") && !tokens.isEmpty() && counts(tokens.get(tokens.size() - 1)) && joined(tokens, token)) {
+                tokens.add(token.spelled("inch")); // "6in apart", but "6 in pots".
+            } else if (token.aWord()) {
                 spellOut(token, tokens);
             } else {
                 tokens.add(token);
@@ -119,6 +124,10 @@ public final class Spelling {
                 }
             }
         }
+    }
+
+    private static boolean joined(List<Token> tokens, Token next) {
+        return tokens.get(tokens.size() - 1).to() == next.from();
     }
 
     /** "80ish", "30 odd": the number alone tells. */
@@ -171,10 +180,10 @@ public final class Spelling {
         return nearest.size() == 1 ? token.spelled(inThePast(bare, nearest.get(0))) : token;
     }
 
-    /** "Wated" is meant for "watered", not for "water". */
+    /** "Wated" is meant for "watered", not for "water", and "prickd" for "pricked". */
     private String inThePast(String word, String near) {
         String past = near + "ed";
-        boolean told = word.endsWith("ed") && !near.endsWith("ed");
+        boolean told = word.endsWith("d") && !near.endsWith("d");
         return told && wanted.getOrDefault(past.charAt(0), List.of()).contains(past) ? past : near;
     }
 
@@ -185,7 +194,9 @@ public final class Spelling {
         int best = word.length() >= LONG ? 2 : 1;
         List<String> nearest = new ArrayList<>();
         for (String candidate : wanted.getOrDefault(word.charAt(0), List.of())) {
-            int slips = Nearness.slips(word, candidate, best);
+            boolean far = best > 1 && !candidate.regionMatches(0, word, 0, ALIKE);
+            int slips = Nearness.slips(word, candidate, far ? 1 : best);
+            slips = far && slips > 1 ? best + 1 : slips;
             if (slips < best) {
                 nearest.clear();
                 best = slips;

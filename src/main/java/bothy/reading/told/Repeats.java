@@ -25,6 +25,13 @@ final class Repeats {
                         .anyMatch(other -> other.event().what() == What.STORED
                                 && Objects.equals(
                                         other.event().crop(), one.event().crop())));
+        // "Pulled them up and composted them": the last of the crop, told once.
+        kept.removeIf(one -> one.event().what() == What.DIED
+                && kept.stream()
+                        .anyMatch(other -> other.event().what() == What.HARVESTED
+                                && "last".equals(other.event().detail())
+                                && Objects.equals(
+                                        other.event().crop(), one.event().crop())));
         List<Told> named = List.copyOf(kept);
         kept.removeIf(one -> unnamed(one)
                 && named.stream()

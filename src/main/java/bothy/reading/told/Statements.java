@@ -18,7 +18,6 @@ import java.util.Set;
 
 /** Makes statements and plans of clauses: for each crop of a clause one, with its count, amount, place, day and plantings. */
 public final class Statements {
-    private static final Set<String> ALL = Set.of("everything", "everyone", "lot", "whole", "everybody", "entire");
     /** A day without a year that lies further ahead is more likely one that is over, days. */
     private static final int SOON = 90;
 
@@ -26,12 +25,12 @@ public final class Statements {
     private final Particulars particulars;
     private final WhatMeant whatMeant;
 
-    private final UnknownCrops unknownCrops;
+    private final Cropless cropless;
 
     public Statements(Particulars particulars, Grammar grammar) {
         this.particulars = particulars;
         this.whatMeant = new WhatMeant(grammar.cropNames());
-        this.unknownCrops = new UnknownCrops(grammar);
+        this.cropless = new Cropless(particulars, whatMeant, grammar);
     }
 
     /** What one message tells as done, in order. */
@@ -74,7 +73,7 @@ public final class Statements {
         }
         LocalDate today = passage.situation().today();
         int verb = clause.action().words().nextSetBit(0);
-        boolean over = names(passage, clause, Set.of("completed", "done", "finished", "complete"));
+        boolean over = Cropless.names(passage, clause, Set.of("completed", "done", "finished", "complete"));
         if (over && !day.past().isAfter(today)) {
             return false;
         }
@@ -104,6 +103,11 @@ public final class Statements {
 
     private List<Told> ofClause(Passage passage, Clause clause, List<Told> before) {
         List<Told> told = new ArrayList<>();
+        boolean carried = !clause.crops().isEmpty()
+                && clause.crops().stream().allMatch(crop -> crop.end() <= clause.sentence()[0]);
+        if (carried && Subject.foreign(passage, clause)) {
+            return told; // "Picked the toms. My nephew did the digging."
+        }
         for (CropSaid crop : clause.crops()) {
             if (dugFor(passage, clause, crop)) {
                 return List.of();
@@ -112,7 +116,7 @@ public final class Statements {
         }
         if (told.isEmpty()) {
             DaySaid day = WhenTold.said(passage, clause);
-            withoutCrop(passage, clause, before).forEach(one -> told.add(finished(passage, clause, one, day)));
+            cropless.told(passage, clause, before).forEach(one -> told.add(finished(passage, clause, one, day)));
         }
         if (told.size() == 1 && told.get(0).event().what() == What.RAIN) {
             return OnAnotherDay.rains(passage, clause, told.get(0));
@@ -149,7 +153,7 @@ public final class Statements {
         event = particulars.withAmount(event, passage, clause, crop);
         if (what == What.NOTE && clause.action().detail() == null) {
             event = PlotEvents.told(event, passage, clause);
-        } else if (what == What.HARVESTED && lastOne(passage, clause)) {
+        } else if (what == What.HARVESTED && (lastOne(passage, clause) || whatMeant.cleared(passage, clause, crop))) {
             event = event.withDetail("last");
         }
         Told told = Told.of(event, from(passage, clause), to(passage, clause));
@@ -218,83 +222,6 @@ public final class Statements {
         return told.with(
                         told.event().withPlanting(null, oneCrop ? fitting.get(0).crop() : null))
                 .oneOf(fitting);
-    }
-
-    private List<Told> withoutCrop(Passage passage, Clause clause, List<Told> before) {
-        What what = whatMeant.of(passage, clause, null);
-        boolean weather =
-                what.ofThePlot() || what == What.TEMPERATURE || what == What.SOIL_CHECKED || what == What.NOTE;
-        if (!weather && Subject.foreign(passage, clause)) {
-            return List.of();
-        }
-        Event event = particulars
-                .withAmount(Event.of(what, null, null, null), passage, clause, null)
-                .withDetail(clause.action().detail());
-        int from = from(passage, clause);
-        int to = to(passage, clause);
-        if (what == What.NOTE && clause.action().detail() != null) {
-            return new Unnamed(passage, clause, before).seen(Told.of(event, from, to));
-        }
-        if (what == What.NOTE) {
-            return List.of(Notes.told(PlotEvents.told(event, passage, clause), passage, clause));
-        }
-        if (what == What.TEMPERATURE || what.ofThePlot() || what == What.SOIL_CHECKED) {
-            return List.of(Told.of(PlotEvents.told(event, passage, clause), from, to));
-        }
-        event = event.withCount(particulars.loose(passage, clause, passage.counts(clause.from(), clause.to())));
-        if (Set.of(What.PLANTED_OUT, What.POTTED_ON, What.MOVED, What.STORED, What.CURED, What.SOWN)
-                .contains(what)) {
-            event = Particulars.withPlace(event, passage, clause, null);
-        }
-        boolean onlyThings = Passage.within(passage.crops(), clause.from(), clause.to()).stream()
-                .anyMatch(CropSaid::thing);
-        if (onlyThings
-                && Set.of(What.HARVESTED, What.SOWN, What.EMERGED, What.PLANTED_OUT)
-                        .contains(what)) {
-            return List.of();
-        }
-        boolean dug = what == What.HARVESTED
-                && event.count() == null
-                && before.isEmpty()
-                && !names(
-                        passage,
-                        clause,
-                        Set.of(
-                                "them",
-                                "it",
-                                "they",
-                                "these",
-                                "those",
-                                "ones",
-                                "lot",
-                                "all",
-                                "first",
-                                "everything",
-                                "some"));
-        if (dug) {
-            return List.of();
-        }
-        boolean gap = clause.action().action().equals("planted")
-                && clause.action().end() - clause.action().start()
-                        > clause.action().words().cardinality();
-        if (gap && !names(passage, clause, Set.of("them", "it", "they", "these", "those", "ones", "lot", "all"))) {
-            return List.of();
-        }
-        Told strange = before.isEmpty() && !names(passage, clause, ALL)
-                ? unknownCrops.in(passage, clause, Told.of(event, from, to))
-                : null;
-        return strange != null
-                ? List.of(strange)
-                : new Unnamed(passage, clause, before).meant(Told.of(event, from, to), names(passage, clause, ALL));
-    }
-
-    private static boolean names(Passage passage, Clause clause, Set<String> words) {
-        for (int at = clause.from(); at < clause.to(); at++) {
-            if (words.contains(passage.word(at))) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private static Told finished(Passage passage, Clause clause, Told told, DaySaid day) {

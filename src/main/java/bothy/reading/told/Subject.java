@@ -7,8 +7,32 @@ import java.util.Set;
 
 /** Who or what a clause without a crop is about: "my nephew did the digging" and "the creek's up" tell nothing of plants. */
 final class Subject {
-    private static final Set<String> GROWER =
-            Set.of("i", "we", "ive", "weve", "im", "me", "us", "myself", "ourselves", "both");
+    private static final Set<String> GROWER = Set.of(
+            "i",
+            "we",
+            "ive",
+            "weve",
+            "im",
+            "me",
+            "us",
+            "myself",
+            "ourselves",
+            "both",
+            "daughter",
+            "son",
+            "kids",
+            "children",
+            "husband",
+            "hubby",
+            "wife",
+            "partner",
+            "missus",
+            "class",
+            "pupils",
+            "himself",
+            "herself",
+            "team",
+            "lads");
 
     private static final Set<String> PLANTS = Set.of(
             "they",
@@ -81,6 +105,16 @@ final class Subject {
             "each");
 
     private static final Set<String> BESIDE = Set.of(
+            "ok",
+            "okay",
+            "right",
+            "so",
+            "hi",
+            "hello",
+            "yes",
+            "phew",
+            "done",
+            "great",
             "is",
             "are",
             "was",
@@ -103,7 +137,6 @@ final class Subject {
             "finally",
             "already",
             "now",
-            "so",
             "but",
             "not",
             "still",
@@ -186,7 +219,9 @@ final class Subject {
 
     /** A subject stands behind its "the" or "my"; any other word may be one of the little ones that no list holds. */
     private static boolean named(Passage passage, Clause clause, int at) {
-        return at > clause.sentence()[0] && DETERMINERS.contains(passage.word(at - 1)) || at == clause.sentence()[0];
+        boolean determined = at > clause.sentence()[0] && DETERMINERS.contains(passage.word(at - 1))
+                || at > clause.sentence()[0] + 1 && DETERMINERS.contains(passage.word(at - 2));
+        return determined || at == clause.sentence()[0];
     }
 
     private static boolean covered(Passage passage, int at) {

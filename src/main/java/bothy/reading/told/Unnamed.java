@@ -15,6 +15,32 @@ import java.util.Set;
 final class Unnamed {
     private static final Set<String> POINTING =
             Set.of("they", "them", "it", "these", "those", "ones", "both", "all", "this", "that", "one", "lot");
+    private static final Set<String> OBJECT = Set.of("a", "an", "the", "my", "our", "some", "his", "her");
+    private static final Set<String> PLANTS = Set.of(
+            "row",
+            "rows",
+            "lot",
+            "pots",
+            "pot",
+            "bed",
+            "tray",
+            "trays",
+            "seedlings",
+            "plants",
+            "rest",
+            "others",
+            "cells",
+            "modules",
+            "bag",
+            "crop",
+            "whole",
+            "first",
+            "tops",
+            "best");
+    private static final Set<What> OF_CROP = Set.of(What.HARVESTED, What.DIED, What.SOWN);
+    /** So many words may follow a verb that has no object of its own. */
+    private static final int TRAILING = 4;
+
     private final Passage passage;
     private final Clause clause;
     private final List<Told> before;
@@ -34,7 +60,9 @@ final class Unnamed {
         }
         List<Told> carried = carried(told);
         if (!carried.isEmpty()) {
-            return carried;
+            // "We lost." after the chillies tells nothing of them: who means them says "them" or goes on in the
+            // sentence.
+            return points() || everything || goesOn(justNamed) ? carried : List.of();
         }
         CropSaid named = namedBefore();
         if (named != null && points()) {
@@ -83,6 +111,24 @@ final class Unnamed {
             return told.oneOfCrops(List.of());
         }
         return told.oneOf(growing);
+    }
+
+    /** "Weeded and watered", "planted out the squash, fed and watered": another doing in the sentence that named the crop. */
+    private boolean goesOn(boolean justNamed) {
+        int verb = clause.action().words().nextSetBit(0);
+        String last = passage.word(verb - 1);
+        boolean eaten = Set.of("eat", "ate", "eaten", "munched", "had").contains(passage.word(verb));
+        int after = clause.action().lastWord() + 1;
+        boolean object = OBJECT.contains(passage.word(after)) && !PLANTS.contains(passage.word(after + 1));
+        boolean led = Set.of(
+                                "and", ",", "then", "also", "i", "we", "have", "been", "plus", "were", "are", "was",
+                                "now", "all", "which")
+                        .contains(last)
+                || passage.word(verb).equals("and")
+                || clause.from() == verb && clause.sentence()[0] < verb;
+        boolean whole =
+                clause.action().form() == null || clause.to() - clause.action().end() <= TRAILING;
+        return justNamed && led && !eaten && !object && (whole || told().ofThePlot() || !OF_CROP.contains(told()));
     }
 
     /** "Onion tops bent over, lifted the lot": the one crop named before in the sentence, {@code null} when it is not one. */

@@ -60,6 +60,17 @@ final class WhatMeant {
             "pushed",
             "pressed",
             "poked");
+    private static final Set<String> COVERED = Set.of(
+            "greenhouse",
+            "polytunnel",
+            "porch",
+            "conservatory",
+            "cold frame",
+            "windowsill",
+            "propagator",
+            "shed",
+            "patio",
+            "balcony");
     private static final Set<What> KEPT = EnumSet.of(What.STORED, What.MOVED, What.SUPPORTED);
     private static final int CURE_REACH = 5;
     private static final Set<String> ANIMALS = Set.of(
@@ -149,7 +160,7 @@ final class WhatMeant {
             if (what == What.SUPPORTED && hungUp(passage, clause, crop)) {
                 return What.STORED;
             }
-            if (what == What.HARVESTED && (cleared(passage, clause, crop) || byAnimal(passage, clause))) {
+            if (what == What.HARVESTED && byAnimal(passage, clause)) {
                 return What.DIED;
             }
             boolean put = what == What.MOVED
@@ -205,10 +216,11 @@ final class WhatMeant {
     }
 
     /** "Pulled up the courgettes", "pulled up all the plants": who wants fruit pulls the plants when they are done. */
-    private boolean cleared(Passage passage, Clause clause, CropSaid crop) {
+    boolean cleared(Passage passage, Clause clause, CropSaid crop) {
         boolean up = Set.of("pulled", "pull", "pulling", "ripped", "yanked", "dug")
                         .contains(passage.word(clause.action().words().nextSetBit(0)))
-                && clause.action().words().cardinality() > 1;
+                && (clause.action().words().cardinality() > 1
+                        || passage.word(clause.action().words().nextSetBit(0)).startsWith("pull"));
         up |= passage.word(clause.action().words().nextSetBit(0)).equals("cut")
                 && says(passage, clause, Set.of("down"))
                 && !says(passage, clause, Set.of("flower", "flowers", "haulms", "foliage"));
@@ -229,7 +241,24 @@ final class WhatMeant {
         return verb && pots && !ground ? What.POTTED_ON : What.PLANTED_OUT;
     }
 
+    /** "The chillies are in the polytunnel now" tells where they stand, not that they were planted. */
+    private static boolean standsIn(Passage passage, Clause clause) {
+        List<PlaceSaid> places = Passage.within(passage.places(), clause.from(), clause.to());
+        int last = clause.action().lastWord();
+        return clause.action().form() == null
+                && passage.word(last).equals("in")
+                && Set.of("are", "is", "now", "be").contains(passage.word(last - 1))
+                && !places.isEmpty()
+                && places.stream()
+                        .allMatch(place -> !place.container()
+                                && COVERED.contains(place.name())
+                                && !Set.of("border", "bed", "soil", "ground").contains(passage.word(place.end())));
+    }
+
     private What planted(Passage passage, Clause clause, CropSaid crop) {
+        if (standsIn(passage, clause)) {
+            return What.MOVED;
+        }
         if (says(passage, clause, SEED) || crop != null && crop.canMean("garlic")) {
             return What.SOWN;
         }

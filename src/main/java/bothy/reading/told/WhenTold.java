@@ -20,12 +20,15 @@ final class WhenTold {
     /** "Entry for 16 May.": so many words may lead a day that stands by itself. */
     private static final int LEADING_WORDS = 4;
 
+    private static final int FORECAST_REACH = 5;
+
     private WhenTold() {}
 
     /** The day told for a clause: in it, at the head or the end of its sentence, or at the head of the message; else {@code null}. */
     static DaySaid said(Passage passage, Clause clause) {
         List<DaySaid> own = Passage.within(passage.days(), clause.from(), clause.to()).stream()
-                .filter(day -> !clause.inRelative(day.start()) && !toCome(passage, clause, day))
+                .filter(day ->
+                        !clause.inRelative(day.start()) && !toCome(passage, clause, day) && !forecast(passage, day))
                 .toList();
         if (!own.isEmpty()) {
             // "Don't know when exactly, early April-ish": who says so is to be asked.
@@ -36,7 +39,7 @@ final class WhenTold {
                     .orElseGet(() -> nearest(own, clause));
         }
         List<DaySaid> sentence = Passage.within(passage.days(), clause.sentence()[0], clause.sentence()[1]).stream()
-                .filter(day -> !clause.inRelative(day.start()))
+                .filter(day -> !clause.inRelative(day.start()) && !forecast(passage, day))
                 .toList();
         DaySaid leading = sentence.isEmpty() ? null : sentence.get(0);
         if (leading != null && heads(passage, leading, clause.sentence()[0])) {
@@ -76,6 +79,17 @@ final class WhenTold {
             }
         }
         return heading;
+    }
+
+    /** "Frost forecast for the weekend so I've put fleece over": the day of the frost. */
+    private static boolean forecast(Passage passage, DaySaid day) {
+        for (int at = Math.max(0, day.start() - FORECAST_REACH); at < day.start(); at++) {
+            if (Set.of("forecast", "predicted", "expected", "giving", "forecasting", "promised")
+                    .contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** "Half a kilo picked, more tomorrow": the day after the comma is of what is still to come. */

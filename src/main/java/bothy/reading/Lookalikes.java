@@ -1,0 +1,226 @@
+package bothy.reading;
+
+import bothy.reading.said.ActionSaid;
+import bothy.reading.said.Passage;
+import java.util.Set;
+
+/** Doings in the words of another: "dug the ground over" gathers nothing, "went in the salad" plants nothing. */
+final class Lookalikes {
+    private static final int DIG_REACH = 6;
+    private static final Set<String> SOIL = Set.of(
+            "ground",
+            "bed",
+            "beds",
+            "plot",
+            "soil",
+            "trench",
+            "trenches",
+            "hole",
+            "holes",
+            "manure",
+            "muck",
+            "compost",
+            "garden",
+            "patch",
+            "border",
+            "earth",
+            "pond",
+            "path",
+            "weeds");
+    private static final Set<String> KITCHEN = Set.of(
+            "salad",
+            "soup",
+            "stew",
+            "pan",
+            "pie",
+            "curry",
+            "compost",
+            "bin",
+            "freezer",
+            "fridge",
+            "kitchen",
+            "oven",
+            "jar",
+            "jars",
+            "chutney",
+            "basket",
+            "bowl",
+            "car",
+            "mouth",
+            "sandwich",
+            "risotto",
+            "sauce",
+            "chickens");
+    private static final int SHOP_REACH = 9;
+    private static final Set<String> SHOPS = Set.of(
+            "centre",
+            "center",
+            "nursery",
+            "shop",
+            "shops",
+            "market",
+            "supermarket",
+            "stall",
+            "store",
+            "neighbour",
+            "neighbours",
+            "sale",
+            "freezer",
+            "fridge",
+            "cellar",
+            "loft",
+            "larder");
+    private static final Set<String> COVERS = Set.of(
+            "cover",
+            "covers",
+            "fleece",
+            "net",
+            "nets",
+            "netting",
+            "mesh",
+            "cloche",
+            "cloches",
+            "lid",
+            "lids",
+            "tops",
+            "leaves",
+            "suckers",
+            "sideshoots",
+            "flowers",
+            "caterpillars",
+            "slugs",
+            "snails",
+            "weeds");
+
+    private static final int WEED_REACH = 8;
+    private static final Set<String> WEEDS = Set.of(
+            "weed",
+            "weeds",
+            "nettle",
+            "nettles",
+            "couch",
+            "grass",
+            "bindweed",
+            "dandelion",
+            "dandelions",
+            "dock",
+            "docks",
+            "buttercup",
+            "buttercups",
+            "bramble",
+            "brambles",
+            "thistle",
+            "thistles",
+            "groundsel",
+            "chickweed",
+            "moss",
+            "ivy",
+            "hawthorn",
+            "stones",
+            "slug",
+            "slugs",
+            "caterpillar",
+            "caterpillars",
+            "aphids",
+            "greenfly",
+            "snails");
+
+    private Lookalikes() {}
+
+    /** Whether a doing only looks like what its words say. */
+    static boolean only(Passage passage, ActionSaid action) {
+        return weeded(passage, action)
+                || coveredIn(passage, action)
+                || uncovered(passage, action)
+                || cooked(passage, action)
+                || dugOver(passage, action)
+                || bought(passage, action);
+    }
+
+    /** "Covered in scabs" is no cover. */
+    private static boolean coveredIn(Passage passage, ActionSaid action) {
+        return action.action().equals("protected")
+                && passage.word(action.lastWord()).equals("covered")
+                && passage.word(action.lastWord() + 1).equals("in");
+    }
+
+    /** "Took the covers off the potatoes" picks none. */
+    private static boolean uncovered(Passage passage, ActionSaid action) {
+        boolean off = action.action().equals("harvested")
+                && passage.word(action.lastWord()).equals("off");
+        for (int at = action.start(); off && at < action.lastWord(); at++) {
+            if (COVERS.contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "Dug the ground over", "dug muck into the trench" gathers none. */
+    private static boolean dugOver(Passage passage, ActionSaid action) {
+        boolean digs = action.action().equals("harvested")
+                && Set.of("dug", "digging", "dig", "forked").contains(passage.word(action.start()));
+        for (int at = action.start() + 1; digs && at < Math.min(passage.size(), action.start() + DIG_REACH); at++) {
+            if (passage.cropAt(at).isPresent() || passage.tokens().get(at).mark()) {
+                return false;
+            }
+            if (SOIL.contains(passage.word(at)) && !Set.of("from", "of").contains(passage.word(at - 1))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "The thinnings went in the salad" plants none. */
+    private static boolean cooked(Passage passage, ActionSaid action) {
+        int last = action.lastWord();
+        int thing = Set.of("the", "a", "my", "our").contains(passage.word(last + 1)) ? last + 2 : last + 1;
+        return action.action().startsWith("planted")
+                && Set.of("in", "into").contains(passage.word(last))
+                && KITCHEN.contains(passage.word(thing));
+    }
+
+    /** "Picked up 3 aubergines at the nursery", "got 6 cabbages from the market" gather nothing of one's own. */
+    private static boolean bought(Passage passage, ActionSaid action) {
+        if (!action.action().equals("harvested")) {
+            return false;
+        }
+        boolean picked = passage.word(action.start()).startsWith("pick")
+                && passage.word(action.start() + 1).equals("up");
+        boolean shop = false;
+        for (int at = action.start(); at < Math.min(passage.size(), action.end() + SHOP_REACH); at++) {
+            shop |= SHOPS.contains(passage.word(at))
+                    && Set.of("at", "from", "in", "garden", "the", "local", "a").contains(passage.word(at - 1));
+        }
+        return picked || shop;
+    }
+
+    /** "Pulled nettles out of the path", "dug up couch grass" is weeding. */
+    private static boolean weeded(Passage passage, ActionSaid action) {
+        boolean pulls = Set.of("harvested", "died", "thinned").contains(action.action())
+                && Set.of(
+                                "pulled",
+                                "pulling",
+                                "pull",
+                                "dug",
+                                "digging",
+                                "dig",
+                                "ripped",
+                                "ripping",
+                                "cleared",
+                                "clearing",
+                                "picked",
+                                "picking")
+                        .contains(passage.word(action.start()));
+        for (int at = action.start(); pulls && at < Math.min(passage.size(), action.start() + WEED_REACH); at++) {
+            if (passage.cropAt(at).isPresent()
+                    || at > action.start() && passage.tokens().get(at).mark()) {
+                return false;
+            }
+            if (WEEDS.contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,309 @@
+package bothy.reading;
+
+import bothy.almanac.Words;
+import bothy.garden.Question;
+import bothy.reading.said.Passage;
+import bothy.reading.text.Conjugation.Form;
+import bothy.reading.text.PhraseBook;
+import bothy.reading.text.PhraseBook.Found;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Finds where a sentence begins to ask. */
+final class WhereAsked {
+    private static final String FILE = "questions";
+    private static final Set<String> LEADING = Set.of(
+            "so",
+            "and",
+            "but",
+            "also",
+            "ok",
+            "okay",
+            "hi",
+            "hello",
+            "please",
+            "hey",
+            ",",
+            "well",
+            "now",
+            "right",
+            "then",
+            "just",
+            "morning",
+            "oh",
+            "kindly",
+            "sir",
+            "madam",
+            "mate",
+            "lads",
+            "folks",
+            "all",
+            "everyone",
+            "bot",
+            "good",
+            "evening",
+            "afternoon",
+            "hiya",
+            "yo",
+            "um",
+            "er",
+            "erm",
+            "quick",
+            "question",
+            "one",
+            ":",
+            "-",
+            "thanks",
+            "again",
+            "sorry",
+            "if",
+            "bothy",
+            "dear",
+            "team",
+            "anyway",
+            "actually",
+            "wait");
+    private static final Set<String> EXCLAIMED = Set.of(
+            "lovely",
+            "nice",
+            "great",
+            "exciting",
+            "wonderful",
+            "annoying",
+            "sad",
+            "cute",
+            "funny",
+            "beautiful",
+            "brilliant",
+            "amazing",
+            "cool");
+    private static final Set<String> INVERTED = Set.of(
+            "do", "does", "is", "are", "was", "can", "could", "should", "shall", "will", "would", "may", "might",
+            "have", "has", "am", "how", "what", "when", "which", "why", "where");
+    private static final Set<String> SUBJECTS = Set.of(
+            "i", "we", "it", "they", "that", "this", "these", "those", "you", "the", "my", "our", "there", "anyone",
+            "to", "now", "next", "should", "do", "can", "is", "are");
+    /** After "will" or "can" at the head of a sentence these tell of the grower: "will sow more", "can confirm". */
+    private static final Set<String> WITHOUT_SUBJECT = Set.of(
+            "of",
+            "each",
+            "on",
+            "for",
+            "per",
+            "full",
+            "over",
+            "round",
+            "in",
+            "every",
+            "and",
+            "or",
+            ",",
+            "used",
+            "be",
+            "do",
+            "not",
+            "sow",
+            "plant",
+            "need",
+            "have",
+            "say",
+            "confirm",
+            "report",
+            "love",
+            "like",
+            "see",
+            "try",
+            "get",
+            "go",
+            "put",
+            "let",
+            "keep",
+            "start",
+            "take",
+            "water",
+            "feed",
+            "pick",
+            "probably",
+            "also",
+            "then",
+            "soon",
+            "just",
+            "definitely",
+            "add",
+            "make",
+            "pot",
+            "harvest",
+            "lift",
+            "move",
+            "wait",
+            "finish",
+            "use",
+            "cover",
+            "thin",
+            "tie",
+            "store",
+            "dig",
+            "prick",
+            "still",
+            "never",
+            "always",
+            "only");
+
+    private static final int REPORT_REACH = 12;
+
+    private final PhraseBook<String> cues = new PhraseBook<>();
+    private final PhraseBook<String> marked = new PhraseBook<>();
+    private final PhraseBook<String> reports = new PhraseBook<>();
+    private final PhraseBook<Question> always = new PhraseBook<>();
+
+    WhereAsked(Words words, Map<String, List<String>> groups) {
+        Map.of("/cues", cues, "/marked", marked, "/reports", reports).forEach((at, book) -> words.list(FILE, at)
+                .forEach(text -> Questions.add(words, at, text, groups, book, text)));
+        words.lists(FILE, "/always")
+                .forEach((name, texts) -> texts.forEach(text -> Questions.add(
+                        words, "/always/" + name, text, groups, always, Questions.question(words, name))));
+    }
+
+    Set<String> vocabulary() {
+        Set<String> all = new HashSet<>(cues.vocabulary());
+        all.addAll(marked.vocabulary());
+        all.addAll(always.vocabulary());
+        return all;
+    }
+
+    /** The token at which a sentence starts to ask, or −1 when it does not ask. */
+    int begins(Passage passage, int[] sentence) {
+        if (!reports.all(passage.tokens(), sentence[0], Math.min(sentence[1], sentence[0] + REPORT_REACH), passage)
+                .isEmpty()) {
+            return -1;
+        }
+        boolean mark = sentence[1] < passage.size() && passage.word(sentence[1]).equals("?");
+        int begins = first(cues.all(passage.tokens(), sentence[0], sentence[1], passage).stream()
+                .filter(cue -> mark || !relative(passage, sentence, cue))
+                .toList());
+        for (Found<String> cue : marked.all(passage.tokens(), sentence[0], sentence[1], passage)) {
+            if (mark
+                    || opens(passage, sentence[0], cue.start()) && asksThere(passage, cue)
+                    || turnsTo(passage, cue) && asksThere(passage, cue)) {
+                begins = begins < 0 ? cue.start() : Math.min(begins, cue.start());
+            }
+        }
+        if (begins >= 0 || !mark) {
+            return command(passage, sentence) ? sentence[0] : begins;
+        }
+        return lastPart(passage, sentence);
+    }
+
+    /** "…, which is more than I can say": goes on with what was told and asks nothing. */
+    private static boolean relative(Passage passage, int[] sentence, Found<String> cue) {
+        boolean which = passage.word(cue.start()).equals("which") && !opens(passage, sentence[0], cue.start());
+        return which
+                && (passage.word(cue.start() - 1).equals(",")
+                                && passage.actions().stream().anyMatch(action -> action.end() <= cue.start())
+                        || Set.of("is", "are", "was", "were", "has", "have", "will", "can", "had")
+                                .contains(passage.word(cue.start() + 1)));
+    }
+
+    /** At the head of a sentence "when" and "how" may also tell; an inverted verb asks. */
+    private static boolean asksThere(Passage passage, Found<String> cue) {
+        String next = passage.word(cue.start() + 1);
+        return switch (passage.word(cue.start())) {
+            case "when", "enough", "worth", "too" -> false;
+            case "can" ->
+                SUBJECTS.contains(next)
+                        || passage.end("crop", cue.start() + 1) > 0
+                        || next.length() > 3 && next.endsWith("s")
+                        || Set.of(
+                                        "someone",
+                                        "anybody",
+                                        "everyone",
+                                        "my",
+                                        "your",
+                                        "coffee",
+                                        "chicken",
+                                        "seaweed",
+                                        "comfrey",
+                                        "wood",
+                                        "tomato")
+                                .contains(next);
+            case "would", "will", "could", "should", "shall", "might" ->
+                !WITHOUT_SUBJECT.contains(next)
+                        && !doneBy(passage, cue.start() + 1)
+                        && !(next.equals("you") && passage.word(cue.start() + 2).equals("believe"));
+            case "what" -> !Set.of("a", "an").contains(next);
+            case "how" -> !EXCLAIMED.contains(next);
+            default -> true;
+        };
+    }
+
+    /** "Will planted the beans": a name. */
+    private static boolean doneBy(Passage passage, int verb) {
+        return passage.actions().stream()
+                .anyMatch(action -> action.start() == verb
+                        && action.form() == Form.PAST
+                        && action.words().get(verb));
+    }
+
+    /** "The stalks are corky, does that mean …": after a comma a verb before its subject asks. */
+    private static boolean turnsTo(Passage passage, Found<String> cue) {
+        boolean parted = Set.of(",", "-", "so", "and", "but", ":", ")").contains(passage.word(cue.start() - 1));
+        return parted
+                && !passage.word(cue.start()).equals("which")
+                && INVERTED.contains(passage.word(cue.start()))
+                && (SUBJECTS.contains(passage.word(cue.start() + 1)) || passage.end("crop", cue.start() + 1) > 0);
+    }
+
+    private static boolean opens(Passage passage, int start, int at) {
+        for (int before = start; before < at; before++) {
+            if (!LEADING.contains(passage.word(before))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean closes(Passage passage, int from, int to) {
+        for (int at = from; at < to; at++) {
+            if (!Set.of("please", "then", "now", "thanks", "mate", "ta", ",", "bot", "today")
+                    .contains(passage.word(at))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static int first(List<Found<String>> found) {
+        return found.stream().mapToInt(Found::start).min().orElse(-1);
+    }
+
+    /** "Sowed the peas yesterday, too early?" asks only at the end. */
+    private static int lastPart(Passage passage, int[] sentence) {
+        for (int at = sentence[1] - 1; at > sentence[0]; at--) {
+            int part = at;
+            if (passage.word(at).equals(",")) {
+                boolean doing = passage.actions().stream()
+                        .anyMatch(action -> action.start() > part && action.end() <= sentence[1]);
+                boolean before = passage.actions().stream()
+                        .anyMatch(action -> action.start() >= sentence[0] && action.end() <= part);
+                return before && !doing ? at + 1 : sentence[0];
+            }
+        }
+        return sentence[0];
+    }
+
+    private boolean command(Passage passage, int[] sentence) {
+        return commanded(passage, sentence) != null;
+    }
+
+    /** The question that a plain command asks ("this week"), {@code null} when the sentence is none. */
+    Question commanded(Passage passage, int[] sentence) {
+        for (Found<Question> found : always.all(passage.tokens(), sentence[0], sentence[1], passage)) {
+            if (opens(passage, sentence[0], found.start()) && closes(passage, found.end(), sentence[1])) {
+                return found.meaning();
+            }
+        }
+        return null;
+    }
+}

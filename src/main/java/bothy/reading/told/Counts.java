@@ -1,0 +1,271 @@
+package bothy.reading.told;
+
+import bothy.almanac.Words;
+import bothy.reading.said.Clause;
+import bothy.reading.said.CropSaid;
+import bothy.reading.said.NumberSaid;
+import bothy.reading.said.Passage;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** How many a clause tells of each of its crops: the number before its name, after it, in a list, or by itself. */
+final class Counts {
+    private static final Set<String> ENDS_NAME = Set.of(
+            "in", "on", "at", "into", "with", "from", "for", "and", "but", ",", "(", ")", "-", ":", "to", "by", "per",
+            "the", "is", "are", "were", "was", "after", "before", "then", "or", "/");
+    /** "A flower on a cucumber" counts no cucumbers. */
+    private static final Set<String> GROWTH = Set.of("flowering", "fruit-set", "note");
+
+    private static final Set<String> EXCEPT = Set.of("but", "bar", "except", "save", "barring");
+    private final Set<String> notCounts;
+    private final Set<String> counted;
+    private final Set<String> mass;
+
+    Counts(Words words) {
+        notCounts = new HashSet<>(words.list("units", "/not-counts"));
+        counted = new HashSet<>(words.list("units", "/counted"));
+        mass = new HashSet<>(words.list("crops", "/mass"));
+    }
+
+    Set<String> vocabulary() {
+        Set<String> all = new HashSet<>(notCounts);
+        all.addAll(counted);
+        return all;
+    }
+
+    /** The count told for a crop, {@code null} when none is. */
+    Integer of(Passage passage, Clause clause, CropSaid crop) {
+        List<NumberSaid> numbers = passage.counts(clause.from(), clause.to());
+        if (crop.end() <= clause.from() && loose(passage, clause, numbers) != null) {
+            return loose(passage, clause, numbers);
+        }
+        Integer each = Listed.ofEach(passage, clause, numbers);
+        if (each != null) {
+            return each;
+        }
+        Integer before = before(passage, numbers, crop, clause.action().action());
+        if (before != null) {
+            return before;
+        }
+        Integer listed = Listed.count(clause, numbers, crop);
+        if (listed != null) {
+            return listed;
+        }
+        Integer after = after(passage, numbers, crop);
+        return after != null || clause.crops().size() > 1 ? after : loose(passage, clause, numbers);
+    }
+
+    /** "6 little tomato plants", "4 of the toms", "2 trays of 12 lettuces". */
+    private Integer before(Passage passage, List<NumberSaid> numbers, CropSaid crop, String action) {
+        if (notCounts.contains(passage.word(crop.end())) && !counted.contains(passage.word(crop.end()))) {
+            return null; // "Two radish sowings".
+        }
+        for (int at = crop.start() - 1, words = 0; at >= 0 && words < 6; at--, words++) {
+            int here = at;
+            NumberSaid number = numbers.stream()
+                    .filter(told -> told.end() == here + 1)
+                    .findFirst()
+                    .orElse(null);
+            if (number != null && EXCEPT.contains(passage.word(number.start() - 1))) {
+                return null; // "All but 3 of the onions".
+            }
+            if (number != null) {
+                return ofRows(passage, number) ? null : named(passage, numbers, number);
+            }
+            if (!GROWTH.contains(action) && one(passage, at, crop, action.equals("harvested"))) {
+                return 1;
+            }
+            boolean of = passage.word(at).equals("of")
+                    || (passage.word(at).equals("the") && Set.of("of", "all").contains(passage.word(at - 1)))
+                    || Set.of("my", "our", "these", "those").contains(passage.word(at));
+            if (!of && ENDS_NAME.contains(passage.word(at))
+                    || passage.cropAt(at).isPresent()
+                    || passage.tokens().get(at).endsSentence()) {
+                return null;
+            }
+        }
+        return null;
+    }
+
+    /** "2 rows of carrots and one of beetroot": the one is a row. */
+    private boolean ofRows(Passage passage, NumberSaid number) {
+        boolean oneOf = passage.word(number.end()).equals("of") && number.value() < 10;
+        return oneOf
+                && passage.tokens().subList(0, number.start()).stream()
+                        .anyMatch(token -> notCounts.contains(token.word()))
+                && Set.of("and", ",", "plus").contains(passage.word(number.start() - 1));
+    }
+
+    /** "A cucumber", "our first ripe tomato". */
+    private boolean one(Passage passage, int at, CropSaid crop, boolean picked) {
+        for (int between = at + 1; between < crop.start(); between++) {
+            if (passage.word(between).equals("of")) {
+                return false; // "The first harvest of spinach".
+            }
+        }
+        boolean first = Set.of("first", "1st").contains(passage.word(at));
+        boolean article =
+                first ? picked : Set.of("a", "an", "another", "single").contains(passage.word(at));
+        boolean several = counted.contains(passage.word(crop.end()))
+                && passage.word(crop.end()).endsWith("s");
+        int place = at;
+        boolean measured = passage.quantities().stream().anyMatch(quantity -> quantity.covers(place));
+        return article
+                && !measured
+                && !(passage.word(at).equals("single") && passage.word(at - 1).equals("every"))
+                && !several
+                && !crop.plural()
+                && !mass.contains(passage.word(crop.end() - 1))
+                && !mass.contains(crop.crop())
+                && crop.start() - at <= 3
+                && !notCounts.contains(passage.word(at + 1))
+                && !passage.word(at + 1).equals("sowing");
+    }
+
+    private Integer named(Passage passage, List<NumberSaid> numbers, NumberSaid number) {
+        String next = passage.word(number.end());
+        NumberSaid more = numbers.stream()
+                .filter(other -> other.end() < number.start() && number.start() - other.end() <= 3)
+                .reduce((first, second) -> second)
+                .orElse(null);
+        if (more != null) {
+            String between = passage.word(number.start() - 1);
+            if (between.equals("of")
+                    && !passage.word(number.start() - 2).equals("out")
+                    && more.end() + 1 < number.start()) {
+                return whole(more.value() * number.value());
+            }
+            if (Set.of("of", "the", "my", "our").contains(between) || between.equals("/")) {
+                return whole(more.value());
+            }
+            if (between.equals("x") && number.start() - more.end() == 1) {
+                return whole(more.value() * number.value());
+            }
+        }
+        return notCounts.contains(next) ? null : whole(number.value());
+    }
+
+    /** "Broad beans sown (20)": the bracket after the verb counts the crop before it. */
+    private static boolean verbed(Passage passage, int at) {
+        boolean past = passage.actions().stream()
+                .anyMatch(action -> action.form() == bothy.reading.text.Conjugation.Form.PAST
+                        && action.words().get(at));
+        return past && (passage.word(at + 1).equals("(") || passage.word(at + 2).equals("("));
+    }
+
+    /** "tomatoes x 6", "toms (6)", "beans - 12", "lettuce, 6 of them", "lettuce 12". */
+    private Integer after(Passage passage, List<NumberSaid> numbers, CropSaid crop) {
+        int at = crop.end();
+        while (verbed(passage, at)
+                || Set.of("x", "(", ")", "-", ":", ",", "=", "plants", "seeds", "seedlings", "cloves", "sets", "about")
+                        .contains(passage.word(at))) {
+            at++;
+        }
+        int start = at;
+        NumberSaid number = numbers.stream()
+                .filter(told -> told.start() == start)
+                .findFirst()
+                .orElse(null);
+        if (number == null
+                || passage.crops().stream()
+                        .anyMatch(next -> next.start() > number.start()
+                                && next.start() - number.end() <= 2
+                                && !Set.of(",", "and", "plus").contains(passage.word(number.end())))) {
+            return null;
+        }
+        String next = passage.word(number.end());
+        boolean closes = number.end() >= passage.size()
+                || passage.tokens().get(number.end()).mark()
+                || counted.contains(next)
+                || Set.of(
+                                "of",
+                                "in",
+                                "and",
+                                "up",
+                                "so",
+                                "out",
+                                "are",
+                                "have",
+                                "today",
+                                "on",
+                                "into",
+                                "to",
+                                "this",
+                                "altogether",
+                                "total",
+                                "only",
+                                "still")
+                        .contains(next)
+                || passage.actions().stream().anyMatch(action -> action.words().get(number.end()));
+        return closes && !notCounts.contains(next) ? whole(number.value()) : null;
+    }
+
+    /** A number by itself when the clause is about one crop: "potted on 6", "4 up so far", "6 seeds to a pot". */
+    Integer loose(Passage passage, Clause clause, List<NumberSaid> numbers) {
+        boolean aids = Set.of("supported", "protected", "watered", "fed")
+                .contains(clause.action().action());
+        for (NumberSaid number : numbers) {
+            String next = passage.word(number.end());
+            String last = passage.word(number.start() - 1);
+            if (aids
+                    && !Set.of("plants", "of", "pots", "more").contains(next)
+                    && !(number.start() > 0 && clause.action().words().get(number.start() - 1))) {
+                continue; // "A wigwam of 8 canes" counts canes.
+            }
+            boolean pronoun = passage.word(number.start()).equals("one")
+                    && Set.of(
+                                    "the", "this", "that", "which", "other", "no", "each", "every", "any", "last",
+                                    "first", "second", "third", "next", "another")
+                            .contains(last);
+            boolean unit = notCounts.contains(next)
+                    || Set.of("per", "each", "every", "by", "to").contains(next)
+                    || Set.of("each", "per", "a").contains(passage.word(number.end() + 1)) && counted.contains(next)
+                    || Set.of("by", "bar", "but", "except", "off", "from").contains(last)
+                    || Set.of("at", "be", "hit", "reached", "until", "till", "by", "was", "is")
+                            .contains(last)
+                    || last.equals("week")
+                    || last.equals("day");
+            if (!pronoun && !unit && standsAlone(passage, clause, number)) {
+                return whole(number.value() * rowsOf(passage, numbers, number));
+            }
+        }
+        return null;
+    }
+
+    /** "In 2 rows of 15" are thirty. */
+    private double rowsOf(Passage passage, List<NumberSaid> numbers, NumberSaid number) {
+        boolean of =
+                passage.word(number.start() - 1).equals("of") && notCounts.contains(passage.word(number.start() - 2));
+        return !of
+                ? 1
+                : numbers.stream()
+                        .filter(rows -> rows.end() == number.start() - 2)
+                        .mapToDouble(NumberSaid::value)
+                        .findFirst()
+                        .orElse(1);
+    }
+
+    private boolean standsAlone(Passage passage, Clause clause, NumberSaid number) {
+        String next = passage.word(number.end());
+        boolean atVerb = clause.action().words().get(number.end())
+                || number.start() > 0 && clause.action().words().get(number.start() - 1)
+                || clause.action().covers(number.start());
+        boolean bracketed = passage.word(number.start() - 1).equals("(") && next.equals(")");
+        String last = passage.word(number.start() - 1);
+        boolean between = last.equals(",")
+                && Set.of(",", "survived", "made", "took", "left", "lived").contains(next);
+        return atVerb
+                || bracketed
+                || between
+                || last.equals("all") && !notCounts.contains(next)
+                || counted.contains(next)
+                || Set.of("of", "out", "more", "so", "are", "have", "up", "in", "into", "on")
+                        .contains(next)
+                || number.end() >= clause.to();
+    }
+
+    private static Integer whole(double value) {
+        return Math.abs(value) > 2_000_000_000 ? Integer.valueOf(2_000_000_000) : Integer.valueOf((int) value);
+    }
+}

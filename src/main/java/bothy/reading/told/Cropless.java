@@ -1,0 +1,106 @@
+package bothy.reading.told;
+
+import bothy.garden.Event;
+import bothy.garden.What;
+import bothy.reading.grammar.Grammar;
+import bothy.reading.said.Clause;
+import bothy.reading.said.CropSaid;
+import bothy.reading.said.Passage;
+import java.util.List;
+import java.util.Set;
+
+/** Makes statements of a clause that names no crop: of the plot, of "them", of everything, or of a strange word that may be a crop. */
+final class Cropless {
+    private static final Set<String> ALL = Set.of("everything", "everyone", "lot", "whole", "everybody", "entire");
+
+    private final Particulars particulars;
+    private final WhatMeant whatMeant;
+    private final UnknownCrops unknownCrops;
+
+    Cropless(Particulars particulars, WhatMeant whatMeant, Grammar grammar) {
+        this.particulars = particulars;
+        this.whatMeant = whatMeant;
+        this.unknownCrops = new UnknownCrops(grammar);
+    }
+
+    List<Told> told(Passage passage, Clause clause, List<Told> before) {
+        What what = whatMeant.of(passage, clause, null);
+        boolean weather =
+                what.ofThePlot() || what == What.TEMPERATURE || what == What.SOIL_CHECKED || what == What.NOTE;
+        if (!weather && Subject.foreign(passage, clause)) {
+            return List.of();
+        }
+        Event event = particulars
+                .withAmount(Event.of(what, null, null, null), passage, clause, null)
+                .withDetail(clause.action().detail());
+        int from = Statements.from(passage, clause);
+        int to = Statements.to(passage, clause);
+        if (what == What.NOTE && clause.action().detail() != null) {
+            return new Unnamed(passage, clause, before).seen(Told.of(event, from, to));
+        }
+        if (what == What.NOTE) {
+            return List.of(Notes.told(PlotEvents.told(event, passage, clause), passage, clause));
+        }
+        if (what == What.TEMPERATURE || what.ofThePlot() || what == What.SOIL_CHECKED) {
+            return List.of(Told.of(PlotEvents.told(event, passage, clause), from, to));
+        }
+        if (what == What.HARVESTED && whatMeant.cleared(passage, clause, null)) {
+            event = event.withDetail("last");
+        }
+        event = event.withCount(particulars.loose(passage, clause));
+        if (Set.of(What.PLANTED_OUT, What.POTTED_ON, What.MOVED, What.STORED, What.CURED, What.SOWN)
+                .contains(what)) {
+            event = Particulars.withPlace(event, passage, clause, null);
+        }
+        boolean onlyThings = Passage.within(passage.crops(), clause.from(), clause.to()).stream()
+                .anyMatch(CropSaid::thing);
+        if (onlyThings
+                && Set.of(What.HARVESTED, What.SOWN, What.EMERGED, What.PLANTED_OUT)
+                        .contains(what)) {
+            return List.of();
+        }
+        boolean dug = what == What.HARVESTED
+                && event.count() == null
+                && before.isEmpty()
+                && !names(
+                        passage,
+                        clause,
+                        Set.of(
+                                "them",
+                                "it",
+                                "they",
+                                "these",
+                                "those",
+                                "ones",
+                                "lot",
+                                "all",
+                                "first",
+                                "everything",
+                                "some"));
+        if (dug) {
+            return List.of();
+        }
+        boolean gap = clause.action().action().equals("planted")
+                && clause.action().end() - clause.action().start()
+                        > clause.action().words().cardinality();
+        if (gap && !names(passage, clause, Set.of("them", "it", "they", "these", "those", "ones", "lot", "all"))) {
+            return List.of();
+        }
+        Told strange = before.isEmpty() && !names(passage, clause, ALL)
+                ? unknownCrops.in(passage, clause, Told.of(event, from, to))
+                : null;
+        return strange != null
+                ? List.of(strange)
+                : new Unnamed(passage, clause, before).meant(Told.of(event, from, to), names(passage, clause, ALL));
+    }
+
+    /** Whether a clause says one of some words. */
+    static boolean names(Passage passage, Clause clause, Set<String> words) {
+        for (int at = clause.from(); at < clause.to(); at++) {
+            if (words.contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
