@@ -40,11 +40,12 @@ public final class Bothy extends ChatVerb {
     }
 
     static int run(String... arguments) {
+        Logs.forAPerson();
         return line(chats(arguments)).execute(arguments);
     }
 
     /** The verbs are made known only where one may be meant, since that takes time and most starts are of a chat. */
-    private static CommandLine line(boolean chat) {
+    static CommandLine line(boolean chat) {
         CommandLine line = new CommandLine(new Bothy());
         if (chat) {
             line.setParameterExceptionHandler((wrong, arguments) -> line(false).execute(arguments));

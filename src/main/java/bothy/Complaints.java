@@ -18,7 +18,7 @@ final class Complaints {
         }
         LoggerFactory.getLogger(Complaints.class).error("Unexpected failure", thrown);
         return "Something went wrong that should not have: " + thrown
-                + ". Nothing told before is lost. Run again with -Dorg.slf4j.simpleLogger.log.bothy=debug for details.";
+                + ". Nothing told before is lost. The details stand above.";
     }
 
     /** The program was called with something that cannot be. */

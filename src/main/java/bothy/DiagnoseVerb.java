@@ -20,21 +20,13 @@ import bothy.garden.What;
 import bothy.reading.PlantingLines;
 import bothy.reading.Vocabulary;
 import bothy.weather.WeatherSource;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -54,7 +46,6 @@ import picocli.CommandLine.Mixin;
             "A line in: {\"id\": 1, \"text\": \"holes in the kale\", \"today\": \"2027-06-01\", \"plantings\": [\"6 kale sown 2027-04-10\"]}"
         })
 final class DiagnoseVerb implements Callable<Integer> {
-    private static final JsonMapper JSON = JsonMapper.builder().build();
     private static final int MOST_CAUSES = 6;
 
     @Mixin
@@ -71,7 +62,7 @@ final class DiagnoseVerb implements Callable<Integer> {
         try (Store opened = Shelf.open(folder.resolve("diary.db").toString())) {
             store = opened;
             conversation = new Conversation(store, knowledge);
-            return lines() ? 0 : 1;
+            return JsonLines.answer(System.in, System.out, this::diagnosed) ? 0 : 1;
         } finally {
             try (Stream<Path> left = Files.list(folder)) {
                 for (Path one : left.toList()) {
@@ -82,56 +73,16 @@ final class DiagnoseVerb implements Callable<Integer> {
         }
     }
 
-    private boolean lines() throws IOException {
-        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
-        BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
-        boolean well = true;
-        int number = 0;
-        for (String line = in.readLine(); line != null; line = in.readLine()) {
-            number++;
-            if (!line.isBlank()) {
-                Map<String, Object> answer = answer(line, number);
-                well &= !answer.containsKey("error");
-                out.println(JSON.writeValueAsString(answer));
-            }
-        }
-        return well;
-    }
-
-    /** A line that cannot be read is answered by an error in its place, so that lines out still pair with lines in. */
-    private Map<String, Object> answer(String line, int number) {
-        JsonNode asked;
-        try {
-            asked = JSON.readTree(line);
-        } catch (JsonProcessingException broken) {
-            return error(null, "line " + number + " is no JSON object: " + broken.getOriginalMessage());
-        }
-        Object id = JSON.convertValue(asked.get("id"), Object.class);
-        if (!asked.path("text").isTextual()) {
-            return error(id, "line " + number + " has no \"text\".");
-        }
-        try {
-            return diagnosed(id, asked, LocalDate.parse(asked.path("today").asText()), "line-" + number);
-        } catch (DateTimeParseException broken) {
-            return error(id, "line " + number + ": \"today\" must be a date like 2027-05-01.");
-        }
-    }
-
-    private Map<String, Object> diagnosed(Object id, JsonNode asked, LocalDate today, String grower) {
-        begin(grower, asked.path("plantings"), today);
+    private Map<String, Object> diagnosed(JsonLines.Line line) {
+        LocalDate today = line.today();
+        String grower = "line-" + line.number();
+        begin(grower, line.plantings(), today);
         Instant noon = today.atTime(LocalTime.NOON).toInstant(ZoneOffset.UTC);
         Outcome outcome = conversation
-                .handle(
-                        Message.text(
-                                grower + "-message",
-                                grower,
-                                noon,
-                                ZoneOffset.UTC,
-                                asked.path("text").asText()),
-                        null)
+                .handle(Message.text(grower + "-message", grower, noon, ZoneOffset.UTC, line.text()), null)
                 .orElseThrow();
         Map<String, Object> object = new LinkedHashMap<>();
-        object.put("id", id);
+        object.put("id", line.id());
         object.put("signs", signs(outcome));
         object.put("causes", causes(outcome));
         object.put("asks", asks(outcome));
@@ -176,11 +127,9 @@ final class DiagnoseVerb implements Callable<Integer> {
     }
 
     /** Writes the plantings told into a diary of their own, with all else that their lines tell. */
-    private void begin(String grower, JsonNode lines, LocalDate today) {
+    private void begin(String grower, List<String> texts, LocalDate today) {
         List<Entry> entries = new ArrayList<>();
         Grower settings = Grower.in(ZoneOffset.UTC);
-        List<String> texts = new ArrayList<>();
-        lines.forEach(line -> texts.add(line.asText()));
         PlantingLines plantingLines = new PlantingLines(knowledge.reading());
         for (String text : texts) {
             for (Planting planting : plantingLines.read(List.of(text), today, settings)) {
@@ -223,12 +172,5 @@ final class DiagnoseVerb implements Callable<Integer> {
                 .filter(event -> event.what() != What.SOWN && event.what() != begun(planting) && event.on() != null)
                 .map(event -> event.withPlanting(id, planting.crop()))
                 .toList();
-    }
-
-    private static Map<String, Object> error(Object id, String text) {
-        Map<String, Object> error = new LinkedHashMap<>();
-        error.put("id", id);
-        error.put("error", text);
-        return error;
     }
 }

@@ -1,5 +1,6 @@
 package bothy;
 
+import bothy.channel.telegram.TelegramSettings.Rate;
 import bothy.conversation.Door;
 import bothy.conversation.Door.Mode;
 import java.net.InetSocketAddress;
@@ -13,7 +14,7 @@ import picocli.CommandLine.Option;
 
 /**
  * How the service is run. Each option may stand on the command line, in a file named with {@code @FILE} (one option a line, # begins a
- * comment), or in the environment; secrets in the environment only.
+ * comment), or in the environment; secrets in the environment only, or in a file that it names ({@code NAME_FILE}).
  */
 final class ServiceOptions {
     @Option(
@@ -72,8 +73,27 @@ final class ServiceOptions {
                             + "them. At least 2. Default: ${DEFAULT-VALUE}.")
     private int keepDays;
 
+    @Option(
+            names = "--sends-per-second",
+            paramLabel = "N",
+            defaultValue = "${env:BOTHY_SENDS_PER_SECOND:-25}",
+            description =
+                    "How many messages a second this process sends at most, all chats together. Telegram takes about 30 from "
+                            + "one bot: with several processes give each its share. Default: ${DEFAULT-VALUE}.")
+    private int sendsPerSecond;
+
+    private final Secrets secrets;
+
+    ServiceOptions() {
+        this(new Secrets(System::getenv));
+    }
+
+    ServiceOptions(Secrets secrets) {
+        this.secrets = secrets;
+    }
+
     Door door() {
-        Set<String> codes = words(System.getenv("BOTHY_INVITE_CODES"));
+        Set<String> codes = words(secrets.of("BOTHY_INVITE_CODES").orElse(""));
         if (door == Mode.INVITED && codes.isEmpty()) {
             throw new Complaints.MisUse(
                     "--door invited needs at least one code in BOTHY_INVITE_CODES (apart by commas).");
@@ -85,12 +105,10 @@ final class ServiceOptions {
     }
 
     private static Set<String> words(String text) {
-        return text == null
-                ? Set.of()
-                : Arrays.stream(text.split(","))
-                        .map(String::strip)
-                        .filter(word -> !word.isEmpty())
-                        .collect(Collectors.toSet());
+        return Arrays.stream(text.split(","))
+                .map(String::strip)
+                .filter(word -> !word.isEmpty())
+                .collect(Collectors.toSet());
     }
 
     private static Set<String> growers(String option, List<String> chats) {
@@ -105,6 +123,14 @@ final class ServiceOptions {
                     return "telegram:" + chat;
                 })
                 .collect(Collectors.toSet());
+    }
+
+    /** The pace of all messages that this process sends. */
+    Rate sending() {
+        if (sendsPerSecond < 1) {
+            throw new Complaints.MisUse("--sends-per-second " + sendsPerSecond + " is too few: at least 1.");
+        }
+        return new Rate(sendsPerSecond, sendsPerSecond);
     }
 
     int keepDays() {
@@ -145,8 +171,8 @@ final class ServiceOptions {
     }
 
     String webhookSecret() {
-        String secret = System.getenv("BOTHY_WEBHOOK_SECRET");
-        if (secret == null || !secret.matches("[A-Za-z0-9_-]{16,256}")) {
+        String secret = secrets.of("BOTHY_WEBHOOK_SECRET").orElse("");
+        if (!secret.matches("[A-Za-z0-9_-]{16,256}")) {
             throw new Complaints.MisUse("--webhook needs BOTHY_WEBHOOK_SECRET in the environment: 16 to 256 letters, "
                     + "digits, _ or -, made at random (openssl rand -hex 32).");
         }

@@ -1,17 +1,21 @@
 package bothy;
 
+import bothy.almanac.RulesFolder;
 import bothy.channel.telegram.TelegramChannel;
 import bothy.channel.telegram.TelegramSettings;
 import bothy.channel.telegram.TelegramSettings.Webhook;
 import bothy.conversation.Conversation;
+import bothy.conversation.Door;
 import bothy.conversation.Knowledge;
 import bothy.diary.Store;
 import bothy.reminding.Rounds;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** The service as it runs: the channel, the rounds, the porch and the upkeep, begun together and ended together. */
 final class Serving {
@@ -20,17 +24,31 @@ final class Serving {
     /** A long poll may be held for fifty seconds; after this time without one something is wrong. */
     private static final Duration SILENCE = Duration.ofMinutes(3);
 
-    private static final long LAST_WORK_MILLIS = 30_000;
+    static final long LAST_WORK_MILLIS = 30_000;
 
     private final Store store;
     private final Knowledge knowledge;
+    private final Path rules;
+    private final Function<RulesFolder, Knowledge> making;
     private final TelegramSettings settings;
     private final ServiceOptions options;
     private final InstantSource clock = InstantSource.system();
 
-    Serving(Store store, Knowledge knowledge, TelegramSettings settings, ServiceOptions options) {
+    /**
+     * @param rules the folder that the knowledge was made of and that may change, {@code null} for none
+     * @param making makes the knowledge of a changed folder
+     */
+    Serving(
+            Store store,
+            Knowledge knowledge,
+            Path rules,
+            Function<RulesFolder, Knowledge> making,
+            TelegramSettings settings,
+            ServiceOptions options) {
         this.store = store;
         this.knowledge = knowledge;
+        this.rules = rules;
+        this.making = making;
         this.settings = settings;
         this.options = options;
     }
@@ -39,7 +57,16 @@ final class Serving {
     int untilTheEnd() throws InterruptedException {
         Webhook webhook = options.webhook() == null ? null : new Webhook(options.webhook(), options.webhookSecret());
         Watch watch = new Watch(store, clock);
-        Conversation conversation = new Conversation(store, knowledge, options.door());
+        Door door = options.door();
+        Operators operators = new Operators(store, door.operators(), clock);
+        try (LiveRules live = rules == null ? null : new LiveRules(rules, knowledge, making, operators::tell).start()) {
+            Conversation conversation = new Conversation(store, live == null ? () -> knowledge : live, door);
+            return serve(conversation, watch, operators, webhook);
+        }
+    }
+
+    private int serve(Conversation conversation, Watch watch, Operators operators, Webhook webhook)
+            throws InterruptedException {
         try (TelegramChannel channel =
                         new TelegramChannel(settings, store, watch.watched(ServeVerb.handler(conversation)), clock);
                 Rounds rounds = new Rounds(conversation, clock, ZoneOffset.UTC, LOOKERS, () -> {
@@ -48,6 +75,7 @@ final class Serving {
                 });
                 Upkeep upkeep = new Upkeep(store, clock, Duration.ofDays(options.keepDays()));
                 Porch porch = porch(watch, channel, upkeep, webhook)) {
+            operators.ring(channel::ring);
             begin(channel, webhook);
             rounds.start(ROUND);
             upkeep.start();

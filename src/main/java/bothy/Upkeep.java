@@ -53,7 +53,7 @@ final class Upkeep implements AutoCloseable {
         }
     }
 
-    private void clear() {
+    void clear() {
         try {
             store.clearPost(clock.instant().minus(keep));
         } catch (RuntimeException e) {

@@ -8,8 +8,7 @@ import bothy.almanac.RulesFolder;
 import bothy.almanac.Sheet;
 import bothy.almanac.Wording;
 import bothy.almanac.Words;
-import bothy.almanac.troubles.TroubleWording;
-import bothy.almanac.troubles.Troubles;
+import bothy.almanac.troubles.TroubleBook;
 import bothy.conversation.Knowledge;
 import bothy.reading.Reading;
 import bothy.replying.Replier;
@@ -27,7 +26,8 @@ final class Workshop {
     }
 
     /**
-     * Reads and compiles a rules folder; rules and words are made ready side by side, since a grower waits.
+     * Reads and compiles a rules folder; rules and words are made ready side by side, since a grower waits. The tables of troubles of the
+     * rules that come with the program wait for the first trouble: the build has checked them.
      *
      * @throws bothy.almanac.RulesBroken when something in it cannot be used
      */
@@ -37,10 +37,12 @@ final class Workshop {
         CompletableFuture<Reading> reading = CompletableFuture.supplyAsync(() -> new Reading(Words.in(folder)));
         Map<String, Sheet> sheets = CropSheets.quickly(folder, cache);
         Wording wording = Wording.in(folder);
-        Troubles troubles = Troubles.in(folder);
-        TroubleWording troubleWording = TroubleWording.in(folder);
-        Advisor advisor = new Advisor(join(rules), sheets, Places.in(folder), troubles, troubleWording.askable());
-        Replier replier = new Replier(wording, sheets, troubles, troubleWording);
+        TroubleBook troubles = TroubleBook.at(folder);
+        if (!written.shipped()) {
+            troubles.read();
+        }
+        Advisor advisor = new Advisor(join(rules), sheets, Places.in(folder), troubles);
+        Replier replier = new Replier(wording, sheets, troubles);
         return new Knowledge(join(reading), advisor, replier, sheets, weather);
     }
 

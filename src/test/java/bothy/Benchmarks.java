@@ -20,14 +20,19 @@ public final class Benchmarks {
     private Benchmarks() {}
 
     /** @param arguments folder with the packed program */
-    public static void main(String[] arguments) throws IOException, InterruptedException {
+    public static void main(String[] arguments) throws Exception {
         Path folder = Files.createTempDirectory("bothy-bench");
         starts(Path.of(arguments[0]), folder);
         replies(folder);
+        TroublesBench.turns(folder, Workshop.knowledge(Workshop.folder(null), null, WeatherSource.none()));
         Knowledge knowledge = Workshop.knowledge(Workshop.folder(null), null, WeatherSource.none());
         ServiceBenchmarks.lists(folder, knowledge, 1_000, 10_000, 100_000);
-        ServiceBenchmarks.repliesBesideMany(folder, knowledge, 1_000, 100_000, 1_000_000);
+        ManyEntriesBench.replies(folder, knowledge, 1_000, 10_000, 100_000, 1_000_000, 10_000_000);
+        ThroughputBench.ratio(folder, null);
+        ThroughputBench.ratio(folder, knowledge);
+        WorkersBench.ratio();
         bothy.bench.FiguresBench.main(new String[0]);
+        System.exit(0); // the library of the bare bot leaves threads behind
     }
 
     private static void starts(Path jar, Path folder) throws IOException, InterruptedException {

@@ -6,7 +6,6 @@ import bothy.diary.Store;
 import bothy.diary.sql.Shelf;
 import bothy.garden.Entry;
 import bothy.garden.Event;
-import bothy.garden.Message;
 import bothy.garden.What;
 import bothy.reminding.Rounds;
 import bothy.weather.WeatherSource;
@@ -19,8 +18,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
 
-/** The figures of the service: lists for many growers, and replies beside a large diary. */
+/** Weekly lists for many growers. */
 final class ServiceBenchmarks {
     private static final ZoneId LONDON = ZoneId.of("Europe/London");
     private static final LocalDate SATURDAY = LocalDate.of(2027, 5, 22);
@@ -44,6 +46,7 @@ final class ServiceBenchmarks {
 
     private static void lists(Store store, Knowledge knowledge, int count) {
         Conversation conversation = new Conversation(store, knowledge);
+        double cpu = cpuSeconds();
         long begun = System.nanoTime();
         int looked;
         try (Rounds rounds = new Rounds(conversation, () -> LIST_HOUR, LONDON, LOOKERS, () -> {})) {
@@ -52,10 +55,11 @@ final class ServiceBenchmarks {
         double seconds = (System.nanoTime() - begun) / 1e9;
         System.out.printf(
                 Locale.ROOT,
-                "weekly lists for %,d growers with 6 plantings: %.1f s, %.2f ms each, %,d looked at, %,d replies, heap %.0f MB%n",
+                "weekly lists for %,d growers with 6 plantings: %.1f s, %.2f ms each (%.2f ms of a core), %,d looked at, %,d replies, heap %.0f MB%n",
                 count,
                 seconds,
                 seconds * 1000 / count,
+                (cpuSeconds() - cpu) * 1000 / count,
                 looked,
                 store.waiting(LIST_HOUR).replies(),
                 heapMegabytes());
@@ -63,14 +67,28 @@ final class ServiceBenchmarks {
 
     /** Six plantings in three states each, eighteen lines a grower. */
     static void gardens(Store store, int from, int to) {
-        for (int grower = from; grower < to; grower++) {
-            List<Entry> entries = entries(grower);
-            store.write("bench:" + grower, page -> {
-                page.append("m", LIST_HOUR.minus(Duration.ofDays(2)), entries);
-                page.lookAgain(LIST_HOUR);
-                return null;
-            });
+        // Many at once share their commits.
+        var threads = Executors.newFixedThreadPool(16);
+        for (int first = from; first < to; first += 1000) {
+            int begin = first;
+            threads.execute(
+                    () -> IntStream.range(begin, Math.min(begin + 1000, to)).forEach(grower -> garden(store, grower)));
         }
+        threads.shutdown();
+        try {
+            threads.awaitTermination(1, TimeUnit.HOURS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private static void garden(Store store, int grower) {
+        List<Entry> entries = entries(grower);
+        store.write("bench:" + grower, page -> {
+            page.append("m", LIST_HOUR.minus(Duration.ofDays(2)), entries);
+            page.lookAgain(LIST_HOUR);
+            return null;
+        });
     }
 
     private static List<Entry> entries(int grower) {
@@ -89,45 +107,8 @@ final class ServiceBenchmarks {
         return entries;
     }
 
-    /** The time of a reply to a grower of usual size while the diary of all growers grows. */
-    static void repliesBesideMany(Path folder, Knowledge knowledge, int... totals) {
-        double smallest = Double.NaN;
-        try (Store store = Shelf.open(folder.resolve("large.db").toString())) {
-            Conversation conversation = new Conversation(store, knowledge);
-            int growers = 0;
-            int asked = 0;
-            for (int total : totals) {
-                int wanted = total / 12;
-                gardens(store, growers, wanted);
-                growers = wanted;
-                double median = medianMillis(conversation, growers, asked++);
-                smallest = Double.isNaN(smallest) ? median : smallest;
-                System.out.printf(
-                        Locale.ROOT,
-                        "message to reply beside %,d entries: p50 %.2f ms, %.2f times that of the smallest%n",
-                        total,
-                        median,
-                        median / smallest);
-            }
-        }
-    }
-
-    private static double medianMillis(Conversation conversation, int growers, int series) {
-        double[] millis = new double[400];
-        for (int i = 0; i < 2 * millis.length; i++) {
-            String grower = "bench:" + i * 7919L % growers;
-            Message message = Message.text(
-                    "b" + series + "-" + i,
-                    grower,
-                    LIST_HOUR,
-                    LONDON,
-                    i % 2 == 0 ? "watered the tomatoes" : "when do I feed the tomatoes?");
-            long begun = System.nanoTime();
-            conversation.handle(message, null).orElseThrow();
-            millis[i % millis.length] = (System.nanoTime() - begun) / 1e6;
-        }
-        Arrays.sort(millis);
-        return millis[millis.length / 2];
+    private static double cpuSeconds() {
+        return ProcessHandle.current().info().totalCpuDuration().orElseThrow().toMillis() / 1e3;
     }
 
     private static double heapMegabytes() {

@@ -15,7 +15,7 @@ import bothy.advice.facts.Verdict;
 import bothy.advice.reckoned.NothingUpChance;
 import bothy.almanac.Places;
 import bothy.almanac.Sheet;
-import bothy.almanac.troubles.Troubles;
+import bothy.almanac.troubles.TroubleBook;
 import bothy.garden.Advice;
 import bothy.garden.Diagnosis;
 import bothy.garden.Given;
@@ -32,11 +32,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import org.kie.api.runtime.KieSession;
 
 /** Gives advice: one stateless run of the rules for each day that is asked about. Safe for use by many threads. */
-public final class Advisor {
+public final class Advisor implements AutoCloseable {
     /** No garden needs as many; a rule that feeds itself is stopped here. */
     private static final int MOST_FIRINGS = 20_000;
 
@@ -45,28 +44,25 @@ public final class Advisor {
     private final RuleBook rules;
     private final DayFacts dayFacts;
     private final Map<String, Sheet> sheets;
-    private final Troubles troubles;
-    private final Set<String> askable;
+    private final TroubleBook troubles;
 
     /** An advisor that looks into no troubles. */
     public Advisor(RuleBook rules, Map<String, Sheet> sheets, Places places) {
-        this(rules, sheets, places, Troubles.none(), Set.of());
+        this(rules, sheets, places, TroubleBook.none());
     }
 
     /**
      * @param troubles causes of troubles and what tells them apart
-     * @param askable ids of the questions about troubles that have words
      */
-    public Advisor(RuleBook rules, Map<String, Sheet> sheets, Places places, Troubles troubles, Set<String> askable) {
+    public Advisor(RuleBook rules, Map<String, Sheet> sheets, Places places, TroubleBook troubles) {
         this.rules = rules;
         this.dayFacts = new DayFacts(sheets, places);
         this.sheets = sheets;
         this.troubles = troubles;
-        this.askable = Set.copyOf(askable);
     }
 
-    /** The tables of troubles that it looks into. */
-    public Troubles troubles() {
+    /** The troubles that it looks into. */
+    public TroubleBook troubles() {
         return troubles;
     }
 
@@ -88,7 +84,7 @@ public final class Advisor {
                     .toList();
             // What is likely of seed that is not up is weighed with the case first, so that both tell the same chances.
             facts.stream().filter(fact -> !(fact instanceof NothingUpChance)).forEach(session::insert);
-            Clinic clinic = new Clinic(troubles, askable, day);
+            Clinic clinic = new Clinic(troubles, day);
             clinicFacts(clinic, session).forEach(session::insert);
             fire(session);
             List<Diagnosis> diagnoses = clinic.diagnoses(found(session, reasons), freshStages(session, day), seedbeds);
@@ -103,6 +99,12 @@ public final class Advisor {
         } finally {
             session.dispose();
         }
+    }
+
+    /** Lets go of the compiled rules; no run may be under way. */
+    @Override
+    public void close() {
+        rules.close();
     }
 
     private static void fire(KieSession session) {

@@ -30,6 +30,9 @@ public final class RulesFolder {
     static final String INDEX = "index.txt";
 
     private static final String INSIDE = "rules";
+    /** What the copy that travels with the program is called, unlike any path. */
+    private static final String SHIPPED = "rules of the program";
+
     private final String name;
     private final SortedMap<String, String> files;
     private final Map<String, String> parsed;
@@ -103,7 +106,7 @@ public final class RulesFolder {
                 files.put(path, new String(in.readAllBytes(), StandardCharsets.UTF_8));
             }
         }
-        return new RulesFolder(INSIDE, files);
+        return new RulesFolder(SHIPPED, files);
     }
 
     private static RulesFolder listed() {
@@ -115,10 +118,10 @@ public final class RulesFolder {
             URI wording = root.toURI();
             if ("jar".equals(wording.getScheme())) {
                 try (FileSystem jar = FileSystems.newFileSystem(wording, Map.of())) {
-                    return new RulesFolder(INSIDE, readAll(jar.getPath("/" + INSIDE)));
+                    return new RulesFolder(SHIPPED, readAll(jar.getPath("/" + INSIDE)));
                 }
             }
-            return new RulesFolder(INSIDE, readAll(Path.of(wording).getParent().getParent()));
+            return new RulesFolder(SHIPPED, readAll(Path.of(wording).getParent().getParent()));
         } catch (IOException | URISyntaxException unreadable) {
             throw new IllegalStateException("the rules packed with the program cannot be read", unreadable);
         }
@@ -147,6 +150,11 @@ public final class RulesFolder {
     /** What to call the folder in a message. */
     public String name() {
         return name;
+    }
+
+    /** Whether it is the copy that travels with the program, which the build has checked. */
+    public boolean shipped() {
+        return name.equals(SHIPPED);
     }
 
     /** Paths in the folder that begin and end so, in order. */

@@ -1,6 +1,7 @@
 package bothy.conversation;
 
 import bothy.advice.clinic.Clinic;
+import bothy.almanac.troubles.TroubleBook;
 import bothy.almanac.troubles.Troubles;
 import bothy.garden.Diagnosis;
 import bothy.garden.Doubt;
@@ -12,11 +13,11 @@ import bothy.garden.Garden;
 import bothy.garden.Heard;
 import bothy.garden.Message;
 import bothy.garden.Planting;
-import bothy.garden.Question;
 import bothy.garden.SignSeen;
 import bothy.garden.Situation;
 import bothy.garden.Statement;
 import bothy.garden.What;
+import bothy.reading.Description;
 import bothy.reading.Reading;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -48,30 +49,37 @@ final class CaseNotes {
             "haven't looked",
             "idk");
     private static final int SHORT_ANSWER_WORDS = 6;
-    private static final Set<What> BEGINNINGS =
-            Set.of(What.SOWN, What.PLANTED_OUT, What.POTTED_ON, What.PRICKED_OUT, What.THINNED, What.HARVESTED);
 
     private final Reading reading;
-    private final Troubles troubles;
+    private final TroubleBook book;
     private final Garden garden;
     private final Doubt pending;
     private final Message message;
     private final Situation situation;
+    private Description described;
     private List<Finding> found;
 
-    CaseNotes(Reading reading, Troubles troubles, Garden garden, Doubt pending, Message message, Situation situation) {
+    CaseNotes(Reading reading, TroubleBook book, Garden garden, Doubt pending, Message message, Situation situation) {
         this.reading = reading;
-        this.troubles = troubles;
+        this.book = book;
         this.garden = garden;
         this.pending = pending;
         this.message = message;
         this.situation = situation;
     }
 
+    /** The message looked at as a description of a trouble, once. */
+    private Description description() {
+        if (described == null) {
+            described = reading.description(message.text(), situation);
+        }
+        return described;
+    }
+
     /** What the message tells of a closer look, read once. */
     private List<Finding> found() {
         if (found == null) {
-            found = reading.findings(message.text(), situation);
+            found = description().findings();
         }
         return found;
     }
@@ -111,6 +119,10 @@ final class CaseNotes {
         }
         Optional<Finding> answer = pending == null || !ofACase(pending) ? Optional.empty() : answered(heard);
         answer.ifPresent(entries::add);
+        wordsOf(heard.signs()).forEach(entries::add);
+        if (answer.isEmpty() && heard.signs().isEmpty()) {
+            entries.addAll(outcome());
+        }
         told(heard).stream()
                 .filter(finding -> answer.isEmpty() || !answer.get().about().equals(finding.about()))
                 .forEach(entries::add);
@@ -120,7 +132,8 @@ final class CaseNotes {
 
     private Optional<Finding> answered(Heard heard) {
         String said = message.pressed() != null ? message.pressed() : message.text();
-        List<Finding> found = message.pressed() != null ? reading.findings(said, situation) : found();
+        List<Finding> found =
+                message.pressed() != null ? reading.description(said, situation).findings() : found();
         return pending.choices().stream()
                 .filter(choice -> chosen(choice, meaning(choice), said, found))
                 .findFirst()
@@ -174,22 +187,33 @@ final class CaseNotes {
         return Optional.of(new Finding(known ? id : null, crop, question, answer, true, situation.today()));
     }
 
+    /** What became of an open case, told unasked: "they look better now". */
+    private List<Finding> outcome() {
+        List<Finding> told = message.pressed() != null || pending != null && !ofACase(pending)
+                ? List.of()
+                : found().stream()
+                        .filter(finding -> finding.about().equals(Finding.OUTCOME))
+                        .toList();
+        return told.isEmpty() ? List.of() : of(openCase(), told);
+    }
+
     /** What was told unasked goes to the sign of the same message, else to the open case of the crop spoken of. */
     private List<Finding> told(Heard heard) {
         if (message.pressed() != null || message.text().isBlank()) {
             return List.of();
         }
         List<Finding> found = found().stream()
-                .filter(finding -> !finding.about().equals(PERSON_UNWELL))
+                .filter(finding -> !finding.about().equals(PERSON_UNWELL)
+                        && !finding.about().equals(Finding.OUTCOME))
                 .toList();
-        boolean inPassing = heard.signs().isEmpty()
-                && (tellsElse(heard) || asksElse(heard))
-                && found.stream().noneMatch(one -> troubles.tells(one.about(), one.found()));
-        if (found.isEmpty() || inPassing) {
+        List<SignSeen> subjects = heard.signs().isEmpty() ? openCase() : LooselyTold.distinct(heard.signs());
+        if (found.isEmpty() || subjects.isEmpty()) {
             return List.of();
         }
-        List<SignSeen> subjects = heard.signs().isEmpty() ? openCase() : distinct(heard.signs());
-        return of(subjects, found);
+        boolean inPassing = heard.signs().isEmpty()
+                && (tellsElse(heard) || LooselyTold.asksElse(heard))
+                && found.stream().noneMatch(one -> book.tables().tells(one.about(), one.found()));
+        return inPassing ? List.of() : of(subjects, found);
     }
 
     private static List<Finding> of(List<SignSeen> subjects, List<Finding> found) {
@@ -200,16 +224,18 @@ final class CaseNotes {
                 .toList();
     }
 
-    private static List<SignSeen> distinct(List<SignSeen> signs) {
-        List<SignSeen> distinct = new ArrayList<>();
-        for (SignSeen sign : signs) {
-            if (distinct.stream()
-                    .noneMatch(one -> java.util.Objects.equals(one.planting(), sign.planting())
-                            && java.util.Objects.equals(one.crop(), sign.crop()))) {
-                distinct.add(sign);
-            }
+    /** The words that a trouble was described with, kept with its signs. */
+    private List<Finding> wordsOf(List<SignSeen> signs) {
+        if (signs.isEmpty() || message.pressed() != null) {
+            return List.of();
         }
-        return distinct;
+        List<String> words = book.tables().portraits().known(description().words());
+        return words.isEmpty()
+                ? List.of()
+                : of(
+                        LooselyTold.distinct(signs),
+                        List.of(new Finding(
+                                null, null, Troubles.WORDS, String.join(" ", words), false, situation.today())));
     }
 
     /**
@@ -219,49 +245,34 @@ final class CaseNotes {
      * @return the signs that open its case and what was found, empty when it is none
      */
     private List<Entry> unnamed(Heard heard) {
-        if (!heard.signs().isEmpty() || message.pressed() != null || asksElse(heard)) {
+        if (message.pressed() != null) {
             return List.of();
         }
-        List<String> crops = new ArrayList<>(reading.crops(message.text(), situation));
+        List<String> crops = new ArrayList<>(description().crops());
         List<String> growing =
                 garden.growing().stream().map(Planting::crop).distinct().toList();
         if (crops.isEmpty() && growing.size() == 1) {
             crops.addAll(growing);
         }
-        List<Finding> found = found();
-        boolean tells = found.stream().anyMatch(one -> troubles.tells(one.about(), one.found()));
-        List<String> names = new ArrayList<>(begins(heard) ? List.of() : reading.looseSigns(message.text(), situation));
-        if (names.isEmpty() && tells) {
-            names.add(Troubles.UNNAMED);
-        }
-        names.removeIf(name -> toldAsDone(name, heard));
-        if (crops.isEmpty() || names.isEmpty() || !openCase().isEmpty()) {
+        List<Finding> found = found().stream()
+                .filter(finding -> !finding.about().equals(Finding.OUTCOME))
+                .toList();
+        boolean nothingElse = heard.statements().stream().noneMatch(Statement::sure);
+        if (crops.isEmpty() && !nothingElse || !openCase().isEmpty()) {
             return List.of();
         }
+        List<String> names = new LooselyTold(description(), book, message.text()).signs(heard, found);
+        if (names.isEmpty()) {
+            return List.of();
+        }
+        String crop = crops.isEmpty() ? null : crops.get(0);
         List<SignSeen> signs = names.stream()
-                .map(name -> new SignSeen(name, null, crops.get(0), situation.today(), null, null))
+                .map(name -> new SignSeen(name, null, crop, situation.today(), null, null))
                 .toList();
         List<Entry> entries = new ArrayList<>(signs);
         entries.addAll(of(List.of(signs.get(0)), found));
+        entries.addAll(wordsOf(List.of(signs.get(0))));
         return entries;
-    }
-
-    /** Whoever tells of sowing or planting names seed, holes and cold without any trouble. */
-    private static boolean begins(Heard heard) {
-        return heard.statements().stream()
-                .map(statement -> statement.event().what())
-                .anyMatch(BEGINNINGS::contains);
-    }
-
-    /** "In flower" and "up" are events first, and only then signs of bolting or of nothing coming up. */
-    private static boolean toldAsDone(String sign, Heard heard) {
-        What done = sign.equals("bolting")
-                ? What.FLOWERING
-                : sign.equals("no-emergence") ? What.EMERGED : sign.equals("not-ripening") ? What.COLOUR_TURNED : null;
-        boolean unnamed = sign.equals(Troubles.UNNAMED) && !heard.statements().isEmpty();
-        return unnamed
-                || heard.statements().stream()
-                        .anyMatch(statement -> statement.event().what() == done);
     }
 
     /** While a question about a trouble waits, how soil and weather are may answer it; what was done does not. */
@@ -273,15 +284,8 @@ final class CaseNotes {
                 .anyMatch(what -> !waits || !(what.ofThePlot() || what == What.SOIL_CHECKED));
     }
 
-    private static boolean asksElse(Heard heard) {
-        return !heard.settings().isEmpty()
-                || heard.inquiries().stream()
-                        .anyMatch(
-                                inquiry -> inquiry.question() != Question.WHY && inquiry.question() != Question.OTHER);
-    }
-
     private List<SignSeen> openCase() {
-        List<String> crops = reading.crops(message.text(), situation);
+        List<String> crops = description().crops();
         String crop = crops.size() == 1 ? crops.get(0) : null;
         if (crops.size() > 1) {
             return List.of();

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /**
  * Answers messages. What a message adds to the diary, the mark that it was handled and the reply become durable together or not at
@@ -22,7 +23,7 @@ import java.util.Set;
  */
 public final class Conversation {
     private final Store store;
-    private final Knowledge knowledge;
+    private final Supplier<Knowledge> knowledge;
     private final Entrance entrance;
 
     /** Open to all. */
@@ -31,8 +32,13 @@ public final class Conversation {
     }
 
     public Conversation(Store store, Knowledge knowledge, Door door) {
+        this(store, () -> knowledge, door);
+    }
+
+    /** @param knowledge asked once for each message and each look, which then keeps what it got to its end */
+    public Conversation(Store store, Supplier<Knowledge> knowledge, Door door) {
         this.store = store;
-        this.entrance = new Entrance(door, knowledge.replier());
+        this.entrance = new Entrance(door);
         this.knowledge = knowledge;
     }
 
@@ -44,15 +50,17 @@ public final class Conversation {
      * @throws bothy.diary.StoreFailure when the diary cannot be written; then nothing of the message was kept
      */
     public Optional<Outcome> handle(Message message, Address address) {
-        askWeatherAhead(message.grower(), message.at(), message.zone());
-        Optional<Reply> status = entrance.asksForStatus(message) ? Optional.of(status(message.at())) : Optional.empty();
+        Knowledge known = knowledge.get();
+        askWeatherAhead(known, message.grower(), message.at(), message.zone());
+        Optional<Reply> status =
+                entrance.asksForStatus(message) ? Optional.of(status(known, message.at())) : Optional.empty();
         return store.write(message.grower(), page -> {
             if (page.handled(message.id())) {
                 return Optional.empty();
             }
-            Outcome outcome = status.or(() -> entrance.stopped(page, message))
+            Outcome outcome = status.or(() -> entrance.stopped(page, message, known.replier()))
                     .map(reply -> new Outcome(reply, List.of(), List.of(), null, false, Set.of(), List.of()))
-                    .orElseGet(() -> new Exchange(knowledge, page, message).outcome());
+                    .orElseGet(() -> new Exchange(known, page, message).outcome());
             page.markHandled(message.id(), message.at());
             if (address != null && !outcome.reply().text().isEmpty()) {
                 page.send(address.channel(), address.chat(), outcome.reply(), message.at());
@@ -61,14 +69,14 @@ public final class Conversation {
         });
     }
 
-    private Reply status(Instant now) {
+    private Reply status(Knowledge known, Instant now) {
         Store.Waiting waiting = store.waiting(now);
         Map<String, String> words = Map.of(
                 "growers", String.valueOf(waiting.growers()),
                 "letters", String.valueOf(waiting.letters()),
                 "replies", String.valueOf(waiting.replies()),
                 "looks", String.valueOf(waiting.looks()));
-        return new Reply(knowledge.replier().talk("status", words), List.of());
+        return new Reply(known.replier().talk("status", words), List.of());
     }
 
     /** Gives up on a message that could not be handled: marks it as handled and says so, in one transaction. */
@@ -79,7 +87,7 @@ public final class Conversation {
                 page.send(
                         address.channel(),
                         address.chat(),
-                        new Reply(knowledge.replier().talk("could-not-take-in"), List.of()),
+                        new Reply(knowledge.get().replier().talk("could-not-take-in"), List.of()),
                         message.at());
             }
             return null;
@@ -95,9 +103,10 @@ public final class Conversation {
      * @return empty when there is nothing to say
      */
     public Optional<Outcome> speakUp(String grower, Instant moment, ZoneId zone, Address address) {
-        askWeatherAhead(grower, moment, zone);
+        Knowledge known = knowledge.get();
+        askWeatherAhead(known, grower, moment, zone);
         return store.write(grower, page -> {
-            Optional<Outcome> outcome = new SpeakingUp(knowledge, page, moment, zone).outcome();
+            Optional<Outcome> outcome = new SpeakingUp(known, page, moment, zone).outcome();
             if (address != null) {
                 outcome.ifPresent(said -> page.send(address.channel(), address.chat(), said.reply(), moment));
             }
@@ -110,12 +119,17 @@ public final class Conversation {
         return store.takeDue(now, again, atMost);
     }
 
+    /** The clock was ahead for a while and is right again: looks set by it are taken now. What was said already is not said again. */
+    public void clockWasAhead(Instant now) {
+        store.bringForward(now);
+    }
+
     /** Asks a slow source before the diary is opened, so that no other writer waits for the network; inside it answers from memory. */
-    private void askWeatherAhead(String grower, Instant moment, ZoneId zone) {
-        if (knowledge.weather().slow()) {
+    private void askWeatherAhead(Knowledge known, String grower, Instant moment, ZoneId zone) {
+        if (known.weather().slow()) {
             LocalDate day = moment.atZone(zone).toLocalDate();
-            Grower known = Replay.garden(store.lines(grower), day, zone).grower();
-            knowledge.weather().around(known, day);
+            Grower where = Replay.garden(store.lines(grower), day, zone).grower();
+            known.weather().around(where, day);
         }
     }
 

@@ -19,7 +19,6 @@ final class Entrance {
     private static final int CHATS_REMEMBERED = 10_000;
 
     private final Door door;
-    private final Replier replier;
     private final Map<String, Pace> paces = new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1;
 
@@ -36,23 +35,22 @@ final class Entrance {
         private boolean told;
     }
 
-    Entrance(Door door, Replier replier) {
+    Entrance(Door door) {
         this.door = door;
-        this.replier = replier;
     }
 
     /** What a message that goes no further is answered; an empty text for nothing. Empty when it may come in. */
-    Optional<Reply> stopped(Page page, Message message) {
-        Optional<Reply> tooFast = tooFast(message);
+    Optional<Reply> stopped(Page page, Message message, Replier replier) {
+        Optional<Reply> tooFast = tooFast(message, replier);
         if (tooFast.isPresent() || door.knows(message.grower()) || admitted(page)) {
             return tooFast;
         }
         if (door.mode() == Door.Mode.INVITED && door.opensWith(message.text())) {
             List<Entry> admission = List.of(new SettingChange(ADMITTED, "invited"));
             page.append(message.id(), message.at(), admission);
-            return said("door-welcome");
+            return said("door-welcome", replier);
         }
-        return said(door.mode() == Door.Mode.INVITED ? "door-code" : "door-closed");
+        return said(door.mode() == Door.Mode.INVITED ? "door-code" : "door-closed", replier);
     }
 
     /** A command of operators; for all others it is none that is known. */
@@ -67,11 +65,11 @@ final class Entrance {
                         && change.setting().equals(ADMITTED));
     }
 
-    private Optional<Reply> said(String talk) {
+    private static Optional<Reply> said(String talk, Replier replier) {
         return Optional.of(new Reply(replier.talk(talk), List.of()));
     }
 
-    private synchronized Optional<Reply> tooFast(Message message) {
+    private synchronized Optional<Reply> tooFast(Message message, Replier replier) {
         if (door.perMinute() <= 0) {
             return Optional.empty();
         }
@@ -84,7 +82,7 @@ final class Entrance {
         }
         boolean first = !pace.told;
         pace.told = true;
-        return first ? said("too-fast") : Optional.of(new Reply("", List.of()));
+        return first ? said("too-fast", replier) : Optional.of(new Reply("", List.of()));
     }
 
     private void fill(Pace pace, Instant now) {

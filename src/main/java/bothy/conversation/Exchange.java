@@ -84,6 +84,8 @@ final class Exchange {
         Garden garden = written.isEmpty() ? before : Replay.garden(page.lines(), today, message.zone());
         heard = new AboutWhat(garden, memory, written, today).settled(heard, knowledge.replier());
         Advised advised = advise(heard, written, garden);
+        List<Logged> learnt =
+                new LessonLearnt(knowledge.replier(), garden, today).kept(page, message, written, advised);
         Turn turn = new Turn(
                 today,
                 garden,
@@ -109,7 +111,7 @@ final class Exchange {
                 worded, answer.spoken(), heard.inquiries(), garden.grower(), knowledge.weather(), knowledge.replier());
         return new Outcome(
                 rulesFailed ? withFailure(reply) : reply,
-                written,
+                learnt,
                 answer.spoken(),
                 answer.nextLook(),
                 answer.asked() != null,

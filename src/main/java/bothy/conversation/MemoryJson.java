@@ -46,7 +46,7 @@ final class MemoryJson {
         try {
             return MAPPER.readValue(json.get(), Memory.class);
         } catch (JsonProcessingException unreadable) {
-            LOG.warn("A conversation's memory cannot be read and is forgotten: {}", unreadable.getOriginalMessage());
+            LOG.warn("A conversation's memory cannot be read and is forgotten: {}", Discretion.of(unreadable));
             return Memory.blank();
         }
     }

@@ -28,7 +28,10 @@ final class Occasions {
         LocalDate day = lastListDay();
         boolean onTime = day.equals(today());
         boolean late = raised.listedOn() != null && !day.plusDays(LATE_DAYS).isBefore(today()) && !quiet();
-        boolean told = raised.listedOn() != null && !raised.listedOn().isBefore(day);
+        // A list of a day to come was sent by a clock that was ahead; it is no reason to go without until then.
+        boolean told = raised.listedOn() != null
+                && !raised.listedOn().isBefore(day)
+                && !raised.listedOn().isAfter(today());
         return wishes.mode() != Mode.NONE && !away() && !told && (onTime || late);
     }
 

@@ -16,8 +16,8 @@ public interface Store extends Post, AutoCloseable {
 
     /**
      * Does some work on one grower's page in one transaction. When the work throws, nothing of it is kept and the exception comes
-     * out as it was. The work must not call the store again, and it may be done on another thread, so it must not wait for a lock that
-     * the caller holds.
+     * out as it was. The work must not call the store again. It may be done on another thread, so it must not wait for a lock that the
+     * caller holds; and it may be done twice, when another process wrote to the page meanwhile, so it must change nothing but the page.
      *
      * @param grower the channel's key of the grower
      * @return what the work returned, after it became durable
@@ -33,6 +33,9 @@ public interface Store extends Post, AutoCloseable {
      * one whose look is broken off is not forgotten, and of several processes one takes it up.
      */
     List<String> takeDue(Instant now, Instant again, int atMost);
+
+    /** Takes every look that is set for later at this moment: the clock that they were set by was wrong. */
+    void bringForward(Instant now);
 
     /** When to look at a garden next; empty for not at all. */
     Optional<Instant> nextLook(String grower);

@@ -54,7 +54,7 @@ public record Diagnosis(
     /**
      * What speaks for a cause or against it.
      *
-     * @param kind "sign" (how often it is behind that sign), "found" (told), or "rule"
+     * @param kind "sign" (how often it is behind that sign), "found" (told), "words" (of the description), or "rule"
      * @param what the sign, the question's id and answer ("fur-beneath=yes"), or the rule's sentence
      * @param weight log-odds, above 0 for the cause, below 0 against it
      * @param source where it is from

@@ -35,6 +35,12 @@ public interface Post {
     /** A reply could not be sent now. */
     void putOff(long number, Instant until, String why);
 
+    /**
+     * A chat has another address from now on: its diary and its post go with it. Nothing happens when there is none, or when the new
+     * address has a diary of its own already.
+     */
+    void moved(String channel, String from, String to);
+
     /** A reply will never be sent (the chat is gone). */
     void giveUp(long number, String why);
 }

@@ -42,7 +42,8 @@ final class ClimateAsked {
 
     /** The question with its topic, as {@link Question#OTHER}; as it was when it asks of something else. */
     Inquiry in(Inquiry inquiry, Passage passage, int from, int to) {
-        if (!OPEN.contains(inquiry.question()) || inquiry.crop() != null) {
+        boolean another = inquiry.question() == Question.OTHER && inquiry.topic() != null;
+        if (!OPEN.contains(inquiry.question()) || inquiry.crop() != null || another) {
             return inquiry;
         }
         return topics.find(passage.tokens(), from, to, passage).stream()

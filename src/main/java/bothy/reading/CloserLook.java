@@ -8,6 +8,7 @@ import bothy.reading.said.Quantity;
 import bothy.reading.text.Phrase;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
+import bothy.reading.text.Together;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -21,7 +22,10 @@ import java.util.Set;
  * asked or not ("white fur underneath", "soil is bone dry").
  */
 final class CloserLook {
-    private static final String FILE = "findings";
+    /** Answers to questions that may be asked, and clues that are only ever told. */
+    private static final List<String> FILES = List.of("findings", "clues");
+    /** The file with the groups of words that patterns share. */
+    static final String GROUPS = "clues";
     /** A "no" so many words before what was found turns it round. */
     private static final int REACH = 4;
     /** From 29.4 °C on fruit set of tomatoes falls (UF/IFAS). */
@@ -32,40 +36,56 @@ final class CloserLook {
     private static final double COLD_SOIL_C = 14.9;
 
     private final PhraseBook<Answer> book = new PhraseBook<>();
+    private final Map<Together, Answer> near = new LinkedHashMap<>();
     private final Set<String> negators;
     private final Set<String> noes;
 
     private record Answer(String about, String answer) {}
 
     CloserLook(Words words) {
-        negators = Set.copyOf(words.list(FILE, "/negators"));
-        Map<String, List<String>> groups = words.lists(FILE, "/groups");
+        negators = Set.copyOf(words.list(FILES.get(0), "/negators"));
         Set<String> questionsWithNo = new HashSet<>();
-        for (String about : words.names(FILE, "/found")) {
-            String at = "/found/" + about;
-            words.lists(FILE, at)
-                    .forEach((answer, phrases) -> phrases.forEach(phrase -> {
-                        try {
-                            book.add(new Phrase(phrase, groups), new Answer(about, answer));
-                        } catch (IllegalArgumentException unreadable) {
-                            throw new RulesBroken(List.of(words.problem(
-                                    FILE, at, "\"" + phrase + "\" cannot be read: " + unreadable.getMessage() + ".")));
-                        }
-                    }));
-            if (words.names(FILE, at).contains("yes")) {
-                questionsWithNo.add(about);
+        for (String file : FILES) {
+            Map<String, List<String>> groups = words.lists(GROUPS, "/groups");
+            for (String about : words.names(file, "/found")) {
+                String at = "/found/" + about;
+                words.lists(file, at)
+                        .forEach((answer, phrases) -> phrases.forEach(phrase -> {
+                            try {
+                                add(phrase, groups, new Answer(about, answer));
+                            } catch (IllegalArgumentException unreadable) {
+                                throw new RulesBroken(List.of(words.problem(
+                                        file,
+                                        at,
+                                        "\"" + phrase + "\" cannot be read: " + unreadable.getMessage() + ".")));
+                            }
+                        }));
+                if (words.names(file, at).contains("yes")) {
+                    questionsWithNo.add(about);
+                }
             }
         }
         noes = Set.copyOf(questionsWithNo);
     }
 
+    private void add(String phrase, Map<String, List<String>> groups, Answer answer) {
+        if (Together.isOne(phrase)) {
+            near.put(new Together(phrase, groups), answer);
+        } else {
+            book.add(new Phrase(phrase, groups), answer);
+        }
+    }
+
     Set<String> vocabulary() {
-        return book.vocabulary();
+        Set<String> all = new HashSet<>(book.vocabulary());
+        near.keySet().forEach(together -> all.addAll(together.vocabulary()));
+        return all;
     }
 
     /** What was found, one answer for each question: that of the longest phrase. */
     List<Finding> in(Passage passage) {
         List<Found<Answer>> all = new ArrayList<>(book.all(passage.tokens(), 0, passage.size(), passage));
+        near(passage, all);
         all.sort(Comparator.comparingInt(found -> -found.place().length()));
         Map<String, Finding> found = new LinkedHashMap<>();
         for (Found<Answer> one : all) {
@@ -94,6 +114,34 @@ final class CloserLook {
                                 false,
                                 passage.situation().today())));
         return List.copyOf(found.values());
+    }
+
+    /** Words that stand near each other; where one of them is denied nothing was found. */
+    private void near(Passage passage, List<Found<Answer>> into) {
+        Set<String> words = passage.words();
+        List<int[]> sentences = passage.sentences();
+        near.forEach((together, answer) -> {
+            if (together.possible(words)) {
+                for (int[] sentence : sentences) {
+                    Phrase.Place place =
+                            together.in(passage.tokens(), sentence[0], sentence[1], Together.IN_A_SENTENCE);
+                    if (place != null && !denied(passage, place)) {
+                        into.add(new Found<>(answer, place));
+                    }
+                }
+            }
+        });
+    }
+
+    private boolean denied(Passage passage, Phrase.Place place) {
+        return place.words().stream()
+                .anyMatch(at -> negates(passage, place, at - 1)
+                        || !passage.tokens().get(Math.max(0, at - 1)).mark() && negates(passage, place, at - 2));
+    }
+
+    /** A "no" that belongs to the pattern denies nothing. */
+    private boolean negates(Passage passage, Phrase.Place place, int at) {
+        return at >= 0 && !place.words().get(at) && negators.contains(passage.word(at));
     }
 
     /** Degrees told are hot or cold weather, or cold soil for seed. The limits are those of the published thresholds. */

@@ -50,8 +50,8 @@ final class Inquiries {
                 begins,
                 sentence[1]);
         Inquiry counted = questions.numbers().in(inquiry, passage, begins, sentence[1]);
-        Inquiry ofTheClimate = questions.climate().in(counted, passage, begins, sentence[1]);
-        return questions.matters().in(ofTheClimate, passage, begins, sentence[1]);
+        Inquiry ofThePlace = questions.climate().in(counted, passage, begins, sentence[1]);
+        return ofThePlace.equals(counted) ? questions.matters().in(counted, passage, begins, sentence[1]) : ofThePlace;
     }
 
     private static CropSaid crop(Passage passage, int[] sentence, int begins) {

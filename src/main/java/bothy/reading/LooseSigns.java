@@ -1,7 +1,9 @@
 package bothy.reading;
 
+import bothy.almanac.RulesBroken;
 import bothy.almanac.Words;
 import bothy.reading.said.Passage;
+import bothy.reading.text.Together;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -21,7 +23,7 @@ final class LooseSigns {
 
     private final Map<String, Told> told = new LinkedHashMap<>();
 
-    private record Told(Set<String> of, Set<String> shows, Set<String> with) {}
+    private record Told(Set<String> of, Set<String> shows, Set<String> with, List<Together> near, boolean alone) {}
 
     LooseSigns(Words words) {
         for (String sign : words.names(FILE, "")) {
@@ -30,13 +32,30 @@ final class LooseSigns {
                     new Told(
                             Set.copyOf(words.list(FILE, "/" + sign + "/of")),
                             Set.copyOf(words.list(FILE, "/" + sign + "/shows")),
-                            Set.copyOf(words.list(FILE, "/" + sign + "/with"))));
+                            Set.copyOf(words.list(FILE, "/" + sign + "/with")),
+                            near(words, sign),
+                            !words.text(FILE, "/" + sign + "/alone", "").isEmpty()));
         }
+    }
+
+    private static List<Together> near(Words words, String sign) {
+        String at = "/" + sign + "/near";
+        List<Together> near = new ArrayList<>();
+        for (String text : words.list(FILE, at)) {
+            try {
+                near.add(new Together(text, words.lists(CloserLook.GROUPS, "/groups")));
+            } catch (IllegalArgumentException wrong) {
+                throw new RulesBroken(List.of(
+                        words.problem(FILE, at, "\"" + text + "\" cannot be read: " + wrong.getMessage() + ".")));
+            }
+        }
+        return List.copyOf(near);
     }
 
     Set<String> vocabulary() {
         Set<String> all = new HashSet<>();
         told.values().forEach(one -> {
+            one.near().forEach(together -> all.addAll(together.vocabulary()));
             all.addAll(one.of());
             all.addAll(one.shows());
             all.addAll(one.with());
@@ -44,19 +63,42 @@ final class LooseSigns {
         return all;
     }
 
-    /** The signs that fit, the first of the file first, at most two. */
-    List<String> in(Passage passage) {
+    /**
+     * The signs that fit, the first of the file first, at most two; those told within one sentence before those told over
+     * several. A sign at large ("alone") counts only where no other was told.
+     *
+     * @param atLarge whether signs at large count at all
+     */
+    List<String> in(Passage passage, boolean atLarge) {
+        Set<String> words = passage.words();
         List<String> signs = new ArrayList<>();
         told.forEach((sign, one) -> {
-            boolean fits = passage.sentences().stream().anyMatch(sentence -> fits(passage, sentence, one));
-            if (fits && signs.size() < MOST) {
+            boolean fits = passage.sentences().stream().anyMatch(sentence -> fits(passage, words, sentence, one));
+            if (fits && signs.size() < MOST && (!one.alone() || atLarge && signs.isEmpty())) {
                 signs.add(sign);
             }
         });
+        if (signs.isEmpty()) {
+            told.forEach((sign, one) -> {
+                if (signs.isEmpty()
+                        && !one.alone()
+                        && near(passage, words, 0, passage.size(), Together.IN_A_MESSAGE, one)) {
+                    signs.add(sign);
+                }
+            });
+        }
         return signs;
     }
 
-    private static boolean fits(Passage passage, int[] sentence, Told one) {
+    private static boolean near(Passage passage, Set<String> words, int from, int to, int apart, Told one) {
+        return one.near().stream()
+                .anyMatch(near -> near.possible(words) && near.in(passage.tokens(), from, to, apart) != null);
+    }
+
+    private static boolean fits(Passage passage, Set<String> words, int[] sentence, Told one) {
+        if (near(passage, words, sentence[0], sentence[1], Together.IN_A_SENTENCE, one)) {
+            return true;
+        }
         boolean with = one.with().isEmpty();
         boolean near = false;
         int of = -APART - 1;

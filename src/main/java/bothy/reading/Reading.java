@@ -1,14 +1,12 @@
 package bothy.reading;
 
 import bothy.almanac.Words;
-import bothy.garden.Finding;
 import bothy.garden.Heard;
 import bothy.garden.Kind;
 import bothy.garden.Situation;
 import bothy.reading.grammar.CropNames;
 import bothy.reading.grammar.Grammar;
 import bothy.reading.grammar.Moods;
-import bothy.reading.said.CropSaid;
 import bothy.reading.said.Passage;
 import bothy.reading.told.Particulars;
 import java.util.HashSet;
@@ -29,6 +27,8 @@ public final class Reading {
     private final Languages languages;
     private final CloserLook closerLook;
     private final LooseSigns looseSigns;
+    private final PlainWords plainWords;
+    private final Set<String> complaints;
 
     /** @throws bothy.almanac.RulesBroken when a words file is missing or a phrase in one cannot be read */
     public Reading(Words words) {
@@ -42,6 +42,8 @@ public final class Reading {
         answers = new Answers(words);
         closerLook = new CloserLook(words);
         looseSigns = new LooseSigns(words);
+        plainWords = new PlainWords(words);
+        complaints = Set.copyOf(words.list("clues", "/complaints"));
         Set<String> known = new HashSet<>();
         List.of(
                         moods.vocabulary(),
@@ -53,6 +55,7 @@ public final class Reading {
                         answers.vocabulary(),
                         closerLook.vocabulary(),
                         looseSigns.vocabulary(),
+                        plainWords.vocabulary(),
                         Corrections.vocabulary(words))
                 .forEach(known::addAll);
         grammar = new Grammar(words, known);
@@ -91,26 +94,11 @@ public final class Reading {
                 false);
     }
 
-    /**
-     * What a message tells of a closer look at a trouble, whether it was asked for or not; of no planting, since that is for the one who
-     * knows the open cases to say.
-     */
-    public List<Finding> findings(String text, Situation situation) {
-        return closerLook.in(grammar.whole(text, situation));
-    }
-
-    /** Signs told in words that no phrase fits: less sure, for a message in which {@link #read} found none. */
-    public List<String> looseSigns(String text, Situation situation) {
-        return looseSigns.in(grammar.whole(text, situation));
-    }
-
-    /** The crops that a message names, the likeliest meaning of each. */
-    public List<String> crops(String text, Situation situation) {
-        return grammar.passage(text, situation).crops().stream()
-                .filter(crop -> !crop.thing())
-                .map(CropSaid::crop)
-                .distinct()
-                .toList();
+    /** What a message tells of a trouble beside the signs that {@link #read} names. */
+    public Description description(String text, Situation situation) {
+        Passage whole = grammar.whole(text, situation);
+        return new Description(
+                closerLook, looseSigns, complaints, grammar.passage(text, situation), plainWords.of(whole));
     }
 
     private static Heard foreign(String language) {

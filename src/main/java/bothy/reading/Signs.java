@@ -16,6 +16,7 @@ import bothy.reading.told.PlantingsMeant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,8 @@ final class Signs {
     private static final String FILE = "signs";
     /** How many words before a sign a "no" may stand to take it back. */
     private static final int REACH = 4;
+    /** How many words beside a sign tell what it is of. */
+    private static final int BESIDE = 2;
 
     private static final Set<String> OF_SEED = Set.of("no-emergence", "patchy-emergence");
 
@@ -34,6 +37,9 @@ final class Signs {
     private final PhraseBook<String> where;
     private final PhraseBook<String> unseen;
     private final Map<String, String> wider = new HashMap<>();
+    /** Words by sign that make a phrase of it tell something else: what is pale on a leaf is no scald of the fruit. */
+    private final Map<String, Set<String>> unless = new HashMap<>();
+
     private final Moods moods;
 
     Signs(Words words, Moods moods) {
@@ -49,6 +55,7 @@ final class Signs {
         for (String sign : words.names(FILE, "/also")) {
             file.into(signs, "/also/" + sign, sign);
         }
+        words.lists(FILE, "/unless").forEach((sign, telling) -> unless.put(sign, Set.copyOf(telling)));
         where = file.book("/where", "where");
         unseen = file.book("/unseen", "unseen");
     }
@@ -66,7 +73,9 @@ final class Signs {
     List<Found<String>> in(Passage passage, int[] sentence) {
         List<Found<String>> seen = new ArrayList<>();
         for (Found<String> found : signs.find(passage.tokens(), sentence[0], sentence[1], passage)) {
-            if (!unseen(passage, sentence, found) && moods.here(passage, sentence, found.start())) {
+            if (!unseen(passage, sentence, found)
+                    && moods.here(passage, sentence, found.start())
+                    && !ofSomethingElse(passage, sentence, found)) {
                 seen.add(found);
             }
         }
@@ -86,6 +95,17 @@ final class Signs {
                         && found.start() < other.end());
     }
 
+    private boolean ofSomethingElse(Passage passage, int[] sentence, Found<String> sign) {
+        Set<String> telling = unless.getOrDefault(sign.meaning(), Set.of());
+        int to = Math.min(sentence[1], sign.end() + BESIDE);
+        for (int at = Math.max(sentence[0], sign.start() - BESIDE); at < to; at++) {
+            if (telling.contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private boolean unseen(Passage passage, int[] sentence, Found<String> sign) {
         int from = Math.max(sentence[0], sign.start() - REACH);
         return unseen.all(passage.tokens(), from, sign.start(), passage).stream()
@@ -103,14 +123,14 @@ final class Signs {
     }
 
     SignSeen seen(Passage passage, int[] sentence, Found<String> found) {
-        CropSaid said = crop(passage, sentence);
+        CropSaid said = crop(passage, sentence, found);
         List<Planting> plantings = said == null
                 ? PlantingsMeant.mentioned(passage.situation())
                 : PlantingsMeant.of(said, passage, sentence[0], sentence[1], true);
         List<String> crops = plantings.stream().map(Planting::crop).distinct().toList();
         String crop = crops.size() == 1
                 ? crops.get(0)
-                : said != null && (said.single() || said.certain()) ? said.crop() : null;
+                : said != null && (said.single() || said.certain() || plantings.isEmpty()) ? said.crop() : null;
         return new SignSeen(
                 found.meaning(),
                 plantings.size() == 1 ? plantings.get(0).id() : null,
@@ -129,16 +149,23 @@ final class Signs {
                 .orElse(null);
     }
 
-    private static CropSaid crop(Passage passage, int[] sentence) {
+    /** Of several crops in its sentence the one that stands in the sign's phrase or nearest to it. */
+    private static CropSaid crop(Passage passage, int[] sentence, Found<String> sign) {
         List<CropSaid> inside = Passage.within(passage.crops(), sentence[0], sentence[1]);
         if (!inside.isEmpty()) {
-            return inside.get(0);
+            return inside.stream()
+                    .min(Comparator.comparingInt(crop -> apart(crop, sign)))
+                    .orElseThrow();
         }
         List<CropSaid> before = Passage.within(passage.crops(), 0, sentence[0]);
         if (!before.isEmpty()) {
             return before.get(before.size() - 1);
         }
         return passage.crops().isEmpty() ? null : passage.crops().get(0);
+    }
+
+    private static int apart(CropSaid crop, Found<String> sign) {
+        return Math.max(0, Math.max(sign.start() - crop.end(), crop.start() - sign.end()));
     }
 
     private static LocalDate day(Passage passage, int[] sentence) {

@@ -2,6 +2,7 @@ package bothy.reminding;
 
 import bothy.conversation.Conversation;
 import bothy.conversation.Conversation.Address;
+import bothy.conversation.Discretion;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -23,6 +24,9 @@ public final class Rounds implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Rounds.class);
     private static final int TAKEN_AT_ONCE = 100;
     private static final Duration TAKE_AGAIN = Duration.ofMinutes(5);
+    /** Less than this is a clock being kept right. */
+    private static final Duration SET_BACK = Duration.ofMinutes(2);
+
     private static final long LAST_WORK_SECONDS = 10;
 
     private final Conversation conversation;
@@ -33,6 +37,7 @@ public final class Rounds implements AutoCloseable {
     private final ScheduledExecutorService timer =
             Executors.newSingleThreadScheduledExecutor(work -> thread(work, "rounds"));
     private volatile boolean ending;
+    private Instant latest = Instant.MIN;
 
     /**
      * @param zone time zone of a grower who has not told one
@@ -66,6 +71,7 @@ public final class Rounds implements AutoCloseable {
     public int goRound() {
         int looked = 0;
         try {
+            mindTheClock();
             List<String> due = take();
             while (!due.isEmpty() && !ending) {
                 lookAt(due);
@@ -73,11 +79,22 @@ public final class Rounds implements AutoCloseable {
                 due = take();
             }
         } catch (RuntimeException failure) {
-            LOG.error("A round was cut short: {}", failure.getMessage(), failure);
+            LOG.error("A round was cut short: {}", Discretion.of(failure), failure);
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
         }
         return looked;
+    }
+
+    /** Looks set while the clock was ahead would come too late, so they are all taken when it is found to be set back. */
+    private void mindTheClock() {
+        Instant now = clock.instant();
+        if (latest.isAfter(now.plus(SET_BACK))) {
+            LOG.warn("The clock was set back by {}; all gardens are looked at anew.", Duration.between(now, latest));
+            conversation.clockWasAhead(now);
+            latest = now;
+        }
+        latest = now.isAfter(latest) ? now : latest;
     }
 
     private List<String> take() {
@@ -93,10 +110,7 @@ public final class Rounds implements AutoCloseable {
             try {
                 look.get();
             } catch (java.util.concurrent.ExecutionException failure) {
-                LOG.error(
-                        "A garden could not be looked at: {}",
-                        failure.getCause().toString(),
-                        failure.getCause());
+                LOG.error("A garden could not be looked at: {}", Discretion.of(failure.getCause()), failure.getCause());
             }
         }
     }

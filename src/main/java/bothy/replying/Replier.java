@@ -2,8 +2,8 @@ package bothy.replying;
 
 import bothy.almanac.Sheet;
 import bothy.almanac.Wording;
-import bothy.almanac.troubles.TroubleWording;
-import bothy.almanac.troubles.Troubles;
+import bothy.almanac.troubles.TroubleBook;
+import bothy.garden.Diagnosis;
 import bothy.garden.Doubt;
 import bothy.garden.Doubt.Choice;
 import bothy.garden.Event;
@@ -25,19 +25,26 @@ import java.util.Set;
 public final class Replier {
     private final Wording wording;
     private final Map<String, Sheet> sheets;
-    private final Troubles troubles;
-    private final TroubleWording troubleWording;
+    private final TroubleBook troubles;
+
+    /**
+     * What a trouble teaches, to be kept as a note.
+     *
+     * @param outcome "better", "worse" or "died"
+     */
+    public Optional<String> lesson(Diagnosis diagnosis, String outcome) {
+        return new Lessons(troubles.words()).of(diagnosis, outcome);
+    }
 
     /** A replier that knows of no troubles. */
     public Replier(Wording wording, Map<String, Sheet> sheets) {
-        this(wording, sheets, Troubles.none(), TroubleWording.none());
+        this(wording, sheets, TroubleBook.none());
     }
 
-    public Replier(Wording wording, Map<String, Sheet> sheets, Troubles troubles, TroubleWording troubleWording) {
+    public Replier(Wording wording, Map<String, Sheet> sheets, TroubleBook troubles) {
         this.wording = wording;
         this.sheets = sheets;
         this.troubles = troubles;
-        this.troubleWording = troubleWording;
     }
 
     /** The reply to a message. */
@@ -95,7 +102,7 @@ public final class Replier {
 
     private Phrasing phrasing(Turn turn) {
         Vocabulary vocabulary = new Vocabulary(wording, sheets, turn.garden(), turn.today());
-        Verdicts verdicts = new Verdicts(troubleWording, troubles, vocabulary.names(), turn);
+        Verdicts verdicts = new Verdicts(troubles, vocabulary.names(), turn);
         return new Phrasing(wording, vocabulary, sheets, verdicts, turn);
     }
 

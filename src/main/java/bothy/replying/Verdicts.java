@@ -1,5 +1,6 @@
 package bothy.replying;
 
+import bothy.almanac.troubles.TroubleBook;
 import bothy.almanac.troubles.TroubleWording;
 import bothy.almanac.troubles.Troubles;
 import bothy.garden.Diagnosis;
@@ -31,14 +32,12 @@ final class Verdicts {
     /** Plants are taken away only from this chance on. By judgement. */
     private static final double SURE_ENOUGH_TO_REMOVE = 0.6;
 
-    private final TroubleWording words;
-    private final Troubles troubles;
+    private final TroubleBook book;
     private final Names names;
     private final Turn turn;
 
-    Verdicts(TroubleWording words, Troubles troubles, Names names, Turn turn) {
-        this.words = words;
-        this.troubles = troubles;
+    Verdicts(TroubleBook book, Names names, Turn turn) {
+        this.book = book;
         this.names = names;
         this.turn = turn;
     }
@@ -56,8 +55,8 @@ final class Verdicts {
         List<String> lines = new ArrayList<>();
         lines.add(head(diagnosis));
         Likely first = diagnosis.causes().get(0);
-        TroubleWording.Cause cause = words.causes().get(first.cause());
-        Troubles.Cause settled = troubles.causes().get(first.cause());
+        TroubleWording.Cause cause = book.words().causes().get(first.cause());
+        Troubles.Cause settled = book.tables().causes().get(first.cause());
         boolean saidElsewhere = settled != null && settled.saidBy().stream().anyMatch(alsoSaid::contains);
         boolean sure = diagnosis.decided() || first.chance() >= MOST_LIKELY;
         boolean rash =
@@ -109,7 +108,7 @@ final class Verdicts {
     /** The signs as understood, so that a grower sees what the verdict is about. */
     private Optional<String> signs(Diagnosis diagnosis) {
         List<String> signs = diagnosis.signs().stream()
-                .map(words.signs()::get)
+                .map(book.words().signs()::get)
                 .filter(Objects::nonNull)
                 .map(TroubleWording.Sign::name)
                 .filter(Objects::nonNull)
@@ -119,7 +118,7 @@ final class Verdicts {
 
     private Optional<String> meanwhile(Diagnosis diagnosis) {
         return diagnosis.signs().stream()
-                .map(words.signs()::get)
+                .map(book.words().signs()::get)
                 .filter(Objects::nonNull)
                 .map(TroubleWording.Sign::meanwhile)
                 .filter(Objects::nonNull)
@@ -127,7 +126,7 @@ final class Verdicts {
     }
 
     private String turning(TellTale tellTale) {
-        TroubleWording.Asked asked = words.questions().get(tellTale.about());
+        TroubleWording.Asked asked = book.words().questions().get(tellTale.about());
         return fill("turning", Map.of("found", asked.shows(tellTale.found()), "cause", tellTale.cause()));
     }
 
@@ -136,12 +135,12 @@ final class Verdicts {
         if (diagnosis.question() == null) {
             return Optional.empty();
         }
-        TroubleWording.Asked asked = words.questions().get(diagnosis.question());
+        TroubleWording.Asked asked = book.words().questions().get(diagnosis.question());
         List<Choice> choices = new ArrayList<>();
         for (String answer : diagnosis.answers()) {
             choices.add(choice(asked.label(answer), diagnosis.question() + "=" + answer));
         }
-        choices.add(choice(words.talk().get("do-not-know"), diagnosis.question() + "=" + Finding.UNKNOWN));
+        choices.add(choice(book.words().talk().get("do-not-know"), diagnosis.question() + "=" + Finding.UNKNOWN));
         return Optional.of(
                 new Doubt(Doubt.About.ADVICE, Map.of("question", asked.ask(), CASE, diagnosis.of()), choices, null));
     }
@@ -151,7 +150,7 @@ final class Verdicts {
     }
 
     String why(Diagnosis diagnosis) {
-        return new WhyVerdict(words, this::fill).why(diagnosis);
+        return new WhyVerdict(book.words(), this::fill).why(diagnosis);
     }
 
     private String say(String id, String text) {
@@ -159,7 +158,7 @@ final class Verdicts {
     }
 
     private String fill(String id, Map<String, String> named) {
-        String sentence = Objects.requireNonNull(words.talk().get(id), () -> "no wording talk." + id);
+        String sentence = Objects.requireNonNull(book.words().talk().get(id), () -> "no wording talk." + id);
         return new Sentence(sentence)
                 .fill(name -> Optional.ofNullable(named.get(name)))
                 .orElseThrow(() -> new IllegalStateException("talk." + id + " needs more than " + named.keySet()));

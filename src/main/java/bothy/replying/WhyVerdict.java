@@ -1,6 +1,7 @@
 package bothy.replying;
 
 import bothy.almanac.troubles.TroubleWording;
+import bothy.almanac.troubles.Troubles;
 import bothy.garden.Diagnosis;
 import bothy.garden.Diagnosis.Likely;
 import bothy.garden.Diagnosis.Reason;
@@ -68,6 +69,10 @@ final class WhyVerdict {
     private String told(Reason reason) {
         return switch (reason.kind()) {
             case "sign" -> talk.apply(sign(reason), Map.of("sign", signName(reason.what())));
+            case Troubles.WORDS ->
+                reason.what().isEmpty()
+                        ? talk.apply("why-words-none", Map.of())
+                        : talk.apply("why-words", Map.of("words", reason.what().replace(" ", ", ")));
             case "found" -> talk.apply("why-found", Map.of("found", found(reason.what())));
             default -> reason.what();
         };

@@ -1,5 +1,6 @@
 package bothy.advice.clinic;
 
+import bothy.almanac.troubles.Troubles;
 import bothy.garden.Finding;
 import bothy.garden.SignSeen;
 import java.time.LocalDate;
@@ -61,7 +62,11 @@ record CaseFile(
             return new CaseFile(planting, crop, signs, findings, asked, opened, later(on), finding.found());
         }
         Map<String, String> more = new LinkedHashMap<>(findings);
-        more.put(finding.about(), finding.found());
+        // Words told add to those told before; another answer takes the place of the one before.
+        more.merge(
+                finding.about(),
+                finding.found(),
+                (old, fresh) -> finding.about().equals(Troubles.WORDS) ? old + " " + fresh : fresh);
         return new CaseFile(planting, crop, signs, more, asked + (finding.asked() ? 1 : 0), opened, later(on), outcome);
     }
 

@@ -30,11 +30,6 @@ final class Cases {
         this.garden = garden;
     }
 
-    /** As {@link #of(Garden, LocalDate)}, with signs that are only circumstances of others taken as findings. */
-    static List<CaseFile> of(Garden garden, LocalDate today, Map<String, Map<String, String>> beside) {
-        return of(garden, today).stream().map(file -> file.without(beside)).toList();
-    }
-
     /** The newest case of each subject that is open today, or that today's entries closed. */
     static List<CaseFile> of(Garden garden, LocalDate today) {
         Cases cases = new Cases(garden);
@@ -55,6 +50,7 @@ final class Cases {
         Entry entry = line.entry();
         if (entry instanceof Event event) {
             up(event);
+            died(event, line);
         }
         if (entry instanceof SignSeen sign) {
             SignSeen placed = placed(sign);
@@ -81,6 +77,19 @@ final class Cases {
                 event.what() == What.EMERGED || event.what() == What.PRICKED_OUT || event.what() == What.PLANTED_OUT;
         if (file != null && shown && List.of("no-emergence").containsAll(file.signs())) {
             files.remove(file.id());
+        }
+    }
+
+    /** Plants that died are an outcome of their trouble, if it was spoken of lately. */
+    private void died(Event event, Logged line) {
+        if (event.what() == What.DIED && event.planting() != null) {
+            LocalDate on = day(event.on(), line);
+            files.computeIfPresent(
+                    event.planting(),
+                    (id, file) -> file.closed() || ChronoUnit.DAYS.between(file.latest(), on) > OPEN_DAYS
+                            ? file
+                            : file.with(
+                                    new Finding(file.planting(), file.crop(), Finding.OUTCOME, "died", false, on), on));
         }
     }
 

@@ -8,7 +8,7 @@ import bothy.advice.facts.Lately;
 import bothy.advice.facts.Suspect;
 import bothy.advice.facts.Verdict;
 import bothy.advice.reckoned.NothingUpChance;
-import bothy.almanac.troubles.Troubles;
+import bothy.almanac.troubles.TroubleBook;
 import bothy.garden.Diagnosis;
 import bothy.garden.Diagnosis.Likely;
 import bothy.garden.Finding;
@@ -31,28 +31,26 @@ public final class Clinic {
 
     private static final String PERSON_UNWELL = "person-unwell";
     private static final int WEATHER_DAYS = 10;
-    private final Troubles troubles;
-    private final Set<String> askable;
+    private final TroubleBook book;
     private final Day day;
     private final List<CaseFile> files;
 
     /**
-     * @param troubles the tables
-     * @param askable ids of the questions that have words
+     * @param book the tables, opened only when there is a case
      * @param day the day
      */
-    public Clinic(Troubles troubles, Set<String> askable, Day day) {
-        this.troubles = troubles;
-        this.askable = askable;
+    public Clinic(TroubleBook book, Day day) {
+        this.book = book;
         this.day = day;
-        this.files = Cases.of(day.garden(), day.today(), troubles.beside()).stream()
+        this.files = Cases.of(day.garden(), day.today()).stream()
+                .map(file -> file.without(book.tables().beside()))
                 .filter(file -> !onlyFeltTheSoil(file))
                 .toList();
     }
 
     /** Soil told as dry or wet is an entry with advice of its own; it opens no case. */
     private boolean onlyFeltTheSoil(CaseFile file) {
-        return troubles.beside().keySet().containsAll(file.signs())
+        return book.tables().beside().keySet().containsAll(file.signs())
                 && day.garden().events().stream()
                         .anyMatch(event -> event.what() == What.SOIL_CHECKED
                                 && file.opened().equals(event.on()));
@@ -85,7 +83,7 @@ public final class Clinic {
                     file.id(),
                     file.subject(),
                     file.crop(),
-                    file.crop() == null ? List.of() : troubles.groupsOf(file.crop()),
+                    file.crop() == null ? List.of() : book.tables().groupsOf(file.crop()),
                     file.signs(),
                     file.opened(),
                     justTold(file),
@@ -98,7 +96,7 @@ public final class Clinic {
 
     /** The causes are those that the scales weigh; the rules know only these. */
     private List<Suspect> suspects(CaseFile file) {
-        return new Scales(troubles, file, null, List.of(), null)
+        return new Scales(book.tables(), file, null, List.of(), null)
                 .causes().stream()
                         .map(cause -> new Suspect(file.id(), file.subject(), file.crop(), cause))
                         .toList();
@@ -167,13 +165,14 @@ public final class Clinic {
         List<Diagnosis> diagnoses = new ArrayList<>();
         for (CaseFile file : files) {
             Scales scales = new Scales(
-                    troubles,
+                    book.tables(),
                     file,
                     stages.get(String.valueOf(file.planting())),
                     found,
                     Seedbed.of(file, seedbeds).orElse(null));
             if (!scales.empty()) {
-                diagnoses.add(new Consultation(troubles, askable, scales, file).diagnosis(day.today(), justTold(file)));
+                diagnoses.add(new Consultation(book.tables(), book.askable(), scales, file)
+                        .diagnosis(day.today(), justTold(file)));
             }
         }
         return diagnoses;

@@ -33,6 +33,9 @@ final class Scales {
     private static final double BRINGS_IN = 2;
     /** The same when the trouble was described without a sign that has a name. By judgement. */
     private static final double BRINGS_IN_UNNAMED = 1;
+    /** A cause that an answer brought in counts so much less than behind the sign that it is known for, log-odds. By judgement. */
+    private static final double BROUGHT_IN = -1.2;
+
     /** "Something else" behind a sign, log-odds: less than a cause seen occasionally. By judgement. */
     private static final double SOMETHING_ELSE = 0.0;
 
@@ -41,9 +44,15 @@ final class Scales {
     private final Stage stage;
     private final Seedbed seedbed;
     private final List<String> causes;
+    /** Causes known for one of the signs told. */
+    private final Set<String> explained = new LinkedHashSet<>();
+    /** Causes known for none of them that an answer points to. */
+    private final Set<String> pointedTo = new LinkedHashSet<>();
+
     private final double[] weights;
     private final List<List<Reason>> reasons = new ArrayList<>();
     private final Map<String, String> answers = new LinkedHashMap<>();
+    private final Likeness likeness;
 
     /** @param seedbed what is reckoned of seed that is not up, {@code null} where the case is another */
     Scales(Troubles troubles, CaseFile file, Stage stage, List<Found> found, Seedbed seedbed) {
@@ -51,11 +60,13 @@ final class Scales {
         this.troubles = troubles;
         this.file = file;
         this.stage = stage;
+        this.likeness = new Likeness(troubles, file);
         this.causes = List.copyOf(suspects());
         this.weights = new double[causes.size() + 1];
         causes.forEach(cause -> reasons.add(new ArrayList<>()));
         reasons.add(new ArrayList<>());
         signs();
+        words();
         answersOfRules(found);
         evidence(found);
         told(true);
@@ -101,9 +112,22 @@ final class Scales {
 
     private Set<String> suspects() {
         Set<String> suspects = new LinkedHashSet<>();
-        file.signs().forEach(sign -> troubles.rows(sign, file.crop()).forEach(row -> suspects.add(row.cause())));
-        file.findings().forEach((about, answer) -> suspects.addAll(broughtIn(about, answer)));
+        file.signs().forEach(sign -> troubles.rows(sign, file.crop()).forEach(row -> explained.add(row.cause())));
+        suspects.addAll(explained);
+        file.findings().forEach((about, answer) -> pointedTo.addAll(broughtIn(about, answer)));
+        suspects.addAll(pointedTo);
+        pointedTo.removeAll(explained);
+        suspects.addAll(likeness.alike());
         return suspects;
+    }
+
+    /** A description that is like a cause's portrait speaks for it, one that is not speaks against it. */
+    private void words() {
+        for (int i = 0; i < causes.size() && !likeness.empty(); i++) {
+            double weight = likeness.weight(causes.get(i));
+            weights[i] += weight;
+            reasons.get(i).add(new Reason(Troubles.WORDS, likeness.shared(causes.get(i)), weight, null));
+        }
     }
 
     private List<String> broughtIn(String about, String answer) {
@@ -116,8 +140,9 @@ final class Scales {
                 .toList();
     }
 
+    /** No sign that tells of a cause at this crop. */
     private boolean unnamed() {
-        return file.signs().contains(Troubles.UNNAMED);
+        return file.signs().contains(Troubles.UNNAMED) || explained.isEmpty();
     }
 
     private void signs() {
@@ -147,7 +172,10 @@ final class Scales {
 
     private void sign(String sign, List<Row> rows, int cause) {
         Row best = null;
-        double weight = UNEXPLAINED;
+        double weight = !pointedTo.contains(causes.get(cause))
+                        || !sign.equals(file.signs().get(0))
+                ? UNEXPLAINED
+                : broughtIn(causes.get(cause));
         for (Row row : rows) {
             if (row.cause().equals(causes.get(cause)) && (best == null || weight(row) > weight)) {
                 best = row;
@@ -156,6 +184,12 @@ final class Scales {
         }
         weights[cause] += weight;
         reasons.get(cause).add(new Reason("sign", sign, weight, best == null ? null : best.source()));
+    }
+
+    private double broughtIn(String cause) {
+        return Math.max(
+                UNEXPLAINED,
+                troubles.anyRow(cause, file.crop()).map(this::weight).orElse(UNEXPLAINED) + BROUGHT_IN);
     }
 
     private double weight(Row row) {

@@ -13,7 +13,7 @@ record Seedbed(NothingUpChance chance) {
     static final Set<String> KNOWN = Set.of("window", "soil-warmth", "soil-moisture", "seed-age");
 
     static final String REASON = "Days, warmth, water and age of the seed are weighed together";
-    static final String SOURCE = "Harrington and Minges 1954, days to emergence; 7 CFR 201.31, germination standards";
+    static final String SOURCE = "own reckoning of the chances";
     private static final Set<String> SLOW = Set.of("not due yet");
     private static final Set<String> COLD = Set.of("soil too cold");
     private static final Set<String> DRY = Set.of("uneven moisture while sprouting", "surface dried or crusted");

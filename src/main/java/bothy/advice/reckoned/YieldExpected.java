@@ -5,9 +5,10 @@ import bothy.almanac.Range;
 /**
  * What a planting may bear.
  *
- * @param plants plants that it was reckoned for
- * @param rowM length of their row, m; {@code null} where the yield is published by the plant
+ * @param plants plants that it was reckoned for, {@code null} for a length of row or a single plant
+ * @param rowM length of row that was told, m, {@code null} for plants
+ * @param each "a-plant" where neither was told, else {@code null}
  * @param yieldKg kg
- * @param told whether the number of plants was told
+ * @param told whether the number of plants or the length was told
  */
-public record YieldExpected(String planting, int plants, Double rowM, Range yieldKg, boolean told) {}
+public record YieldExpected(String planting, Integer plants, Double rowM, String each, Range yieldKg, boolean told) {}

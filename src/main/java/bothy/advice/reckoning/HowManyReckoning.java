@@ -66,13 +66,18 @@ public final class HowManyReckoning {
         Bed bed = area && inquiry.length() == null
                 ? new Bed.Rectangle(Math.sqrt(inquiry.amount()), Math.sqrt(inquiry.amount()))
                 : new Bed.Rectangle(inquiry.length(), inquiry.width() == null ? across : inquiry.width());
+        // Out of rows each plant keeps the ground that it has in them. Own choice.
+        double even = Math.sqrt(along * across);
+        boolean oneRow = !area && inquiry.width() == null;
         return Stream.of(new PlantsThatFit(
                 subject.id(),
                 Spacing.rows(along, across).plantsIn(bed),
-                Spacing.offset(along).plantsIn(bed),
+                oneRow ? null : Integer.valueOf(Spacing.square(even).plantsIn(bed)),
+                oneRow ? null : Integer.valueOf(Spacing.offset(even).plantsIn(bed)),
                 bed.areaM2(),
                 out.spacingCm().low(),
-                out.rowSpacingCm().low()));
+                out.rowSpacingCm().low(),
+                even * CM_PER_M));
     }
 
     private static Stream<?> seeds(Subject subject, Inquiry inquiry) {
@@ -119,7 +124,8 @@ public final class HowManyReckoning {
         if (harvest != null && harvest.kgPerPlant() != null) {
             Yield kg = Yield.ofPlants(
                     plants, harvest.kgPerPlant().low(), harvest.kgPerPlant().high());
-            return Stream.of(new YieldExpected(subject.id(), plants, null, range(kg), count != null));
+            return Stream.of(new YieldExpected(
+                    subject.id(), count, null, count == null ? "a-plant" : null, range(kg), count != null));
         }
         Sheet.PlantingOut out = subject.sheet().plantingOut();
         if (harvest == null
@@ -133,7 +139,8 @@ public final class HowManyReckoning {
                 : plants * out.spacingCm().middle() / CM_PER_M;
         Yield kg = Yield.ofArea(
                 row, harvest.kgPerMetre().low(), harvest.kgPerMetre().high());
-        return Stream.of(new YieldExpected(subject.id(), plants, row, range(kg), true));
+        return Stream.of(new YieldExpected(
+                subject.id(), inquiry.length() == null ? count : null, inquiry.length(), null, range(kg), true));
     }
 
     private static Range range(Yield kg) {

@@ -25,6 +25,7 @@ final class TroubleFiles {
     private final Map<String, List<Stage>> stages = new LinkedHashMap<>();
     private final Map<String, List<String>> wider = new LinkedHashMap<>();
     private final Map<String, Map<String, String>> beside = new LinkedHashMap<>();
+    private final Map<String, String> portraits = new LinkedHashMap<>();
     private final Map<String, YamlFile> home = new HashMap<>();
     private final List<Problem> problems = new ArrayList<>();
 
@@ -36,7 +37,8 @@ final class TroubleFiles {
             Map<String, List<String>> groups,
             Map<String, List<Stage>> stages,
             Map<String, List<String>> wider,
-            Map<String, Map<String, String>> beside) {}
+            Map<String, Map<String, String>> beside,
+            Map<String, String> portraits) {}
 
     private TroubleFiles() {}
 
@@ -48,7 +50,14 @@ final class TroubleFiles {
         if (!files.problems.isEmpty()) {
             throw new RulesBroken(files.problems);
         }
-        return new Troubles(files.signs, files.causes, files.questions, files.groups, files.stages, files.beside);
+        return new Troubles(
+                files.signs,
+                files.causes,
+                files.questions,
+                files.groups,
+                files.stages,
+                files.beside,
+                new Portraits(files.portraits));
     }
 
     private void take(YamlFile file) {
@@ -60,6 +69,7 @@ final class TroubleFiles {
         add("stages", sheet.stages(), stages, file);
         add("wider", sheet.wider(), wider, file);
         add("beside", sheet.beside(), beside, file);
+        add("portraits", sheet.portraits(), portraits, file);
     }
 
     private <T> void add(String part, Map<String, T> from, Map<String, T> to, YamlFile file) {
@@ -88,6 +98,7 @@ final class TroubleFiles {
     /** Holds the parts against each other: every name that is used must be known. */
     private void hold() {
         signs.forEach((sign, rows) -> rows.forEach(row -> row(sign, row)));
+        portraits.keySet().forEach(cause -> known(cause, "/portraits/" + cause));
         questions.forEach((id, question) -> {
             String at = "/questions/" + id;
             if (question.answers() == null || question.answers().size() < 2) {

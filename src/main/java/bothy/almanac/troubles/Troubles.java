@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * Signs of trouble, their causes and the questions that tell causes apart. Immutable and safe to share.
@@ -19,6 +20,8 @@ import java.util.TreeSet;
  * @param groups crops by the name of their group ("brassica")
  * @param beside signs that beside others are only circumstances: the question that each answers, with the answer
  * @param stages the rows' names of stretches of growing ("seedling"), each with the stages that it takes in
+ * @param portraits the words that each cause is told with
+ * @param byCause the rows of each cause, likeliest first
  */
 public record Troubles(
         Map<String, List<Row>> signs,
@@ -26,11 +29,34 @@ public record Troubles(
         Map<String, Question> questions,
         Map<String, List<String>> groups,
         Map<String, List<Stage>> stages,
-        Map<String, Map<String, String>> beside) {
+        Map<String, Map<String, String>> beside,
+        Portraits portraits,
+        Map<String, List<Row>> byCause) {
     /** The sign of a trouble that was described without any sign that has a name. */
     public static final String UNNAMED = "unnamed-trouble";
 
+    /** What the words of a description are kept under, besides the answers to questions. */
+    public static final String WORDS = "words";
+
     private static final String ANY = "any";
+
+    Troubles(
+            Map<String, List<Row>> signs,
+            Map<String, Cause> causes,
+            Map<String, Question> questions,
+            Map<String, List<String>> groups,
+            Map<String, List<Stage>> stages,
+            Map<String, Map<String, String>> beside,
+            Portraits portraits) {
+        this(signs, causes, questions, groups, stages, beside, portraits, likeliestFirst(signs));
+    }
+
+    private static Map<String, List<Row>> likeliestFirst(Map<String, List<Row>> signs) {
+        Map<String, List<Row>> byCause =
+                signs.values().stream().flatMap(List::stream).collect(Collectors.groupingBy(Row::cause));
+        byCause.values().forEach(rows -> rows.sort(Comparator.comparing(Row::how)));
+        return byCause;
+    }
 
     /** How often a cause is behind a sign, among the plantings that show it. Log-odds, by judgement. */
     public enum How {
@@ -143,7 +169,7 @@ public record Troubles(
 
     /** No troubles at all. */
     public static Troubles none() {
-        return new Troubles(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+        return new Troubles(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), new Portraits(Map.of()));
     }
 
     /** The rows of a sign that a crop can have; all of them when the crop is not known. */
@@ -155,10 +181,9 @@ public record Troubles(
 
     /** The likeliest row of a cause at any sign that a crop can have; all crops when the crop is not known. */
     public Optional<Row> anyRow(String cause, String crop) {
-        return signs.keySet().stream()
-                .flatMap(sign -> rows(sign, crop).stream())
-                .filter(row -> row.cause().equals(cause))
-                .min(Comparator.comparing(Row::how));
+        return byCause.getOrDefault(cause, List.of()).stream()
+                .filter(row -> crop == null || fits(row.crops(), crop))
+                .findFirst();
     }
 
     /** Whether something seen on the plant was found, so that causes can be thought of without a named sign. */

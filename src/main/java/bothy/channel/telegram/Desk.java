@@ -1,5 +1,6 @@
 package bothy.channel.telegram;
 
+import bothy.conversation.Discretion;
 import bothy.garden.Incoming;
 import bothy.garden.Message;
 import bothy.garden.Post;
@@ -7,6 +8,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +26,7 @@ final class Desk {
     private static final Logger LOG = LoggerFactory.getLogger(Desk.class);
     private static final int AT_ONCE = 500;
     private static final int TRIES = 5;
+    private static final int REMEMBERED = 10_000;
     private static final Duration LOOK_AGAIN = Duration.ofSeconds(1);
     private static final BackOff BACK_OFF = new BackOff(Duration.ofMillis(250), Duration.ofSeconds(30));
 
@@ -35,6 +38,16 @@ final class Desk {
     private final Lanes lanes;
     private final Runnable onHandled;
     private final Map<String, Failing> failing = new ConcurrentHashMap<>();
+
+    /** The letters handled last. One that waits all the same was handled in an earlier life and is set aside. */
+    private final Set<String> done = Collections.synchronizedSet(Collections.newSetFromMap(new LinkedHashMap<>() {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Boolean> eldest) {
+            return size() > REMEMBERED;
+        }
+    }));
 
     /** A chat whose first message failed. */
     private record Failing(int times, Instant next) {}
@@ -98,40 +111,41 @@ final class Desk {
     }
 
     private boolean handled(String chat, Incoming letter) {
-        Optional<Message> message = message(letter);
+        Optional<Message> message = Optional.empty();
         try {
-            message.ifPresent(told -> handler.handle(told, TelegramChannel.NAME, chat));
-            post.setAside(TelegramChannel.NAME, letter.id(), clock.instant());
+            message = done.contains(letter.id()) ? Optional.empty() : message(letter);
+            if (message.isPresent()) {
+                // With its lines and its reply the handler marks it as handled, so that it waits no more.
+                handler.handle(message.get(), TelegramChannel.NAME, chat);
+                done.add(letter.id());
+            } else {
+                post.setAside(TelegramChannel.NAME, letter.id(), clock.instant());
+            }
             failing.remove(chat);
             return true;
         } catch (RuntimeException e) {
-            return gaveUp(chat, message, e);
+            return gaveUp(chat, message.orElseGet(() -> Letter.unread(letter)), e);
         } catch (Error e) {
             // Such as rules that never end: no reason to stop answering the others.
-            return gaveUp(chat, message, new IllegalStateException(e));
+            return gaveUp(chat, message.orElseGet(() -> Letter.unread(letter)), new IllegalStateException(e));
         }
     }
 
-    /** Empty for a button of an older question, and for what cannot be read: there is nothing to hand over. */
+    /** Empty for a button of an older question: there is nothing to hand over. */
     private Optional<Message> message(Incoming incoming) {
-        try {
-            Letter letter = Letter.of(incoming);
-            return letter.tap().isPresent()
-                    ? Keyboard.label(
-                                    letter.tap().get().getData(),
-                                    post.lastWithButtons(TelegramChannel.NAME, incoming.chat()))
-                            .map(label -> letter.pressed(incoming, label))
-                    : Optional.of(letter.message(incoming, me));
-        } catch (IllegalArgumentException e) {
-            LOG.error("{}; it is passed over", e.getMessage(), e);
-            return Optional.empty();
-        }
+        Letter letter = Letter.of(incoming);
+        return letter.tap().isPresent()
+                ? Keyboard.label(
+                                letter.tap().get().getData(),
+                                post.lastWithButtons(TelegramChannel.NAME, incoming.chat()))
+                        .map(label -> letter.pressed(incoming, label))
+                : Optional.of(letter.message(incoming, me));
     }
 
-    private boolean gaveUp(String chat, Optional<Message> message, RuntimeException failure) {
+    private boolean gaveUp(String chat, Message message, RuntimeException failure) {
         int times = failing.getOrDefault(chat, new Failing(0, Instant.MIN)).times() + 1;
-        LOG.error("A message could not be handled ({} times now): {}", times, failure.getMessage(), failure);
-        if (times >= TRIES && message.isPresent() && apologised(message.get(), chat, failure)) {
+        LOG.error("A message could not be handled ({} times now): {}", times, Discretion.of(failure), failure);
+        if (times >= TRIES && apologised(message, chat, failure)) {
             failing.remove(chat);
             return true;
         }
@@ -144,8 +158,8 @@ final class Desk {
             handler.apologise(message, TelegramChannel.NAME, chat, why);
             post.setAside(TelegramChannel.NAME, message.id(), clock.instant());
             return true;
-        } catch (RuntimeException e) {
-            LOG.error("The grower could not be told either: {}", e.getMessage());
+        } catch (RuntimeException | Error e) {
+            LOG.error("The message is kept and tried again: {}", Discretion.of(e));
             return false;
         }
     }

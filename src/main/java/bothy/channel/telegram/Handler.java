@@ -7,7 +7,7 @@ public interface Handler {
 
     /**
      * Handles a message in one transaction: its diary lines, the mark that it was handled, and the reply put into the outbox for this
-     * channel and chat. A message that was handled before is let pass.
+     * channel and chat. A message that was handled before is let pass; it is set aside when it is seen again.
      *
      * @param channel {@link TelegramChannel#NAME}
      * @param chat the address for the reply
@@ -20,6 +20,7 @@ public interface Handler {
      * taken in.
      *
      * @param why what the last try failed on
+     * @throws RuntimeException when the message is not to be given up yet; then it is handed to {@link #handle} again after a while
      */
     void apologise(Message message, String channel, String chat, RuntimeException why);
 }

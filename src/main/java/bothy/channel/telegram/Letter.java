@@ -97,6 +97,11 @@ final class Letter {
         return Optional.ofNullable(edited() ? update.getEditedMessage() : update.getMessage());
     }
 
+    /** The message of a letter that cannot be read, to answer at all. */
+    static Message unread(Incoming incoming) {
+        return new Message(incoming.id(), incoming.grower(), incoming.at(), ZONE, "", null, null, false, null, null);
+    }
+
     /** The message of a tapped button with this label. */
     Message pressed(Incoming incoming, String label) {
         return new Message(incoming.id(), incoming.grower(), incoming.at(), ZONE, "", null, null, false, label, null);

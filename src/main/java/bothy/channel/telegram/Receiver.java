@@ -13,6 +13,7 @@ import org.slf4j.LoggerFactory;
 import org.telegram.telegrambots.longpolling.interfaces.LongPollingUpdateConsumer;
 import org.telegram.telegrambots.meta.api.objects.CallbackQuery;
 import org.telegram.telegrambots.meta.api.objects.Update;
+import org.telegram.telegrambots.meta.api.objects.message.Message;
 
 /**
  * Puts updates into the inbox. The next poll tells the service that they arrived, so this returns only when they are durable, and while
@@ -49,7 +50,10 @@ final class Receiver implements LongPollingUpdateConsumer {
     public void consume(List<Update> updates) {
         storing = true;
         try {
-            store(letters(updates));
+            keep(() -> {
+                moveChats(updates);
+                post.receive(letters(updates));
+            });
             updates.stream()
                     .map(Update::getCallbackQuery)
                     .filter(tap -> tap != null && tap.getData() != null)
@@ -66,6 +70,7 @@ final class Receiver implements LongPollingUpdateConsumer {
      * @throws RuntimeException when it could not be made durable
      */
     void take(Update update) {
+        moveChats(List.of(update));
         post.receive(letters(List.of(update)));
         if (update.getCallbackQuery() != null && update.getCallbackQuery().getData() != null) {
             onTap.accept(update.getCallbackQuery());
@@ -90,10 +95,27 @@ final class Receiver implements LongPollingUpdateConsumer {
         }
     }
 
-    private void store(List<Incoming> letters) {
+    /** A group that becomes a supergroup gets another number; its plot goes with it, before anything from there is taken in. */
+    private void moveChats(List<Update> updates) {
+        for (Update update : updates) {
+            Message told = update.getMessage();
+            if (told != null && told.getChat() != null && told.getMigrateToChatId() != null) {
+                moved(told.getChatId(), told.getMigrateToChatId());
+            } else if (told != null && told.getChat() != null && told.getMigrateFromChatId() != null) {
+                moved(told.getMigrateFromChatId(), told.getChatId());
+            }
+        }
+    }
+
+    private void moved(long from, long to) {
+        LOG.info("Group {} has become supergroup {}. Where it is named in an option, name the new number.", from, to);
+        post.moved(TelegramChannel.NAME, String.valueOf(from), String.valueOf(to));
+    }
+
+    private void keep(Runnable keeping) {
         for (int failures = 0; ; ) {
             try {
-                post.receive(letters);
+                keeping.run();
                 return;
             } catch (RuntimeException e) {
                 failures++;

@@ -41,10 +41,10 @@ public final class TelegramChannel implements AutoCloseable {
         this.settings = settings;
         this.post = post;
         this.handler = handler;
-        this.clock = clock;
+        this.clock = new Onward(clock, System::nanoTime);
         this.service = new Service(settings);
         this.courtesy = new Courtesy(post, service, settings.buttonPast());
-        this.sender = new Sender(post, service, new Pace(settings), clock, ending, settings.workers());
+        this.sender = new Sender(post, service, new Pace(settings), this.clock, ending, settings.workers());
     }
 
     /** Begins to work and returns at once. While the service cannot be reached it keeps trying. */
@@ -155,6 +155,11 @@ public final class TelegramChannel implements AutoCloseable {
     /** Waits until it ends; a sentence says what was wrong and what to do, empty when it was stopped. */
     public Optional<String> awaitEnd() throws InterruptedException {
         return ending.await();
+    }
+
+    /** Whether {@link #awaitEnd} would return at once. */
+    public boolean hasEnded() {
+        return ending.hasCome();
     }
 
     /** Looks at the outbox now: something was put into it from elsewhere. */

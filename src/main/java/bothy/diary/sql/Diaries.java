@@ -18,35 +18,39 @@ final class Diaries implements Store {
 
     private final Engine engine;
     private final Hold hold = new Hold();
+    private final Pages pages;
     private final Inbox inbox;
     private final Outbox outbox;
     private final Looks looks;
+    private final Moves moves;
 
     Diaries(Engine engine) {
         this.engine = engine;
+        this.pages = new Pages(engine);
         this.inbox = new Inbox(engine, hold);
         this.outbox = new Outbox(engine, hold);
         this.looks = new Looks(engine);
+        this.moves = new Moves(engine);
     }
 
     @Override
     public <T> T write(String grower, Function<Page, T> work) {
-        return engine.inTransaction(handle -> {
-            OpenPage page = OpenPage.of(grower, handle, engine);
-            T done = work.apply(page);
-            page.refuseIfFailed();
-            return done;
-        });
+        return pages.write(grower, work);
     }
 
     @Override
     public List<Logged> lines(String grower) {
-        return engine.inTransaction(handle -> OpenPage.lines(grower, handle, engine));
+        return engine.reading(handle -> OpenPage.lines(grower, handle, engine));
     }
 
     @Override
     public List<String> takeDue(Instant now, Instant again, int atMost) {
         return looks.takeDue(now, again, atMost);
+    }
+
+    @Override
+    public void bringForward(Instant now) {
+        looks.bringForward(now);
     }
 
     @Override
@@ -71,7 +75,7 @@ final class Diaries implements Store {
 
     @Override
     public Waiting waiting(Instant now) {
-        return engine.inTransaction(handle -> handle.createQuery(
+        return engine.reading(handle -> handle.createQuery(
                         "select (select count(*) from inbox where handled_ms is null) as letters, "
                                 + "(select count(*) from outbox where outcome is null) as replies, "
                                 + "(select count(*) from grower where look_ms <= :now) as looks, "
@@ -89,7 +93,7 @@ final class Diaries implements Store {
 
     @Override
     public List<String> growers() {
-        return engine.inTransaction(
+        return engine.reading(
                 handle -> handle.createQuery("select grower from grower where last_line > 0 order by grower")
                         .mapTo(String.class)
                         .list());
@@ -128,6 +132,11 @@ final class Diaries implements Store {
     @Override
     public void putOff(long number, Instant until, String why) {
         outbox.putOff(number, until, why);
+    }
+
+    @Override
+    public void moved(String channel, String from, String to) {
+        moves.move(channel, from, to);
     }
 
     @Override

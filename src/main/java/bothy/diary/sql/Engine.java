@@ -18,6 +18,9 @@ sealed interface Engine extends AutoCloseable permits Sqlite, Postgresql {
      */
     <T> T inTransaction(Function<Handle, T> work);
 
+    /** Reads in a transaction that keeps no writer waiting, and sees only what is durable. */
+    <T> T reading(Function<Handle, T> work);
+
     /** Asks something of a bare connection, outside any transaction. */
     <T> T ask(Asked<T> asked);
 
@@ -32,10 +35,7 @@ sealed interface Engine extends AutoCloseable permits Sqlite, Postgresql {
     /** Where the diaries are, for sentences; without any password. */
     String place();
 
-    /** What a select of a grower's row ends with so that writes of one grower happen one after the other. */
-    String rowLock();
-
-    /** Whether several processes work on the same diaries, so that each must hold what it takes up. */
+    /** Whether several processes work on the same diaries, all writing at the same time, so that each must hold what it takes up. */
     boolean shared();
 
     /** What is wrong inside, read through from end to end; empty when nothing is. */

@@ -45,11 +45,11 @@ final class Inbox {
     }
 
     List<Incoming> unhandled(String channel, int atMost) {
+        if (!engine.shared()) {
+            String all = SELECT + "i.channel = :channel and i.handled_ms is null order by i.number limit :most";
+            return engine.reading(handle -> letters(handle.createQuery(all), channel, atMost));
+        }
         return engine.inTransaction(handle -> {
-            if (!engine.shared()) {
-                String all = SELECT + "i.channel = :channel and i.handled_ms is null order by i.number limit :most";
-                return letters(handle.createQuery(all), channel, atMost);
-            }
             List<String> chats =
                     firstLetters(handle, channel).stream().map(Incoming::chat).toList();
             List<Incoming> taken = chats.isEmpty() ? List.of() : ofChats(handle, channel, chats, atMost);

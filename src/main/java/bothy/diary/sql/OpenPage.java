@@ -8,6 +8,7 @@ import bothy.garden.Normals;
 import bothy.garden.Reply;
 import bothy.garden.WeatherDay;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import java.security.SecureRandom;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
@@ -22,29 +23,64 @@ import org.jdbi.v3.core.statement.PreparedBatch;
 
 /** One grower's page, open for one transaction. */
 final class OpenPage implements Page {
+    /** A page made by another process begins with another number, so that one that was removed and made again is told apart. */
+    private static final long FIRST_VERSION = new SecureRandom().nextLong(1L << 40);
+
     private final String grower;
     private final Handle handle;
     private final Engine engine;
+    private final Standing standing;
     private long lastLine;
     private StoreFailure failed;
 
-    private OpenPage(String grower, Handle handle, Engine engine, long lastLine) {
+    /** How a page stands: its last line, and a number that rises with each write. */
+    private record Standing(long lastLine, long version) {}
+
+    private OpenPage(String grower, Handle handle, Engine engine, Standing standing) {
         this.grower = grower;
         this.handle = handle;
         this.engine = engine;
-        this.lastLine = lastLine;
+        this.standing = standing;
+        this.lastLine = standing == null ? 0 : standing.lastLine();
     }
 
-    /** Opens the page and keeps other writers of this grower waiting until the transaction ends. */
+    /** Opens the page for writing and keeps other writers of this grower waiting until the transaction ends. */
     static OpenPage of(String grower, Handle handle, Engine engine) {
-        handle.createUpdate("insert into grower (grower) values (:grower) on conflict do nothing")
+        Standing standing = handle.createQuery("insert into grower (grower, version) values (:grower, :first) "
+                        + "on conflict (grower) do update set version = grower.version + 1 "
+                        + "returning last_line, version")
                 .bind("grower", grower)
-                .execute();
-        long lastLine = handle.createQuery("select last_line from grower where grower = :grower" + engine.rowLock())
-                .bind("grower", grower)
-                .mapTo(Long.class)
+                .bind("first", FIRST_VERSION)
+                .map((row, context) -> standing(row))
                 .one();
-        return new OpenPage(grower, handle, engine, lastLine);
+        return new OpenPage(grower, handle, engine, standing);
+    }
+
+    /** The page as it stands, for reading only. */
+    static OpenPage asItStands(String grower, Handle handle, Engine engine) {
+        Standing standing = handle.createQuery("select last_line, version from grower where grower = :grower")
+                .bind("grower", grower)
+                .map((row, context) -> standing(row))
+                .findFirst()
+                .orElse(null);
+        return new OpenPage(grower, handle, engine, standing);
+    }
+
+    private static Standing standing(ResultSet row) throws SQLException {
+        return new Standing(row.getLong("last_line"), row.getLong("version"));
+    }
+
+    /** Whether nobody wrote to the page after it stood as the other tells. */
+    boolean follows(OpenPage before) {
+        return standing.version() == (before.standing == null ? FIRST_VERSION : before.standing.version() + 1);
+    }
+
+    String grower() {
+        return grower;
+    }
+
+    long lastLine() {
+        return lastLine;
     }
 
     /** A failure that the work swallowed must not let the rest of it become durable. */
@@ -80,7 +116,8 @@ final class OpenPage implements Page {
     @Override
     public List<Logged> append(String message, Instant at, List<Entry> entries) {
         return attempt(() -> {
-            List<Logged> lines = numbered(message, at, entries);
+            List<Logged> lines = numbered(lastLine, message, at, entries);
+            lastLine += lines.size();
             lines.forEach(this::insert);
             handle.createUpdate("update grower set last_line = :last where grower = :grower")
                     .bind("last", lastLine)
@@ -90,10 +127,10 @@ final class OpenPage implements Page {
         });
     }
 
-    private List<Logged> numbered(String message, Instant at, List<Entry> entries) {
+    static List<Logged> numbered(long after, String message, Instant at, List<Entry> entries) {
         List<Logged> lines = new ArrayList<>();
         for (Entry entry : entries) {
-            lines.add(new Logged(++lastLine, message, Instant.ofEpochMilli(at.toEpochMilli()), entry));
+            lines.add(new Logged(after + 1 + lines.size(), message, Instant.ofEpochMilli(at.toEpochMilli()), entry));
         }
         return List.copyOf(lines);
     }

@@ -26,11 +26,11 @@ final class Outbox {
     }
 
     List<Outgoing> toSend(String channel, Instant now, int atMost) {
+        if (!engine.shared()) {
+            return engine.reading(handle -> outgoing(
+                    handle.createQuery(FIRST_OF_CHAT + " order by o.number limit :most"), channel, now, atMost));
+        }
         return engine.inTransaction(handle -> {
-            if (!engine.shared()) {
-                return outgoing(
-                        handle.createQuery(FIRST_OF_CHAT + " order by o.number limit :most"), channel, now, atMost);
-            }
             List<Outgoing> taken = outgoing(
                     handle.createQuery(
                                     FIRST_OF_CHAT + hold.free("o") + " order by o.number limit :most " + Hold.lock("o"))
@@ -65,7 +65,7 @@ final class Outbox {
     }
 
     Optional<Outgoing> lastWithButtons(String channel, String chat) {
-        return engine.inTransaction(handle -> handle.createQuery(
+        return engine.reading(handle -> handle.createQuery(
                         "select " + COLUMNS
                                 + " from outbox o where o.channel = :channel and o.chat = :chat and o.buttons > 0 order by o.number desc limit 1")
                 .bind("channel", channel)

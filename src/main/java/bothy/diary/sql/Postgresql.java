@@ -19,6 +19,10 @@ final class Postgresql implements Engine {
     private static final int CONNECTIONS = 8;
     private static final long WAIT_MILLIS = 10_000;
 
+    /** A server may be set to acknowledge a commit before it is on the disk; what is acknowledged to a channel must not be lost by it. */
+    private static final String DURABLE =
+            "select set_config('synchronous_commit', 'on', false) where current_setting('synchronous_commit') = 'off'";
+
     private final String place;
     private final HikariDataSource pool;
     private final Jdbi jdbi;
@@ -51,6 +55,7 @@ final class Postgresql implements Engine {
         settings.setPoolName("diary");
         settings.setMaximumPoolSize(CONNECTIONS);
         settings.setMinimumIdle(1);
+        settings.setConnectionInitSql(DURABLE);
         settings.setConnectionTimeout(WAIT_MILLIS);
         return settings;
     }
@@ -62,6 +67,11 @@ final class Postgresql implements Engine {
         } catch (JdbiException e) {
             throw failure(e);
         }
+    }
+
+    @Override
+    public <T> T reading(Function<Handle, T> work) {
+        return inTransaction(work);
     }
 
     @Override
@@ -111,11 +121,6 @@ final class Postgresql implements Engine {
     @Override
     public String place() {
         return place;
-    }
-
-    @Override
-    public String rowLock() {
-        return " for update";
     }
 
     /** The server keeps and checks its own files. */

@@ -79,6 +79,7 @@ public final class Grammar {
         wanted.addAll(days.vocabulary());
         wanted.addAll(places.vocabulary());
         wanted.addAll(words.list("language", "/wanted"));
+        wanted.addAll(words.list("clues", "/spelled"));
         Set<String> right = new HashSet<>(ordinary);
         right.addAll(cropNames.vocabulary());
         right.addAll(actions.vocabulary());

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * A message with all that was found in it.
@@ -110,6 +111,11 @@ public record Passage(
 
     public int size() {
         return tokens.size();
+    }
+
+    /** All its words, each once. */
+    public Set<String> words() {
+        return tokens.stream().map(Token::word).collect(Collectors.toSet());
     }
 
     /** The word at a place, empty outside the message. */

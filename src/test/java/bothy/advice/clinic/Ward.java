@@ -7,7 +7,7 @@ import bothy.advice.RuleBook;
 import bothy.almanac.CropSheets;
 import bothy.almanac.Places;
 import bothy.almanac.RulesFolder;
-import bothy.almanac.troubles.TroubleWording;
+import bothy.almanac.troubles.TroubleBook;
 import bothy.almanac.troubles.Troubles;
 import bothy.diary.Replay;
 import bothy.garden.Diagnosis;
@@ -29,12 +29,8 @@ final class Ward {
     static final RulesFolder RULES = RulesFolder.at(Path.of("rules"));
     static final Troubles TROUBLES = Troubles.in(RULES);
     private static final ZoneId ZONE = ZoneId.of("Europe/London");
-    private static final Advisor ADVISOR = new Advisor(
-            RuleBook.of(RULES, null),
-            CropSheets.load(RULES),
-            Places.in(RULES),
-            TROUBLES,
-            TroubleWording.in(RULES).askable());
+    private static final Advisor ADVISOR =
+            new Advisor(RuleBook.of(RULES, null), CropSheets.load(RULES), Places.in(RULES), TroubleBook.at(RULES));
 
     private Ward() {}
 

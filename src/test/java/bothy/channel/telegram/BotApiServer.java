@@ -22,6 +22,7 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -47,15 +48,19 @@ public final class BotApiServer implements AutoCloseable {
     }
 
     private static final Fault SERVED = exchange -> {};
+    private static final Fault ANSWER_LOST = HttpExchange::close;
 
     private final HttpServer server;
     private final ExecutorService threads = Executors.newCachedThreadPool();
     private final List<JsonNode> updates = new ArrayList<>();
     private final Map<String, Queue<Fault>> faults = new ConcurrentHashMap<>();
-    private final List<JsonNode> sent = new CopyOnWriteArrayList<>();
+    /** Copied on reading only: a load run sends tens of thousands. */
+    private final List<JsonNode> sent = new ArrayList<>();
+
     private final List<JsonNode> answeredTaps = new CopyOnWriteArrayList<>();
-    private final List<String> asked = new CopyOnWriteArrayList<>();
+    private final Queue<String> asked = new ConcurrentLinkedQueue<>();
     private final List<String> documents = new CopyOnWriteArrayList<>();
+    private volatile Function<String, Fault> trouble = method -> SERVED;
     private volatile JsonNode webhook = MAPPER.createObjectNode();
     private volatile JsonNode commands = MAPPER.createArrayNode();
     private int nextUpdate = 1001;
@@ -92,11 +97,23 @@ public final class BotApiServer implements AutoCloseable {
         }
     }
 
+    /** Another program fetches the updates from now on. */
+    public void endUpdates() {
+        troubled(method -> method.equals("getupdates")
+                ? refuse(409, "Conflict: terminated by other getUpdates request", "")
+                : SERVED);
+    }
+
     /** The next requests of this method meet these faults, one each. */
     void fail(String method, Fault... next) {
         Queue<Fault> queue =
                 faults.computeIfAbsent(method.toLowerCase(Locale.ROOT), name -> new ConcurrentLinkedQueue<>());
         queue.addAll(List.of(next));
+    }
+
+    /** Every request meets what this gives for its method, {@link #served()} for nothing. */
+    void troubled(Function<String, Fault> trouble) {
+        this.trouble = trouble;
     }
 
     static Fault refuse(int code, String description, String more) {
@@ -113,6 +130,23 @@ public final class BotApiServer implements AutoCloseable {
     /** No fault: the request is served as always. */
     static Fault served() {
         return SERVED;
+    }
+
+    /** The request is done, and the caller does not hear of it. */
+    static Fault answerLost() {
+        return ANSWER_LOST;
+    }
+
+    /** Served, after a while. */
+    static Fault slowly(long millis) {
+        return new Slowly(millis);
+    }
+
+    private record Slowly(long millis) implements Fault {
+        @Override
+        public void happen(HttpExchange exchange) {
+            sleep(millis);
+        }
     }
 
     static Fault badGateway() {
@@ -139,12 +173,17 @@ public final class BotApiServer implements AutoCloseable {
         };
     }
 
-    List<JsonNode> sent() {
-        return sent;
+    synchronized List<JsonNode> sent() {
+        return List.copyOf(sent);
     }
 
     public List<String> texts() {
-        return sent.stream().map(message -> message.path("text").asText()).toList();
+        return sent().stream().map(message -> message.path("text").asText()).toList();
+    }
+
+    /** How many messages arrived. */
+    public synchronized int received() {
+        return sent.size();
     }
 
     List<JsonNode> answeredTaps() {
@@ -166,7 +205,7 @@ public final class BotApiServer implements AutoCloseable {
 
     /** Names of the methods asked for, in small letters, in order. */
     List<String> asked() {
-        return asked;
+        return List.copyOf(asked);
     }
 
     /** How many updates were not acknowledged yet. */
@@ -183,12 +222,18 @@ public final class BotApiServer implements AutoCloseable {
         String method = path.substring(path.lastIndexOf('/') + 1).toLowerCase(Locale.ROOT);
         asked.add(method);
         Queue<Fault> waiting = faults.get(method);
-        Fault fault = waiting == null || waiting.isEmpty() ? SERVED : waiting.poll();
+        Fault fault = waiting == null || waiting.isEmpty() ? trouble.apply(method) : waiting.poll();
         if (!path.startsWith(prefix)) {
             refuse(401, "Unauthorized", "").happen(exchange);
-        } else if (fault != SERVED) {
+        } else if (fault == ANSWER_LOST && method.equals("sendmessage")) {
+            synchronized (this) {
+                sent.add(arguments);
+            }
+            fault.happen(exchange);
+        } else if (fault != SERVED && !(fault instanceof Slowly)) {
             fault.happen(exchange);
         } else {
+            fault.happen(exchange);
             serve(exchange, method, arguments);
         }
     }

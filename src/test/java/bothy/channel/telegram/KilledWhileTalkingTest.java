@@ -63,7 +63,7 @@ class KilledWhileTalkingTest {
 
     private static Process start(BotApiServer api, String diary) throws Exception {
         Process program = ChannelProgram.start(
-                List.of("-Dorg.slf4j.simpleLogger.defaultLogLevel=off"),
+                List.of("-Djava.util.logging.config.file=src/test/resources/logging/nothing.properties"),
                 diary,
                 api.address().toString(),
                 BotApiServer.TOKEN);

@@ -234,6 +234,24 @@ class TalkingOverTelegramTest {
     }
 
     @Test
+    void a_group_that_becomes_a_supergroup_keeps_its_plot() {
+        rig.store.write(
+                "telegram:-77",
+                page -> page.append(
+                        "-77/1", java.time.Instant.EPOCH, List.of(new bothy.garden.SettingChange("units", "us"))));
+
+        rig.api.push("{\"message\":{\"message_id\":9,\"date\":1809172800,\"chat\":{\"id\":-77,\"type\":\"group\","
+                + "\"title\":\"School plot\"},\"migrate_to_chat_id\":-100200300}}");
+        rig.api.push("{\"message\":{\"message_id\":1,\"date\":1809172800,\"chat\":{\"id\":-100200300,"
+                + "\"type\":\"supergroup\",\"title\":\"School plot\"},\"migrate_from_chat_id\":-77}}");
+        rig.api.push(Said.inGroup(2, "\"text\":\"/plot\""));
+
+        rig.awaitTexts("Noted: /plot");
+        assertThat(rig.store.growers()).containsExactly("telegram:-100200300");
+        assertThat(rig.store.lines("telegram:-100200300")).hasSize(1);
+    }
+
+    @Test
     void the_messages_of_a_chat_are_handled_and_answered_in_order() {
         for (int number = 1; number <= 60; number++) {
             rig.api.push(Said.text(number % 3, number, "line " + number));

@@ -51,6 +51,11 @@ class Through implements Post {
     }
 
     @Override
+    public void moved(String channel, String from, String to) {
+        post.moved(channel, from, to);
+    }
+
+    @Override
     public void giveUp(long number, String why) {
         post.giveUp(number, why);
     }

@@ -15,7 +15,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** All that the program writes, at the most talkative log level and through every trouble, is searched for the token. */
 @Timeout(60)
 class TokenStaysSecretTest {
-    private static final List<String> TALKATIVE = List.of("-Dorg.slf4j.simpleLogger.defaultLogLevel=trace");
+    private static final List<String> TALKATIVE =
+            List.of("-Djava.util.logging.config.file=src/test/resources/logging/everything.properties");
     private static final String SECRET = BotApiServer.TOKEN.substring(BotApiServer.TOKEN.indexOf(':') + 1);
 
     @TempDir

@@ -7,8 +7,8 @@ import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Assumptions;
 
-/** A disk of one megabyte in memory; the test is skipped with a reason where it cannot be mounted. */
-final class SmallDisk implements AutoCloseable {
+/** A disk of a few megabytes in memory; the test is skipped with a reason where it cannot be mounted. */
+public final class SmallDisk implements AutoCloseable {
     private final Path folder;
 
     private SmallDisk(Path folder) {
@@ -16,8 +16,12 @@ final class SmallDisk implements AutoCloseable {
     }
 
     static SmallDisk at(Path folder) {
+        return at(folder, 1);
+    }
+
+    public static SmallDisk at(Path folder, int megabytes) {
         Assumptions.assumeTrue(
-                run("mount", "-t", "tmpfs", "-o", "size=1m", "tmpfs", folder.toString()),
+                run("mount", "-t", "tmpfs", "-o", "size=" + megabytes + "m", "tmpfs", folder.toString()),
                 "SKIPPED: mounting a small disk needs root");
         return new SmallDisk(folder);
     }

@@ -524,6 +524,47 @@ abstract class StoreSuite {
     }
 
     @Test
+    void a_chat_that_moves_takes_its_diary_and_its_post_along_once() {
+        store.write("telegram:-1", page -> {
+            page.append("-1/1", NOON, List.of(sown("bean", 12)));
+            page.markHandled("-1/1", NOON);
+            page.keepState("{}");
+            page.lookAgain(NOON);
+            page.send("telegram", "-1", new Reply("Noted.", List.of()), NOON);
+            return null;
+        });
+        store.receive(List.of(new Incoming("telegram", "-1/2", "telegram:-1", "-1", NOON, "{}")));
+
+        store.moved("telegram", "-1", "-1001");
+        store.moved("telegram", "-1", "-1001");
+
+        assertThat(store.growers()).containsExactly("telegram:-1001");
+        assertThat(lines("telegram:-1001")).extracting(Logged::entry).containsExactly(sown("bean", 12));
+        assertThat(store.write("telegram:-1001", Page::state)).contains("{}");
+        assertThat(store.nextLook("telegram:-1001")).contains(NOON);
+        assertThat(store.<Boolean>write("telegram:-1001", page -> page.handled("-1/1")))
+                .isTrue();
+        assertThat(store.toSend("telegram", NOON, 9)).extracting(Outgoing::chat).containsExactly("-1001");
+        assertThat(store.unhandled("telegram", 9))
+                .extracting(Incoming::grower, Incoming::chat)
+                .containsExactly(org.assertj.core.groups.Tuple.tuple("telegram:-1001", "-1001"));
+        List<Logged> next =
+                store.write("telegram:-1001", page -> page.append("-1001/1", NOON, List.of(sown("pea", 1))));
+        assertThat(next).extracting(Logged::number).containsExactly(2L);
+    }
+
+    @Test
+    void a_chat_that_moves_to_where_there_is_a_diary_stays() {
+        store.write("telegram:-1", page -> page.append("a", NOON, List.of(sown("bean", 12))));
+        store.write("telegram:-2", page -> page.append("b", NOON, List.of(sown("pea", 1))));
+
+        store.moved("telegram", "-1", "-2");
+
+        assertThat(lines("telegram:-1")).hasSize(1);
+        assertThat(lines("telegram:-2")).extracting(Logged::entry).containsExactly(sown("pea", 1));
+    }
+
+    @Test
     void a_sound_store_has_nothing_wrong_inside() {
         lookAt(SCHOOL, NOON);
 

@@ -1,0 +1,62 @@
+package bothy.reading;
+
+import bothy.garden.Finding;
+import bothy.reading.said.CropSaid;
+import bothy.reading.said.Passage;
+import bothy.reading.text.Token;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** What a message tells of a trouble beside the signs that reading names: looked at once, asked many things. For one thread. */
+public final class Description {
+    private final CloserLook closerLook;
+    private final LooseSigns looseSigns;
+    private final Set<String> complaints;
+    private final Passage passage;
+    private final Passage plain;
+
+    Description(CloserLook closerLook, LooseSigns looseSigns, Set<String> complaints, Passage passage, Passage plain) {
+        this.closerLook = closerLook;
+        this.looseSigns = looseSigns;
+        this.complaints = complaints;
+        this.passage = passage;
+        this.plain = plain;
+    }
+
+    /**
+     * What it tells of a closer look at a trouble, whether it was asked for or not; of no planting, since that is for the one who knows
+     * the open cases to say.
+     */
+    public List<Finding> findings() {
+        return closerLook.in(plain);
+    }
+
+    /**
+     * Signs told in words that no phrase fits: less sure, for a message in which {@link Reading#read} found none.
+     *
+     * @param atLarge whether "the plants look poorly" counts, for a message that tells nothing else
+     */
+    public List<String> looseSigns(boolean atLarge) {
+        return looseSigns.in(plain, atLarge);
+    }
+
+    /** Its words in order, their spelling set right and plainer words put for some. */
+    public String words() {
+        return plain.tokens().stream().filter(Token::aWord).map(Token::word).collect(Collectors.joining(" "));
+    }
+
+    /** How many different words of complaint it holds. */
+    public long complaints() {
+        return plain.words().stream().filter(complaints::contains).count();
+    }
+
+    /** The crops that it names, the likeliest meaning of each. */
+    public List<String> crops() {
+        return passage.crops().stream()
+                .filter(crop -> !crop.thing())
+                .map(CropSaid::crop)
+                .distinct()
+                .toList();
+    }
+}

@@ -1,0 +1,25 @@
+package bothy.replying;
+
+import bothy.almanac.troubles.TroubleWording;
+import bothy.garden.Diagnosis;
+import java.util.Optional;
+
+/** Words what a trouble teaches for the next time. */
+final class Lessons {
+    private final TroubleWording words;
+
+    Lessons(TroubleWording words) {
+        this.words = words;
+    }
+
+    /** The likeliest cause, what became of it and how to prevent it; empty when nothing is known to prevent it. */
+    Optional<String> of(Diagnosis diagnosis, String outcome) {
+        String cause = diagnosis.causes().get(0).cause();
+        TroubleWording.Cause known = words.causes().get(cause);
+        String sentence = words.talk().get("lesson-" + outcome);
+        if (known == null || known.prevent() == null || sentence == null) {
+            return Optional.empty();
+        }
+        return Optional.of(sentence.replace("{cause}", cause).replace("{prevent}", known.prevent()));
+    }
+}

@@ -1,0 +1,160 @@
+package bothy;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import picocli.CommandLine;
+
+/**
+ * Growers' own descriptions with the verdicts of experts, round by round. First run of each round, accepted cause first and among the
+ * first three, in per cent: 38 and 48, 39 and 50, 61 and 69, 53 and 58 (rounds 1 to 4, all before anything was mended), 47 and 56
+ * (round 5, after mending for those), 33 and 61 (round 6, told on purpose in unusual words, after causes had portraits), 89 and 94
+ * (round 7, told as most ask, after plainer words), 63 and 80 (round 8, as round 7). The floors are what the tables come to now, a
+ * little rounded down: they are figures after mending, and say less of what is to come than the first runs.
+ */
+class GrowersTroublesTest {
+    private static final int ROUNDS = 8;
+    private static final Pattern PRODUCTS = Pattern.compile(
+            "chlorothalonil|mancozeb|copper|neem|pyrethr|malathion|carbaryl|spinosad|glyphosate|metaldehyde|bordeaux",
+            Pattern.CASE_INSENSITIVE);
+    private static final Map<Integer, List<Told>> ROUND = new LinkedHashMap<>();
+
+    private record Told(String text, List<String> accepted, List<String> signs, List<String> causes, String reply) {
+        int rank() {
+            for (int i = 0; i < causes.size(); i++) {
+                if (accepted.contains(causes.get(i))) {
+                    return i + 1;
+                }
+            }
+            return Integer.MAX_VALUE;
+        }
+    }
+
+    @BeforeAll
+    static void diagnoses() throws IOException {
+        JsonMapper json = JsonMapper.builder().build();
+        for (int round = 1; round <= ROUNDS; round++) {
+            JsonNode cases = new YAMLMapper()
+                    .readTree(Path.of("src/test/resources/troubles/growers-" + round + ".yaml")
+                            .toFile());
+            StringBuilder lines = new StringBuilder();
+            for (JsonNode one : cases) {
+                lines.append(json.writeValueAsString(Map.of(
+                                "text", one.get("text").asText(),
+                                "today", one.get("today").asText(),
+                                "plantings",
+                                        json.convertValue(one.path("plantings"), Object.class) == null
+                                                ? List.of()
+                                                : one.path("plantings"))))
+                        .append('\n');
+            }
+            String[] answers = diagnosed(lines.toString()).split("\n");
+            List<Told> told = new ArrayList<>();
+            for (int i = 0; i < answers.length; i++) {
+                JsonNode answer = json.readTree(answers[i]);
+                told.add(new Told(
+                        cases.get(i).get("text").asText(),
+                        texts(cases.get(i).get("accepted")),
+                        texts(answer.get("signs")),
+                        answer.get("causes").findValuesAsText("cause"),
+                        answer.get("reply").asText()));
+            }
+            ROUND.put(round, told);
+        }
+    }
+
+    private static List<String> texts(JsonNode list) {
+        List<String> texts = new ArrayList<>();
+        list.forEach(one -> texts.add(one.asText()));
+        return texts;
+    }
+
+    private static String diagnosed(String lines) {
+        InputStream in = System.in;
+        PrintStream out = System.out;
+        ByteArrayOutputStream printed = new ByteArrayOutputStream();
+        try {
+            System.setIn(new ByteArrayInputStream(lines.getBytes(StandardCharsets.UTF_8)));
+            System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
+            assertThat(new CommandLine(new DiagnoseVerb()).execute("--rules", "rules"))
+                    .isZero();
+        } finally {
+            System.setIn(in);
+            System.setOut(out);
+        }
+        return printed.toString(StandardCharsets.UTF_8);
+    }
+
+    private static double share(List<Told> told, int within) {
+        return 100.0 * told.stream().filter(one -> one.rank() <= within).count() / told.size();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, 85, 97", "2, 92, 97", "3, 92, 97", "4, 92, 95", "5, 75, 91", "6, 70, 88", "7, 97, 97", "8, 76, 86"})
+    void the_accepted_cause_comes_first_or_among_the_first_three(int round, double first, double three) {
+        List<Told> told = ROUND.get(round);
+        System.out.printf(
+                Locale.ROOT,
+                "Growers' troubles, round %d: %d told, accepted cause first %.0f %%, in three %.0f %%%n",
+                round,
+                told.size(),
+                share(told, 1),
+                share(told, 3));
+
+        assertThat(share(told, 1)).isGreaterThanOrEqualTo(first);
+        assertThat(share(told, 3)).isGreaterThanOrEqualTo(three);
+    }
+
+    @Test
+    void over_all_rounds_the_figures_are_above_the_aim() {
+        List<Told> all = ROUND.values().stream().flatMap(List::stream).toList();
+
+        assertThat(share(all, 1)).isGreaterThanOrEqualTo(86);
+        assertThat(share(all, 3)).isGreaterThanOrEqualTo(95);
+    }
+
+    @Test
+    void few_descriptions_are_left_without_a_cause() {
+        List<Told> all = ROUND.values().stream().flatMap(List::stream).toList();
+        List<String> without = all.stream()
+                .filter(one -> one.causes().isEmpty())
+                .map(Told::text)
+                .toList();
+
+        assertThat(without.size() * 100.0 / all.size())
+                .as("left without a cause: %s", without)
+                .isLessThanOrEqualTo(2.5);
+    }
+
+    @Test
+    void no_reply_names_a_product_and_what_must_not_be_eaten_is_said() {
+        for (Told told : ROUND.values().stream().flatMap(List::stream).toList()) {
+            assertThat(told.reply()).doesNotContainPattern(PRODUCTS);
+            if (told.signs().contains("green-tubers")) {
+                assertThat(told.reply()).as(told.text()).contains("do not eat green");
+            }
+            if (told.signs().contains("rot-in-storage") || told.signs().contains("fruit-rot")) {
+                assertThat(told.reply()).as(told.text()).contains("not for eating");
+            }
+        }
+    }
+}

@@ -1,0 +1,41 @@
+package bothy.almanac.troubles;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+class PortraitsTest {
+    private static final Portraits PORTRAITS = new Portraits(Map.of(
+            "borer", "stem hole sawdust wilts",
+            "drought", "dry wilts crisp",
+            "rot", "stem soft wilts"));
+
+    @Test
+    void a_word_counts_in_all_its_forms() {
+        assertThat(PORTRAITS.known("The stems are wilting, holes")).containsExactly("stems", "wilting", "holes");
+        assertThat(PORTRAITS.shared("borer", List.of("stems", "wilting", "dry")))
+                .containsExactly("stems", "wilting");
+    }
+
+    @Test
+    void a_word_of_every_portrait_tells_nothing() {
+        // Each of the three is told with "wilts": its weight is the logarithm of 3 over 3.
+        assertThat(PORTRAITS.likenesses(List.of("wilted"))).isEmpty();
+    }
+
+    @Test
+    void the_same_words_are_as_like_as_can_be_and_others_not_at_all() {
+        // ln 3 squared for each of dry and crisp; a portrait of usual length holds (2 + 2 + 1) / 3 such, and ln 1.5
+        // squared twice.
+        double one = Math.log(3) * Math.log(3);
+        double half = Math.log(1.5) * Math.log(1.5);
+        double usual = (2 * one + half + 2 * one + one + half) / 3;
+        double own = Math.max(usual, 2 * one);
+        assertThat(PORTRAITS.likenesses(List.of("dry", "crisp")).get("drought"))
+                .isEqualTo(2 * one / Math.sqrt(own * 2 * one), within(1e-12));
+        assertThat(PORTRAITS.likenesses(List.of("dry", "crisp"))).doesNotContainKey("borer");
+    }
+}
