@@ -48,7 +48,7 @@ final class Counts {
         if (before != null) {
             return before;
         }
-        Integer listed = Listed.count(clause, numbers, crop);
+        Integer listed = Listed.count(passage, clause, numbers, crop);
         if (listed != null) {
             return listed;
         }
