@@ -129,7 +129,9 @@ final class Lookalikes {
 
     /** Whether a doing only looks like what its words say. */
     static boolean only(Passage passage, ActionSaid action) {
-        return weeded(passage, action)
+        return inThere(passage, action)
+                || felt(passage, action)
+                || weeded(passage, action)
                 || coveredIn(passage, action)
                 || uncovered(passage, action)
                 || cooked(passage, action)
@@ -218,6 +220,26 @@ final class Lookalikes {
                 return false;
             }
             if (WEEDS.contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "They're in there now with the budgie". */
+    private static boolean inThere(Passage passage, ActionSaid action) {
+        return action.action().equals("planted")
+                && action.form() == null
+                && passage.word(action.lastWord()).equals("in")
+                && Set.of("there", "here").contains(passage.word(action.lastWord() + 1));
+    }
+
+    /** "Stuck my hand in the soil by the carrots" plants no hand. */
+    private static boolean felt(Passage passage, ActionSaid action) {
+        boolean puts = Set.of("planted", "sown", "planted-out", "moved").contains(action.action());
+        for (int at = action.start(); puts && at < action.end() + 1; at++) {
+            if (Set.of("hand", "finger", "fingers", "thumb", "thermometer", "probe", "knuckle")
+                    .contains(passage.word(at))) {
                 return true;
             }
         }

@@ -12,6 +12,7 @@ import bothy.reading.grammar.Grammar;
 import bothy.reading.grammar.Moods;
 import bothy.reading.said.ActionSaid;
 import bothy.reading.said.Clause;
+import bothy.reading.said.Mood;
 import bothy.reading.said.Passage;
 import bothy.reading.text.Conjugation.Form;
 import bothy.reading.text.PhraseBook.Found;
@@ -90,7 +91,12 @@ final class Sentences {
                 seen.add(signs.seen(passage, sentence, trouble));
             }
             set.addAll(told);
-            List<Clause> own = clauses.in(apart(passage, troubles), sentence[0], begins < 0 ? sentence[1] : begins);
+            List<Clause> own = new ArrayList<>(
+                    clauses.in(apart(passage, troubles), sentence[0], begins < 0 ? sentence[1] : begins));
+            if (begins >= 0) {
+                // "Sow carrots how deep" orders nothing.
+                own.removeIf(clause -> clause.mood() == Mood.UNCLEAR);
+            }
             boolean bare = own.isEmpty() && begins < 0 && troubles.isEmpty() && told.isEmpty();
             List<Clause> more = bare ? clauses.goingOn(passage, sentence, said) : own;
             said.addAll(bare && more.isEmpty() ? Weighed.picked(passage, sentence) : more);

@@ -151,7 +151,7 @@ final class WhereAsked {
             "always",
             "only");
 
-    private static final int REPORT_REACH = 12;
+    private static final int REPORT_REACH = 30;
 
     private final PhraseBook<String> cues = new PhraseBook<>();
     private final PhraseBook<String> marked = new PhraseBook<>();

@@ -137,7 +137,9 @@ public final class Actions {
             if (told.form() == Form.PLAIN && noun(tokens, found) || told.form() == Form.ING && cover(tokens, found)) {
                 continue;
             }
-            if (told.form() != null && acrossComma(tokens, found, slots)) {
+            boolean plan = found.end() < tokens.size()
+                    && PLANS.contains(tokens.get(found.end()).word());
+            if (plan || told.form() != null && acrossComma(tokens, found, slots)) {
                 continue;
             }
             if (told.action().equals("note") && told.detail() == null && asked(tokens, found.start())) {
@@ -203,6 +205,12 @@ public final class Actions {
     /** "The harvest", "6 plant", "tomato feed" name things; only "I water" does. */
     private static boolean noun(List<Token> tokens, PhraseBook.Found<Told> found) {
         int at = found.start();
+        boolean seedIn = found.place().length() == 2 && tokens.get(at).is("seed") && at > 0;
+        if (seedIn
+                && !tokens.get(at - 1).mark()
+                && !BEFORE_VERB.contains(tokens.get(at - 1).word())) {
+            return true; // "Kale seed in the old sink".
+        }
         if (found.place().length() > 1) {
             return false;
         }
@@ -258,6 +266,10 @@ public final class Actions {
 
     private static final Set<String> OBJECT =
             Set.of("the", "my", "our", "them", "it", "some", "these", "those", "all", "off", "out");
+    /** "Hardening off schedule", "sowing dates": what is wanted, not done. */
+    private static final Set<String> PLANS =
+            Set.of("schedule", "timetable", "dates", "calendar", "guide", "instructions", "advice", "tips", "chart");
+
     private static final Set<String> STUFF =
             Set.of("net", "nets", "cloth", "butt", "catalogue", "tray", "trays", "house");
     /** "Seed catalogue", "plant food", "water butt": names of things at the head of a message. */

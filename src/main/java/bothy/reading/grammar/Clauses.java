@@ -82,6 +82,14 @@ public final class Clauses {
         return clauses;
     }
 
+    /** "First courgette picked! 300 g". */
+    private static boolean weighing(Passage passage, int[] sentence, Clause last) {
+        return last.action().action().equals("harvested")
+                && sentence[1] - sentence[0] <= 4
+                && Passage.within(passage.quantities(), sentence[0], sentence[1]).stream()
+                        .anyMatch(quantity -> quantity.unit().equals("kg"));
+    }
+
     /** "Got the spuds in. 30 of them." */
     private static boolean counting(Passage passage, int[] sentence) {
         List<NumberSaid> numbers = passage.counts(sentence[0], sentence[1]);
@@ -128,7 +136,10 @@ public final class Clauses {
                 .filter(crop -> !crop.thing())
                 .toList();
         Clause last = before.isEmpty() ? null : before.get(before.size() - 1);
-        if (last != null && crops.isEmpty() && last.mood() == Mood.DONE && counting(passage, sentence)) {
+        if (last != null
+                && crops.isEmpty()
+                && last.mood() == Mood.DONE
+                && (counting(passage, sentence) || weighing(passage, sentence, last))) {
             before.remove(before.size() - 1);
             return List.of(new Clause(
                     last.action(),

@@ -109,8 +109,8 @@ final class DirectObjects {
     private static boolean excepted(Passage passage, CropSaid crop) {
         int before = crop.start() - 1;
         int at = Set.of("the", "my", "our", "any", "those").contains(passage.word(before)) ? before - 1 : before;
-        boolean not =
-                passage.word(at).equals("not") && Set.of("but", "and", ",", "-").contains(passage.word(at - 1));
+        boolean not = passage.word(at).equals("not")
+                && Set.of("but", "and", ",", "-", "", ".", "\n", "!").contains(passage.word(at - 1));
         boolean nothing = Set.of("from", "of", "on", "with", "off").contains(passage.word(at))
                 && NOTHING.contains(passage.word(at - 1));
         boolean denied = Set.of("nup", "nope", "nah", "nil", "none", "nowt", "nothing", "zero", "zilch")

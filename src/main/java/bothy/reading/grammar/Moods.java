@@ -132,6 +132,9 @@ public final class Moods {
     /** "Flowering: none", "sowing - nil". */
     private static boolean noneBehind(ActionSaid action, Passage passage) {
         int at = action.lastWord() + 1;
+        if (action.form() == Form.PAST && Set.of("nowt", "nothing", "none").contains(passage.word(at))) {
+            return true;
+        }
         boolean mark = Set.of(":", "-", "=").contains(passage.word(at));
         return mark
                 && Set.of("none", "nil", "nothing", "nowt", "zero", "no", "n/a", "nada")
@@ -219,11 +222,15 @@ public final class Moods {
 
     /** "The day before yesterday" and "17 May" are days; they suppose and mean nothing. */
     private static boolean counted(Passage passage, Found<String> found) {
-        return passage.days().stream()
-                .anyMatch(day -> day.known()
-                        && day.sort() == DaySaid.Sort.EXACT
-                        && found.place().length() == 1
-                        && day.covers(found.start()));
+        boolean forOnce = passage.word(found.start()).equals("once")
+                && (Set.of("for", "at").contains(passage.word(found.start() - 1))
+                        || Set.of("again", "more", "a").contains(passage.word(found.start() + 1)));
+        return forOnce
+                || passage.days().stream()
+                        .anyMatch(day -> day.known()
+                                && day.sort() == DaySaid.Sort.EXACT
+                                && found.place().length() == 1
+                                && day.covers(found.start()));
     }
 
     private boolean endsWith(String sort, Passage passage, int from, int to) {

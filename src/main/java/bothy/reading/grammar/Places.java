@@ -60,7 +60,10 @@ public final class Places {
                 .filter(told -> told.start() == found.end())
                 .findFirst()
                 .orElse(null);
-        if (numbered && number != null && number.whole() && number.value() < 100) {
+        if (numbered
+                && number != null
+                && number.whole()
+                && number.value() < (name.endsWith("bed") || name.equals("allotment") ? 100 : 10)) {
             return new PlaceSaid(start, number.end(), whole + " " + (int) number.value(), false);
         }
         return new PlaceSaid(start, found.end(), whole.toString(), false);

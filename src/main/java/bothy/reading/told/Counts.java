@@ -48,7 +48,7 @@ final class Counts {
         if (before != null) {
             return before;
         }
-        Integer listed = Listed.count(clause, numbers, crop);
+        Integer listed = Listed.count(passage, clause, numbers, crop);
         if (listed != null) {
             return listed;
         }
@@ -222,7 +222,7 @@ final class Counts {
                     || Set.of("per", "each", "every", "by", "to").contains(next)
                     || Set.of("each", "per", "a").contains(passage.word(number.end() + 1)) && counted.contains(next)
                     || Set.of("by", "bar", "but", "except", "off", "from").contains(last)
-                    || Set.of("at", "be", "hit", "reached", "until", "till", "by", "was", "is")
+                    || Set.of("at", "be", "hit", "reached", "until", "till", "by", "was", "is", "for")
                             .contains(last)
                     || last.equals("week")
                     || last.equals("day");

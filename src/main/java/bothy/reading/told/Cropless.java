@@ -30,9 +30,8 @@ final class Cropless {
         if (!weather && Subject.foreign(passage, clause)) {
             return List.of();
         }
-        Event event = particulars
-                .withAmount(Event.of(what, null, null, null), passage, clause, null)
-                .withDetail(clause.action().detail());
+        Event event = particulars.withAmount(
+                Event.of(what, null, null, null).withDetail(clause.action().detail()), passage, clause, null);
         int from = Statements.from(passage, clause);
         int to = Statements.to(passage, clause);
         if (what == What.NOTE && clause.action().detail() != null) {

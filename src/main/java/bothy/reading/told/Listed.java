@@ -25,12 +25,16 @@ final class Listed {
     }
 
     /** "The courgettes and pumpkins, 3 and 2": as many numbers as crops, all after the last. */
-    static Integer count(Clause clause, List<NumberSaid> numbers, CropSaid crop) {
+    static Integer count(Passage passage, Clause clause, List<NumberSaid> numbers, CropSaid crop) {
         int crops = clause.crops().size();
         int last = crops == 0 ? 0 : clause.crops().get(crops - 1).end();
         boolean each = crops > 1
                 && numbers.size() == crops
                 && numbers.get(0).start() >= last
+                && numbers.stream()
+                        .noneMatch(number -> passage.tokens().size() > number.end()
+                                && passage.tokens().get(number.end()).aWord()
+                                && !passage.word(number.end()).equals("and"))
                 && numbers.get(crops - 1).start() - numbers.get(0).start() <= 2 * crops;
         return each
                 ? Integer.valueOf(

@@ -55,6 +55,8 @@ public final class Particulars {
                 || Set.of("per", "a", "to", "for", "every").contains(passage.word(after))
                         && Set.of("plant", "pot", "each", "every", "one", "bag", "growbag", "tub", "vine", "bush")
                                 .contains(passage.word(after + 1));
+        behind |= Set.of("per", "each", "every").contains(passage.word(after)) && passage.end("crop", after + 1) > 0;
+        behind |= Set.of("each", "apiece", "plant", "pot").contains(passage.word(amount.end() - 1));
         boolean before = false;
         for (int at = Math.max(0, amount.start() - 4); at < amount.start(); at++) {
             before |= Set.of("each", "every").contains(passage.word(at));

@@ -21,6 +21,7 @@ public final class Statements {
     /** A day without a year that lies further ahead is more likely one that is over, days. */
     private static final int SOON = 90;
 
+    private static final Set<What> UNCOUNTED = java.util.EnumSet.of(What.RAIN, What.SOIL_CHECKED, What.NOTE);
     private static final int MOST_PLANTS = 20_000;
     private final Particulars particulars;
     private final WhatMeant whatMeant;
@@ -145,10 +146,7 @@ public final class Statements {
         }
         Event event = Event.of(what, null, crop.single() || crop.certain() ? crop.crop() : null, null)
                 .withVariety(crop.variety())
-                .withCount(
-                        what == What.RAIN || what == What.SOIL_CHECKED
-                                ? null
-                                : particulars.count(passage, clause, crop))
+                .withCount(UNCOUNTED.contains(what) ? null : particulars.count(passage, clause, crop))
                 .withDetail(clause.action().detail());
         event = particulars.withAmount(event, passage, clause, crop);
         if (what == What.NOTE && clause.action().detail() == null) {

@@ -220,7 +220,9 @@ final class Subject {
     /** A subject stands behind its "the" or "my"; any other word may be one of the little ones that no list holds. */
     private static boolean named(Passage passage, Clause clause, int at) {
         boolean determined = at > clause.sentence()[0] && DETERMINERS.contains(passage.word(at - 1))
-                || at > clause.sentence()[0] + 1 && DETERMINERS.contains(passage.word(at - 2));
+                || at > clause.sentence()[0] + 1
+                        && DETERMINERS.contains(passage.word(at - 2))
+                        && !covered(passage, at - 1);
         return determined || at == clause.sentence()[0];
     }
 

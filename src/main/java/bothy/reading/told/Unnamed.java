@@ -18,6 +18,20 @@ final class Unnamed {
     private static final Set<String> OBJECT = Set.of("a", "an", "the", "my", "our", "some", "his", "her");
     private static final Set<String> PLANTS = Set.of(
             "row",
+            "side",
+            "sideshoots",
+            "suckers",
+            "tips",
+            "leaves",
+            "growing",
+            "lower",
+            "bottom",
+            "old",
+            "dead",
+            "yellow",
+            "flowers",
+            "weakest",
+            "spares",
             "rows",
             "lot",
             "pots",
@@ -62,7 +76,7 @@ final class Unnamed {
         if (!carried.isEmpty()) {
             // "We lost." after the chillies tells nothing of them: who means them says "them" or goes on in the
             // sentence.
-            return points() || everything || goesOn(justNamed) ? carried : List.of();
+            return !eaten() && (points() || everything || goesOn(justNamed)) ? carried : List.of();
         }
         CropSaid named = namedBefore();
         if (named != null && points()) {
@@ -88,7 +102,7 @@ final class Unnamed {
     List<Told> seen(Told told) {
         List<Told> carried = carried(told);
         if (!carried.isEmpty()) {
-            return carried;
+            return points() || !elsewhere() ? carried : List.of();
         }
         List<Planting> growing = PlantingsMeant.growing(passage.situation());
         List<Planting> mentioned = PlantingsMeant.mentioned(passage.situation());
@@ -113,13 +127,22 @@ final class Unnamed {
         return told.oneOf(growing);
     }
 
+    /** "Picked nine cobs. We ate them." is one picking. */
+    private boolean eaten() {
+        int verb = clause.action().words().nextSetBit(0);
+        return Set.of("eat", "ate", "eaten", "munched", "scoffed").contains(passage.word(verb));
+    }
+
+    /** "Mulched the squash, then trimmed the hedge": what was done has an object of its own. */
+    private boolean elsewhere() {
+        int after = clause.action().lastWord() + 1;
+        return OBJECT.contains(passage.word(after)) && !PLANTS.contains(passage.word(after + 1));
+    }
+
     /** "Weeded and watered", "planted out the squash, fed and watered": another doing in the sentence that named the crop. */
     private boolean goesOn(boolean justNamed) {
         int verb = clause.action().words().nextSetBit(0);
         String last = passage.word(verb - 1);
-        boolean eaten = Set.of("eat", "ate", "eaten", "munched", "had").contains(passage.word(verb));
-        int after = clause.action().lastWord() + 1;
-        boolean object = OBJECT.contains(passage.word(after)) && !PLANTS.contains(passage.word(after + 1));
         boolean led = Set.of(
                                 "and", ",", "then", "also", "i", "we", "have", "been", "plus", "were", "are", "was",
                                 "now", "all", "which")
@@ -128,7 +151,7 @@ final class Unnamed {
                 || clause.from() == verb && clause.sentence()[0] < verb;
         boolean whole =
                 clause.action().form() == null || clause.to() - clause.action().end() <= TRAILING;
-        return justNamed && led && !eaten && !object && (whole || told().ofThePlot() || !OF_CROP.contains(told()));
+        return justNamed && led && !elsewhere() && (whole || told().ofThePlot() || !OF_CROP.contains(told()));
     }
 
     /** "Onion tops bent over, lifted the lot": the one crop named before in the sentence, {@code null} when it is not one. */
