@@ -14,57 +14,6 @@ import java.util.Set;
 /** Finds where a sentence begins to ask. */
 final class WhereAsked {
     private static final String FILE = "questions";
-    private static final Set<String> LEADING = Set.of(
-            "so",
-            "and",
-            "but",
-            "also",
-            "ok",
-            "okay",
-            "hi",
-            "hello",
-            "please",
-            "hey",
-            ",",
-            "well",
-            "now",
-            "right",
-            "then",
-            "just",
-            "morning",
-            "oh",
-            "kindly",
-            "sir",
-            "madam",
-            "mate",
-            "lads",
-            "folks",
-            "all",
-            "everyone",
-            "bot",
-            "good",
-            "evening",
-            "afternoon",
-            "hiya",
-            "yo",
-            "um",
-            "er",
-            "erm",
-            "quick",
-            "question",
-            "one",
-            ":",
-            "-",
-            "thanks",
-            "again",
-            "sorry",
-            "if",
-            "bothy",
-            "dear",
-            "team",
-            "anyway",
-            "actually",
-            "wait");
     private static final Set<String> EXCLAIMED = Set.of(
             "lovely",
             "nice",
@@ -85,71 +34,6 @@ final class WhereAsked {
     private static final Set<String> SUBJECTS = Set.of(
             "i", "we", "it", "they", "that", "this", "these", "those", "you", "the", "my", "our", "there", "anyone",
             "to", "now", "next", "should", "do", "can", "is", "are");
-    /** After "will" or "can" at the head of a sentence these tell of the grower: "will sow more", "can confirm". */
-    private static final Set<String> WITHOUT_SUBJECT = Set.of(
-            "of",
-            "each",
-            "on",
-            "for",
-            "per",
-            "full",
-            "over",
-            "round",
-            "in",
-            "every",
-            "and",
-            "or",
-            ",",
-            "used",
-            "be",
-            "do",
-            "not",
-            "sow",
-            "plant",
-            "need",
-            "have",
-            "say",
-            "confirm",
-            "report",
-            "love",
-            "like",
-            "see",
-            "try",
-            "get",
-            "go",
-            "put",
-            "let",
-            "keep",
-            "start",
-            "take",
-            "water",
-            "feed",
-            "pick",
-            "probably",
-            "also",
-            "then",
-            "soon",
-            "just",
-            "definitely",
-            "add",
-            "make",
-            "pot",
-            "harvest",
-            "lift",
-            "move",
-            "wait",
-            "finish",
-            "use",
-            "cover",
-            "thin",
-            "tie",
-            "store",
-            "dig",
-            "prick",
-            "still",
-            "never",
-            "always",
-            "only");
 
     private static final int REPORT_REACH = 30;
 
@@ -157,8 +41,13 @@ final class WhereAsked {
     private final PhraseBook<String> marked = new PhraseBook<>();
     private final PhraseBook<String> reports = new PhraseBook<>();
     private final PhraseBook<Question> always = new PhraseBook<>();
+    private final Set<String> leading;
+    /** After "will" or "can" at the head of a sentence these tell of the grower: "will sow more", "can confirm". */
+    private final Set<String> withoutSubject;
 
     WhereAsked(Words words, Map<String, List<String>> groups) {
+        leading = Set.copyOf(words.list(FILE, "/leading"));
+        withoutSubject = Set.copyOf(words.list(FILE, "/without-subject"));
         Map.of("/cues", cues, "/marked", marked, "/reports", reports).forEach((at, book) -> words.list(FILE, at)
                 .forEach(text -> Questions.add(words, at, text, groups, book, text)));
         words.lists(FILE, "/always")
@@ -197,7 +86,7 @@ final class WhereAsked {
     }
 
     /** "…, which is more than I can say": goes on with what was told and asks nothing. */
-    private static boolean relative(Passage passage, int[] sentence, Found<String> cue) {
+    private boolean relative(Passage passage, int[] sentence, Found<String> cue) {
         boolean which = passage.word(cue.start()).equals("which") && !opens(passage, sentence[0], cue.start());
         return which
                 && (passage.word(cue.start() - 1).equals(",")
@@ -207,7 +96,7 @@ final class WhereAsked {
     }
 
     /** At the head of a sentence "when" and "how" may also tell; an inverted verb asks. */
-    private static boolean asksThere(Passage passage, Found<String> cue) {
+    private boolean asksThere(Passage passage, Found<String> cue) {
         String next = passage.word(cue.start() + 1);
         return switch (passage.word(cue.start())) {
             case "when", "enough", "worth", "too" -> false;
@@ -229,7 +118,7 @@ final class WhereAsked {
                                         "tomato")
                                 .contains(next);
             case "would", "will", "could", "should", "shall", "might" ->
-                !WITHOUT_SUBJECT.contains(next)
+                !withoutSubject.contains(next)
                         && !doneBy(passage, cue.start() + 1)
                         && !(next.equals("you") && passage.word(cue.start() + 2).equals("believe"));
             case "what" -> !Set.of("a", "an").contains(next);
@@ -247,7 +136,7 @@ final class WhereAsked {
     }
 
     /** "The stalks are corky, does that mean …": after a comma a verb before its subject asks. */
-    private static boolean turnsTo(Passage passage, Found<String> cue) {
+    private boolean turnsTo(Passage passage, Found<String> cue) {
         boolean parted = Set.of(",", "-", "so", "and", "but", ":", ")").contains(passage.word(cue.start() - 1));
         return parted
                 && !passage.word(cue.start()).equals("which")
@@ -255,9 +144,9 @@ final class WhereAsked {
                 && (SUBJECTS.contains(passage.word(cue.start() + 1)) || passage.end("crop", cue.start() + 1) > 0);
     }
 
-    private static boolean opens(Passage passage, int start, int at) {
+    private boolean opens(Passage passage, int start, int at) {
         for (int before = start; before < at; before++) {
-            if (!LEADING.contains(passage.word(before))) {
+            if (!leading.contains(passage.word(before))) {
                 return false;
             }
         }

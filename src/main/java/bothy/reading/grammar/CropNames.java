@@ -149,10 +149,10 @@ public final class CropNames {
         if (!name.meaning().careful()) {
             return true;
         }
-        if (eaten(tokens, name.start())) {
+        if (Company.eaten(tokens, name.start())) {
             return false;
         }
-        if (tokens.get(name.start()).is("salad") && grownOrGathered(tokens, name.start())) {
+        if (tokens.get(name.start()).is("salad") && Company.grownOrGathered(tokens, name.start())) {
             return true;
         }
         if (beside(found, index, index - 1) || beside(found, index, index + 1)) {
@@ -166,7 +166,7 @@ public final class CropNames {
             boolean strange = !ordinary.contains(tokens.get(name.start()).word());
             return several
                     || named
-                    || (strange && ledByNumber(tokens, name.start()))
+                    || (strange && Company.ledByNumber(tokens, name.start()))
                     || strange && growing(name, plantings);
         }
         String crop = name.meaning().crops().get(0);
@@ -174,65 +174,16 @@ public final class CropNames {
         boolean named = found.stream().anyMatch(other -> !other.meaning().careful());
         if (named && !grown) {
             return beside.contains(tokens.get(name.start()).word())
-                    && (ledByNumber(tokens, name.start()) || inList(found, index, tokens));
+                    && (Company.ledByNumber(tokens, name.start()) || inList(found, index, tokens));
         }
         return plantings.stream().anyMatch(planting -> planting.crop().equals(crop))
-                || ledByNumber(tokens, name.start())
-                || toldOf(tokens, name.start(), name.end());
-    }
-
-    /** "Picked enough salad for two". */
-    private static boolean grownOrGathered(List<Token> tokens, int at) {
-        return tokens.subList(Math.max(0, at - 4), at).stream().anyMatch(token -> Set.of(
-                        "sowed",
-                        "sown",
-                        "sow",
-                        "sowing",
-                        "picked",
-                        "cut",
-                        "planted",
-                        "harvested",
-                        "thinned",
-                        "watered",
-                        "gathered",
-                        "grow",
-                        "growing")
-                .contains(token.word()));
-    }
-
-    /** "In the salad", "for a salad": the dish. */
-    private static boolean eaten(List<Token> tokens, int at) {
-        String before = at == 0 ? "" : tokens.get(at - 1).word();
-        String further = at < 2 ? "" : tokens.get(at - 2).word();
-        return tokens.get(at).is("salad")
-                && (Set.of("in", "into", "for", "with").contains(before)
-                        || Set.of("a", "the", "our", "my", "tonight's").contains(before)
-                                && Set.of("in", "into", "for", "with", "made", "had", "of")
-                                        .contains(further));
-    }
-
-    /** "The runners are in": of what grows, not of people. */
-    private static boolean toldOf(List<Token> tokens, int start, int end) {
-        return start > 0
-                && end < tokens.size()
-                && Set.of("the", "those", "these", "all")
-                        .contains(tokens.get(start - 1).word())
-                && Set.of("in", "up", "out", "are", "have", "need", "off", "look", "today")
-                        .contains(tokens.get(end).word())
-                && !Set.of("sprouts", "leaks", "cloves", "mint", "leak")
-                        .contains(tokens.get(start).word());
+                || Company.ledByNumber(tokens, name.start())
+                || Company.toldOf(tokens, name.start(), name.end());
     }
 
     private static boolean growing(Found<Name> name, List<Planting> plantings) {
         return plantings.stream()
                 .anyMatch(planting -> name.meaning().crops().contains(planting.crop()) && !planting.over());
-    }
-
-    private static boolean ledByNumber(List<Token> tokens, int at) {
-        return at > 0
-                && (tokens.get(at - 1).sort() == Token.Sort.NUMBER
-                        || Set.of("my", "our", "me", "of", "dozen", "doz", "hundred")
-                                .contains(tokens.get(at - 1).word()));
     }
 
     /** "Kale, cabbage and sprouts". */

@@ -1,5 +1,6 @@
 package bothy.reading.text;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -10,30 +11,45 @@ import java.util.Set;
  * cheaper than reading it into parts, which waits until the phrase is first looked for.
  *
  * @param beginnings the words that the phrase can begin with, empty when it may begin with anything
- * @param vocabulary the words that it can hold
  * @param slot the slot with which it begins, {@code null} when it begins with none
  */
-record Glance(Set<String> beginnings, Set<String> vocabulary, String slot) {
+record Glance(Set<String> beginnings, String slot) {
     /** So many pieces hold the verb: "top dressed .. with". */
     private static final int HEAD = 2;
 
-    /** @throws IllegalArgumentException with what is wrong when the phrase cannot be read */
-    static Glance at(String text, Map<String, List<String>> groups) {
+    /**
+     * @param vocabulary takes the words that the phrase can hold
+     * @throws IllegalArgumentException with what is wrong when the phrase cannot be read
+     */
+    static Glance at(String text, Map<String, List<String>> groups, Set<String> vocabulary) {
         List<String> pieces = PhraseParts.pieces(text);
         if (pieces.isEmpty()) {
             throw new IllegalArgumentException("a phrase without words");
         }
-        Set<String> vocabulary = new HashSet<>();
         pieces.forEach(piece -> words(piece, groups, vocabulary));
-        return new Glance(beginnings(pieces, groups), vocabulary, slot(pieces.get(0)));
+        return new Glance(beginnings(pieces, groups), slot(pieces.get(0)));
     }
 
     /** Of another form of a phrase that was glanced at only its head. */
-    static Glance atHead(String text, Map<String, List<String>> groups) {
+    static Glance atHead(String text, Map<String, List<String>> groups, Set<String> vocabulary) {
         List<String> pieces = PhraseParts.pieces(text);
-        Set<String> head = new HashSet<>();
-        pieces.subList(0, Math.min(pieces.size(), HEAD)).forEach(piece -> words(piece, groups, head));
-        return new Glance(beginnings(pieces, groups), head, slot(pieces.get(0)));
+        pieces.subList(0, Math.min(pieces.size(), HEAD)).forEach(piece -> words(piece, groups, vocabulary));
+        return new Glance(beginnings(pieces, groups), slot(pieces.get(0)));
+    }
+
+    /** The first word of each choice where no brackets stand within brackets. */
+    private static List<String> heads(String inside) {
+        List<String> heads = new ArrayList<>();
+        int start = 0;
+        for (int i = 0; i <= inside.length(); i++) {
+            if (i == inside.length() || inside.charAt(i) == '|') {
+                String choice = inside.substring(start, i).strip();
+                int space = choice.indexOf(' ');
+                heads.add(space < 0 ? choice : choice.substring(0, space));
+                start = i + 1;
+            }
+        }
+        return heads;
     }
 
     private static String slot(String first) {
@@ -49,7 +65,7 @@ record Glance(Set<String> beginnings, Set<String> vocabulary, String slot) {
                 return Set.of();
             }
             String inside = bare.charAt(0) == '(' ? bare.substring(1, bare.length() - 1) : bare;
-            for (String choice : PhraseParts.plain(inside) ? List.of(inside) : Choices.of(inside)) {
+            for (String choice : inside.indexOf('(') < 0 ? heads(inside) : Choices.of(inside)) {
                 if (choice.startsWith("@")) {
                     groups.get(choice.substring(1))
                             .forEach(member ->

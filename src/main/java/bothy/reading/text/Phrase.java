@@ -3,6 +3,7 @@ package bothy.reading.text;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * A phrase as the words files write it. Besides plain words it may hold: {@code word?} (may be missing), {@code (a|b c)} (one of),
@@ -49,9 +50,12 @@ public final class Phrase {
         return new Phrase(form, groups, false);
     }
 
-    /** @throws IllegalArgumentException with what is wrong when the phrase cannot be read */
-    Glance glance() {
-        return whole ? Glance.at(text, groups) : Glance.atHead(text, groups);
+    /**
+     * @param vocabulary takes the words that the phrase can hold; of another form of a phrase those of its head
+     * @throws IllegalArgumentException with what is wrong when the phrase cannot be read
+     */
+    Glance glance(Set<String> vocabulary) {
+        return whole ? Glance.at(text, groups, vocabulary) : Glance.atHead(text, groups, vocabulary);
     }
 
     /** Read when the phrase is first looked for: most of the thousands of phrases are not in a day. */

@@ -40,7 +40,7 @@ public final class PhraseBook<T> {
     /** @throws IllegalArgumentException with what is wrong when the phrase cannot be read */
     public void add(Phrase phrase, T meaning) {
         Meant<T> meant = new Meant<>(phrase, meaning);
-        Glance glance = phrase.glance();
+        Glance glance = phrase.glance(vocabulary);
         Set<String> beginnings = glance.beginnings();
         if (glance.slot() != null) {
             bySlot.computeIfAbsent(glance.slot(), slot -> new ArrayList<>()).add(meant);
@@ -49,7 +49,6 @@ public final class PhraseBook<T> {
         }
         beginnings.forEach(word ->
                 byBeginning.computeIfAbsent(word, first -> new ArrayList<>()).add(meant));
-        vocabulary.addAll(glance.vocabulary());
     }
 
     /** Every word in any phrase. */

@@ -72,47 +72,6 @@ final class WhatMeant {
             "patio",
             "balcony");
     private static final Set<What> KEPT = EnumSet.of(What.STORED, What.MOVED, What.SUPPORTED);
-    private static final int CURE_REACH = 5;
-    private static final Set<String> ANIMALS = Set.of(
-            "pigeon",
-            "pigeons",
-            "bird",
-            "birds",
-            "cat",
-            "cats",
-            "dog",
-            "dogs",
-            "fox",
-            "foxes",
-            "rabbit",
-            "rabbits",
-            "blackbird",
-            "blackbirds",
-            "crow",
-            "crows",
-            "rook",
-            "rooks",
-            "squirrel",
-            "squirrels",
-            "badger",
-            "badgers",
-            "mouse",
-            "mice",
-            "rat",
-            "rats",
-            "slug",
-            "slugs",
-            "snails",
-            "deer",
-            "hens",
-            "chickens",
-            "possum",
-            "possums",
-            "monkey",
-            "monkeys",
-            "parrots",
-            "cockatoos",
-            "toddler");
     private static final Set<String> POTTED = Set.of("pot", "pots", "plants", "plant", "seedlings", "tray", "trays");
     private final CropNames cropNames;
 
@@ -154,13 +113,13 @@ final class WhatMeant {
             if (SCATTERED.contains(what) && seedPut(passage, clause, crop)) {
                 return What.SOWN;
             }
-            if (KEPT.contains(what) && toCure(passage, clause)) {
+            if (KEPT.contains(what) && Around.toCure(passage, clause)) {
                 return What.CURED;
             }
             if (what == What.SUPPORTED && hungUp(passage, clause, crop)) {
                 return What.STORED;
             }
-            if (what == What.HARVESTED && byAnimal(passage, clause)) {
+            if (what == What.HARVESTED && Around.byAnimal(passage, clause)) {
                 return What.DIED;
             }
             boolean put = what == What.MOVED
@@ -188,31 +147,6 @@ final class WhatMeant {
                 && cropNames.hung(crop.crop())
                 && Set.of("strung", "string", "hung", "hang", "tied", "tie", "stringing", "tying")
                         .contains(passage.word(clause.action().words().nextSetBit(0)));
-    }
-
-    /** "Hung in the porch to cure", "put in the greenhouse to dry". */
-    private static boolean toCure(Passage passage, Clause clause) {
-        for (int at = clause.action().start();
-                at < Math.min(passage.size() - 1, clause.action().end() + CURE_REACH);
-                at++) {
-            if (passage.tokens().get(at).endsSentence()) {
-                return false;
-            }
-            if (passage.word(at).equals("to")
-                    && Set.of("cure", "dry", "harden").contains(passage.word(at + 1))
-                    && !passage.word(at + 2).equals("off")) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** "A pigeon pulled up 12 of my onions". */
-    private static boolean byAnimal(Passage passage, Clause clause) {
-        int verb = clause.action().words().nextSetBit(0);
-        return clause.from() < verb
-                && ANIMALS.contains(passage.word(verb - 1))
-                && clause.action().form() == bothy.reading.text.Conjugation.Form.PAST;
     }
 
     /** "Pulled up the courgettes", "pulled up all the plants": who wants fruit pulls the plants when they are done. */
@@ -262,7 +196,7 @@ final class WhatMeant {
         if (says(passage, clause, SEED) || crop != null && crop.canMean("garlic")) {
             return What.SOWN;
         }
-        if (toCure(passage, clause)) {
+        if (Around.toCure(passage, clause)) {
             return What.CURED;
         }
         boolean young = says(passage, clause, PLANTS);

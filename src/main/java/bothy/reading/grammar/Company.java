@@ -1,0 +1,59 @@
+package bothy.reading.grammar;
+
+import bothy.reading.text.Token;
+import java.util.List;
+import java.util.Set;
+
+/** The words around a name that is an ordinary word too: whether they make a crop of it. */
+final class Company {
+    private Company() {}
+
+    /** "Picked enough salad for two". */
+    static boolean grownOrGathered(List<Token> tokens, int at) {
+        return tokens.subList(Math.max(0, at - 4), at).stream().anyMatch(token -> Set.of(
+                        "sowed",
+                        "sown",
+                        "sow",
+                        "sowing",
+                        "picked",
+                        "cut",
+                        "planted",
+                        "harvested",
+                        "thinned",
+                        "watered",
+                        "gathered",
+                        "grow",
+                        "growing")
+                .contains(token.word()));
+    }
+
+    /** "In the salad", "for a salad": the dish. */
+    static boolean eaten(List<Token> tokens, int at) {
+        String before = at == 0 ? "" : tokens.get(at - 1).word();
+        String further = at < 2 ? "" : tokens.get(at - 2).word();
+        return tokens.get(at).is("salad")
+                && (Set.of("in", "into", "for", "with").contains(before)
+                        || Set.of("a", "the", "our", "my", "tonight's").contains(before)
+                                && Set.of("in", "into", "for", "with", "made", "had", "of")
+                                        .contains(further));
+    }
+
+    /** "The runners are in": of what grows, not of people. */
+    static boolean toldOf(List<Token> tokens, int start, int end) {
+        return start > 0
+                && end < tokens.size()
+                && Set.of("the", "those", "these", "all")
+                        .contains(tokens.get(start - 1).word())
+                && Set.of("in", "up", "out", "are", "have", "need", "off", "look", "today")
+                        .contains(tokens.get(end).word())
+                && !Set.of("sprouts", "leaks", "cloves", "mint", "leak")
+                        .contains(tokens.get(start).word());
+    }
+
+    static boolean ledByNumber(List<Token> tokens, int at) {
+        return at > 0
+                && (tokens.get(at - 1).sort() == Token.Sort.NUMBER
+                        || Set.of("my", "our", "me", "of", "dozen", "doz", "hundred")
+                                .contains(tokens.get(at - 1).word()));
+    }
+}

@@ -1,0 +1,162 @@
+package bothy.reading.grammar;
+
+import bothy.reading.text.Conjugation.Form;
+import bothy.reading.text.Phrase;
+import bothy.reading.text.Token;
+import java.util.List;
+import java.util.Set;
+
+/** Words of a doing that name a thing: "the harvest", "under netting", "hardening off schedule". */
+final class NotDone {
+    private static final Set<String> COVERS = Set.of("netting", "caging", "staking", "mulching", "shading", "fleecing");
+    private static final Set<String> BEFORE_COVERING = Set.of(
+            "am",
+            "is",
+            "are",
+            "was",
+            "were",
+            "been",
+            "i",
+            "we",
+            "finished",
+            "started",
+            "spent",
+            "and",
+            "just",
+            "busy",
+            "today",
+            "kept",
+            "at",
+            "of",
+            "on");
+    private static final Set<String> OBJECT =
+            Set.of("the", "my", "our", "them", "it", "some", "these", "those", "all", "off", "out");
+    /** "Hardening off schedule", "sowing dates": what is wanted, not done. */
+    private static final Set<String> PLANS =
+            Set.of("schedule", "timetable", "dates", "calendar", "guide", "instructions", "advice", "tips", "chart");
+
+    private static final Set<String> STUFF =
+            Set.of("net", "nets", "cloth", "butt", "catalogue", "tray", "trays", "house");
+    /** "Seed catalogue", "plant food", "water butt": names of things at the head of a message. */
+    private static final Set<String> THINGS_AFTER = Set.of(
+            "net",
+            "nets",
+            "cloth",
+            "house",
+            "catalogue",
+            "catalogues",
+            "catalog",
+            "order",
+            "swap",
+            "packet",
+            "packets",
+            "tray",
+            "trays",
+            "potatoes",
+            "potato",
+            "compost",
+            "list",
+            "box",
+            "tin",
+            "bed",
+            "beds",
+            "sale",
+            "food",
+            "feed",
+            "butt",
+            "bill",
+            "shop",
+            "shopping",
+            "company",
+            "arrived",
+            "came",
+            "pots",
+            "labels",
+            "expected",
+            "forecast",
+            "due",
+            "tomorrow",
+            "stopped",
+            "time",
+            "season",
+            "is",
+            "was",
+            "are",
+            "were");
+
+    private static final Set<String> BEFORE_VERB = Set.of(
+            "i", "we", "to", "will", "not", "can", "should", "must", "and", "then", "just", "also", "would", "could",
+            "did", "please", "never", "always", "do", "they", "you", "may", "might", "shall", "us", "help", "or", "but",
+            "me", "so", "today", "usually", "only", "now", "still", "finally", "let", "n't", "better", "today's");
+
+    private NotDone() {}
+
+    /** Whether words in the form of a verb name only a thing. */
+    static boolean only(List<Token> tokens, Phrase.Place found, Form form, Phrase.Slots slots) {
+        boolean plan = found.end() < tokens.size()
+                && PLANS.contains(tokens.get(found.end()).word());
+        return plan
+                || form == Form.PLAIN && noun(tokens, found)
+                || form == Form.ING && cover(tokens, found)
+                || form != null && acrossComma(tokens, found, slots);
+    }
+
+    /** "Limp and hanging, then they pick up": a verb does not reach over a comma for its little word, but over a list of crops. */
+    private static boolean acrossComma(List<Token> tokens, Phrase.Place found, Phrase.Slots slots) {
+        boolean crop = false;
+        boolean comma = false;
+        for (int at = found.start(); at < found.end(); at++) {
+            crop |= slots.end("crop", at) > 0;
+            comma |= !found.words().get(at)
+                    && tokens.get(at).mark()
+                    && tokens.get(at).is(",");
+        }
+        return comma && !crop;
+    }
+
+    /** "Please note: 12 leeks transplanted" opens an entry, not a note. */
+    static boolean asked(List<Token> tokens, int at) {
+        return at > 0
+                && Set.of("please", "kindly", "pls").contains(tokens.get(at - 1).word());
+    }
+
+    /** "The harvest", "6 plant", "tomato feed" name things; only "I water" does. */
+    private static boolean noun(List<Token> tokens, Phrase.Place found) {
+        int at = found.start();
+        boolean seedIn = found.length() == 2 && tokens.get(at).is("seed") && at > 0;
+        if (seedIn
+                && !tokens.get(at - 1).mark()
+                && !BEFORE_VERB.contains(tokens.get(at - 1).word())) {
+            return true; // "Kale seed in the old sink".
+        }
+        if (found.length() > 1) {
+            return false;
+        }
+        if (at + 1 < tokens.size() && THINGS_AFTER.contains(tokens.get(at + 1).word())) {
+            return at == 0
+                    || tokens.get(at - 1).mark()
+                    || STUFF.contains(tokens.get(at + 1).word());
+        }
+        boolean dry = tokens.get(at).is("dry")
+                && (at + 1 == tokens.size()
+                        || !OBJECT.contains(tokens.get(at + 1).word()));
+        if (dry) {
+            return true; // "Dry on top but damp below".
+        }
+        if (at == 0) {
+            return false;
+        }
+        Token before = tokens.get(at - 1);
+        return !before.mark() && !BEFORE_VERB.contains(before.word());
+    }
+
+    /** "Under netting", "the bird netting": the stuff, not the doing. */
+    private static boolean cover(List<Token> tokens, Phrase.Place found) {
+        int at = found.start();
+        return found.length() == 1
+                && COVERS.contains(tokens.get(at).word())
+                && at > 0
+                && !tokens.get(at - 1).mark()
+                && !BEFORE_COVERING.contains(tokens.get(at - 1).word());
+    }
+}
