@@ -215,7 +215,8 @@ final class Exchange {
         try {
             return knowledge.advisor().advise(day);
         } catch (AdviceFailed failure) {
-            LOG.error("The rules failed: {}", failure.getMessage(), failure);
+            LOG.error("The rules failed: {}", Discretion.of(failure));
+            LOG.debug("The rules failed", failure);
             rulesFailed = true;
             return new Advised(List.of(), Map.of(), Set.of());
         }

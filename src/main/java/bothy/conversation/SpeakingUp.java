@@ -73,7 +73,8 @@ final class SpeakingUp {
                     .advisor()
                     .advise(Day.quiet(now.toLocalDate(), garden, weather).at(Skies.normals(page, garden.grower())));
         } catch (AdviceFailed failure) {
-            LOG.error("The rules failed: {}", failure.getMessage(), failure);
+            LOG.error("The rules failed: {}", Discretion.of(failure));
+            LOG.debug("The rules failed", failure);
             return Optional.empty();
         }
         Turn turn = new Turn(

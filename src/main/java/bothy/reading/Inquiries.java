@@ -95,7 +95,7 @@ final class Inquiries {
 
     private static String safe(Passage passage, int from, int to) {
         for (int at = from; at < to; at++) {
-            if (Set.of("frost", "freeze", "cold", "frosts", "frosty", "freezing")
+            if (Set.of("frost", "freeze", "cold", "frosts", "frosty", "freezing", "minus", "snow", "ice")
                     .contains(passage.word(at))) {
                 return "frost";
             }

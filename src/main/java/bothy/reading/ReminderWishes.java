@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Finds when a grower wants to hear something unasked: "only Sundays", "remind me tomorrow", "away until the 5th", "stop messages". */
 final class ReminderWishes {
@@ -63,7 +64,11 @@ final class ReminderWishes {
             return List.of(new SettingChange("remindOn", day.get().toString()));
         }
         if (said("away", passage, sentence) && day.isPresent() && noCrop(passage, sentence)) {
-            return List.of(new SettingChange("awayUntil", day.get().toString()));
+            // "From the 3rd to the 17th": the later day is that of the return.
+            LocalDate last = days(passage, sentence)
+                    .reduce((first, later) -> later.isAfter(first) ? later : first)
+                    .orElseThrow();
+            return List.of(new SettingChange("awayUntil", last.toString()));
         }
         if (said("list-on", passage, sentence) && day.isPresent()) {
             return list(day.get(), times, false);
@@ -102,10 +107,13 @@ final class ReminderWishes {
     }
 
     private static Optional<LocalDate> day(Passage passage, int[] sentence) {
+        return days(passage, sentence).findFirst();
+    }
+
+    private static Stream<LocalDate> days(Passage passage, int[] sentence) {
         return Passage.within(passage.days(), sentence[0], sentence[1]).stream()
                 .map(DaySaid::future)
-                .filter(day -> day != null && !day.isBefore(passage.situation().today()))
-                .findFirst();
+                .filter(day -> day != null && !day.isBefore(passage.situation().today()));
     }
 
     private static List<SettingChange> list(LocalDate day, List<LocalTime> times, boolean only) {
