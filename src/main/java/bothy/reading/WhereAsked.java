@@ -100,6 +100,7 @@ final class WhereAsked {
         String next = passage.word(cue.start() + 1);
         return switch (passage.word(cue.start())) {
             case "when", "enough", "worth", "too" -> false;
+            case "ought" -> !next.equals("to");
             case "can" ->
                 SUBJECTS.contains(next)
                         || passage.end("crop", cue.start() + 1) > 0
