@@ -123,10 +123,16 @@ final class Corrections {
     }
 
     private Heard takenBack(Passage passage) {
-        List<Logged> lately = passage.situation().lately();
+        Situation situation = passage.situation();
         List<Logged> named =
-                lately.stream().filter(line -> names(passage, line)).toList();
-        return Heard.takingBack(named.isEmpty() ? lately : named);
+                situation.lately().stream().filter(line -> names(passage, line)).toList();
+        if (named.isEmpty() && !passage.crops().isEmpty()) {
+            named = situation.earlier().stream()
+                    .filter(line -> names(passage, line))
+                    .limit(1)
+                    .toList();
+        }
+        return Heard.takingBack(named.isEmpty() ? situation.lately() : named);
     }
 
     /** "No, I haven't watered the pumpkins": the lines that the message says never happened. */
@@ -241,6 +247,7 @@ final class Corrections {
             "but",
             "ok",
             "please",
+            "kindly",
             "hmm",
             "er",
             "um",

@@ -10,6 +10,7 @@ import bothy.reading.said.PlaceSaid;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 
@@ -37,6 +38,17 @@ public final class PlantingsMeant {
         return situation.plantings().stream()
                 .filter(planting -> !planting.over() && planting.begunAtAll())
                 .toList();
+    }
+
+    /** The one kind that an ambiguous name meant before, when nothing of that name grows any more: "beans" sown again after the mice. */
+    static Optional<String> grownBefore(CropSaid crop, Situation situation) {
+        List<Planting> named = situation.plantings().stream()
+                .filter(planting -> planting.begunAtAll() && crop.canMean(planting.crop()))
+                .toList();
+        List<String> kinds = named.stream().map(Planting::crop).distinct().toList();
+        return kinds.size() == 1 && named.stream().allMatch(Planting::over)
+                ? Optional.of(kinds.get(0))
+                : Optional.empty();
     }
 
     /** Plantings of a crop as far as the words tell them apart. */

@@ -190,12 +190,18 @@ public final class Statements {
         if (crop.single() || crop.certain()) {
             return placed;
         }
-        return placed.oneOfCrops(crop.crops());
+        return ofAKind(placed, crop, passage);
+    }
+
+    private static Told ofAKind(Told told, CropSaid crop, Passage passage) {
+        return PlantingsMeant.grownBefore(crop, passage.situation())
+                .map(kind -> told.with(told.event().withPlanting(null, kind)).assuming("crop"))
+                .orElseGet(() -> told.oneOfCrops(crop.crops()));
     }
 
     static Told withPlantings(Told told, List<Planting> fitting, CropSaid crop, Passage passage) {
         if (fitting.isEmpty()) {
-            return crop.single() || crop.certain() ? told : told.oneOfCrops(crop.crops());
+            return crop.single() || crop.certain() ? told : ofAKind(told, crop, passage);
         }
         if (fitting.size() == 1) {
             Planting planting = fitting.get(0);
