@@ -8,7 +8,6 @@ import bothy.garden.Normals;
 import bothy.garden.Reply;
 import bothy.garden.WeatherDay;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import java.security.SecureRandom;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
@@ -16,6 +15,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ThreadLocalRandom;
 import java.util.function.Supplier;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.JdbiException;
@@ -24,7 +24,7 @@ import org.jdbi.v3.core.statement.PreparedBatch;
 /** One grower's page, open for one transaction. */
 final class OpenPage implements Page {
     /** A page made by another process begins with another number, so that one that was removed and made again is told apart. */
-    private static final long FIRST_VERSION = new SecureRandom().nextLong(1L << 40);
+    private static final long FIRST_VERSION = ThreadLocalRandom.current().nextLong(1L << 40);
 
     private final String grower;
     private final Handle handle;
