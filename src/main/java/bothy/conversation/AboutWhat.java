@@ -39,8 +39,11 @@ final class AboutWhat {
     private final Memory memory;
     private final List<String> told;
     private final LocalDate today;
+    private final boolean named;
 
-    AboutWhat(Garden garden, Memory memory, List<Logged> written, LocalDate today) {
+    /** @param named whether the message names a crop that may be one of several kinds: then nothing else can be meant */
+    AboutWhat(Garden garden, Memory memory, List<Logged> written, LocalDate today, boolean named) {
+        this.named = named;
         this.today = today;
         this.garden = garden;
         this.memory = memory;
@@ -51,6 +54,11 @@ final class AboutWhat {
                 .filter(Objects::nonNull)
                 .distinct()
                 .toList();
+    }
+
+    /** Whether a message asks something that needs a crop and names no one kind. */
+    static boolean isOpen(Heard heard) {
+        return heard.inquiries().stream().anyMatch(inquiry -> namesNone(inquiry) && needsACrop(inquiry));
     }
 
     /** The same message with its questions about what they mean; one that may mean several crops is asked back. */
@@ -64,7 +72,7 @@ final class AboutWhat {
             }
             settled.add(meant);
         }
-        if (open == null || heard.doubt() != null || crops().size() < 2 || settled.size() > 1) {
+        if (open == null || named || heard.doubt() != null || crops().size() < 2 || settled.size() > 1) {
             return heard.asking(settled);
         }
         return heard.asking(List.of()).withDoubt(whichCrop(open, replier));
@@ -102,11 +110,14 @@ final class AboutWhat {
                             .toList());
         }
         List<String> growing = garden.growing().stream().map(Planting::id).toList();
-        for (List<String> likely : List.of(told, memory.mentioned())) {
+        for (List<String> likely : named ? List.of(told) : List.of(told, memory.mentioned())) {
             List<String> known = likely.stream().filter(growing::contains).toList();
             if (!known.isEmpty() && (cropsOf(known).size() <= MOST_MEANT || OF_ALL.contains(inquiry.question()))) {
                 return about(inquiry, known);
             }
+        }
+        if (named) {
+            return inquiry;
         }
         if (memory.crops().size() == 1) {
             return inquiry.ofCrop(memory.crops().get(0));

@@ -82,7 +82,14 @@ final class Exchange {
         }
         List<Logged> written = write(heard, closerLook);
         Garden garden = written.isEmpty() ? before : Replay.garden(page.lines(), today, message.zone());
-        heard = new AboutWhat(garden, memory, written, today).settled(heard, knowledge.replier());
+        if (AboutWhat.isOpen(heard)) {
+            boolean named = !knowledge
+                    .reading()
+                    .description(message.text(), situation())
+                    .crops()
+                    .isEmpty();
+            heard = new AboutWhat(garden, memory, written, today, named).settled(heard, knowledge.replier());
+        }
         Advised advised = advise(heard, written, garden);
         List<Logged> learnt =
                 new LessonLearnt(knowledge.replier(), garden, today).kept(page, message, written, advised);

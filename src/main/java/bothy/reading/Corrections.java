@@ -8,6 +8,7 @@ import bothy.garden.Heard;
 import bothy.garden.Logged;
 import bothy.garden.Situation;
 import bothy.garden.Statement;
+import bothy.garden.What;
 import bothy.reading.grammar.CropNames;
 import bothy.reading.said.CropSaid;
 import bothy.reading.said.Passage;
@@ -68,6 +69,9 @@ final class Corrections {
         if (opens(same, passage) || told.isEmpty() && GoingOn.only(passage)) {
             return sameFor(passage);
         }
+        if (weatherOfItsOwn(told, passage.situation()) && !opens(strong, passage)) {
+            return Optional.empty();
+        }
         Changes changes = Changes.in(passage, told);
         boolean meant = opens(strong, passage)
                 || changes.contrast()
@@ -84,6 +88,17 @@ final class Corrections {
             return Optional.empty();
         }
         return corrected(passage, changes, told, meant || noBeforeComma(passage));
+    }
+
+    /** "It was 85 degrees today" after a planting tells of the day; only a temperature told just before can be put right by it. */
+    private static boolean weatherOfItsOwn(List<Told> told, Situation situation) {
+        return !told.isEmpty()
+                && told.stream()
+                        .map(one -> one.event().what())
+                        .allMatch(what -> (what.ofThePlot() || what == What.TEMPERATURE || what == What.SOIL_CHECKED)
+                                && situation.lately().stream()
+                                        .noneMatch(
+                                                line -> line.entry() instanceof Event event && event.what() == what));
     }
 
     private Optional<Heard> corrected(Passage passage, Changes changes, List<Told> told, boolean meant) {
@@ -132,7 +147,8 @@ final class Corrections {
                     .limit(1)
                     .toList();
         }
-        return Heard.takingBack(named.isEmpty() ? situation.lately() : named);
+        // What is named and not found is not to be mistaken for what was told last.
+        return Heard.takingBack(named.isEmpty() && passage.crops().isEmpty() ? situation.lately() : named);
     }
 
     /** "No, I haven't watered the pumpkins": the lines that the message says never happened. */
@@ -210,7 +226,7 @@ final class Corrections {
                         .withPlace(first.place(), first.container())
                         .withVariety(crop.variety())
                         .withCount(GoingOn.count(passage, crop));
-                boolean begins = what == bothy.garden.What.SOWN;
+                boolean begins = what == What.SOWN;
                 boolean clear = ids.size() == 1
                         || PlantingsMeant.ofAll(what)
                         || begins
