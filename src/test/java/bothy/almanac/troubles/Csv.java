@@ -3,51 +3,31 @@ package bothy.almanac.troubles;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
 
-/** A published table as collected: rows with their cells by the name of the column. */
+/** A published table as collected. */
 final class Csv {
+    private static final CSVFormat FORMAT =
+            CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).build();
+
     private Csv() {}
 
-    static List<Map<String, String>> rows(String name) {
-        try {
-            List<String> lines =
-                    Files.readAllLines(Path.of("src/test/resources/reference/troubles", name), StandardCharsets.UTF_8);
-            List<String> columns = cells(lines.get(0));
-            List<Map<String, String>> rows = new ArrayList<>();
-            for (String line : lines.subList(1, lines.size())) {
-                List<String> cells = cells(line);
-                Map<String, String> row = new HashMap<>();
-                for (int i = 0; i < columns.size(); i++) {
-                    row.put(columns.get(i), cells.get(i));
-                }
-                rows.add(row);
-            }
-            return rows;
+    static List<CSVRecord> records(String name) {
+        Path table = Path.of("src/test/resources/reference/troubles", name);
+        try (CSVParser parser = CSVParser.parse(table, StandardCharsets.UTF_8, FORMAT)) {
+            return parser.getRecords();
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
     }
 
-    private static List<String> cells(String line) {
-        List<String> cells = new ArrayList<>();
-        StringBuilder cell = new StringBuilder();
-        boolean quoted = false;
-        for (char c : (line + ",").toCharArray()) {
-            if (c == '"') {
-                quoted = !quoted;
-            } else if (c == ',' && !quoted) {
-                cells.add(cell.toString());
-                cell.setLength(0);
-            } else {
-                cell.append(c);
-            }
-        }
-        return cells;
+    /** Its rows, their cells by the name of the column. */
+    static List<Map<String, String>> rows(String name) {
+        return records(name).stream().map(CSVRecord::toMap).toList();
     }
 }

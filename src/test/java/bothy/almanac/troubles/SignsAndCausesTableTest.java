@@ -5,14 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import bothy.almanac.RulesFolder;
 import bothy.almanac.troubles.Troubles.How;
 import bothy.almanac.troubles.Troubles.Row;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -23,24 +21,21 @@ import org.junit.jupiter.api.TestFactory;
  * are judgement; the pairs of sign and cause are the source's.
  */
 class SignsAndCausesTableTest {
-    private static final Path TABLE = Path.of("src/test/resources/reference/troubles/signs_causes.csv");
+    private static final String TABLE = "signs_causes.csv";
     private static final Troubles TROUBLES = Troubles.in(RulesFolder.at(Path.of("rules")));
 
     @TestFactory
-    Stream<DynamicTest> row() throws IOException {
-        List<String> lines = Files.readAllLines(TABLE, StandardCharsets.UTF_8);
-        return lines.stream()
-                .skip(1)
-                .map(SignsAndCausesTableTest::cells)
-                .map(cells -> DynamicTest.dynamicTest(cells.get(2) + ": " + cells.get(3), () -> holds(cells)));
+    Stream<DynamicTest> row() {
+        return Csv.records(TABLE).stream()
+                .map(row -> DynamicTest.dynamicTest(row.get(2) + ": " + row.get(3), () -> holds(row)));
     }
 
     @Test
-    void the_table_has_all_its_rows() throws IOException {
-        assertThat(Files.readAllLines(TABLE, StandardCharsets.UTF_8)).hasSize(203);
+    void the_table_has_all_its_rows() {
+        assertThat(Csv.records(TABLE)).hasSize(202);
     }
 
-    private static void holds(List<String> cells) {
+    private static void holds(CSVRecord cells) {
         How told = How.valueOf(cells.get(5).toUpperCase(Locale.ROOT));
         for (String crop : crops(cells.get(0))) {
             List<Row> rows = TROUBLES.rows(cells.get(2), crop);
@@ -64,22 +59,5 @@ class SignsAndCausesTableTest {
             }
         }
         return crops;
-    }
-
-    private static List<String> cells(String line) {
-        List<String> cells = new ArrayList<>();
-        StringBuilder cell = new StringBuilder();
-        boolean quoted = false;
-        for (char c : (line + ",").toCharArray()) {
-            if (c == '"') {
-                quoted = !quoted;
-            } else if (c == ',' && !quoted) {
-                cells.add(cell.toString());
-                cell.setLength(0);
-            } else {
-                cell.append(c);
-            }
-        }
-        return cells;
     }
 }
