@@ -40,6 +40,11 @@ public record Memory(
         return new Memory(null, List.of(), List.of(), List.of(), null, Set.of(), null, Set.of());
     }
 
+    /** The same with another question that waits, {@code null} for none. */
+    Memory waitingFor(Doubt doubt) {
+        return new Memory(doubt, why, mentioned, crops, unasked, said, saidOn, lastSaid);
+    }
+
     Memory with(Raised raised) {
         return new Memory(pending, why, mentioned, crops, raised, said, saidOn, lastSaid);
     }

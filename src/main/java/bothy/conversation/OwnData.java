@@ -68,15 +68,7 @@ final class OwnData {
     }
 
     private Outcome kept() {
-        page.keepState(MemoryJson.write(new Memory(
-                null,
-                memory.why(),
-                memory.mentioned(),
-                memory.crops(),
-                memory.unasked(),
-                memory.said(),
-                memory.saidOn(),
-                memory.lastSaid())));
+        page.keepState(MemoryJson.write(memory.waitingFor(null)));
         return outcome(new Reply(replier.talk("nothing-deleted"), List.of()), false);
     }
 
@@ -99,15 +91,7 @@ final class OwnData {
                         new Choice(replier.talk("button-delete"), "yes", told(REALLY)),
                         new Choice(replier.talk("button-keep"), "no", told(KEEP))),
                 null);
-        page.keepState(MemoryJson.write(new Memory(
-                doubt,
-                memory.why(),
-                memory.mentioned(),
-                memory.crops(),
-                memory.unasked(),
-                memory.said(),
-                memory.saidOn(),
-                memory.lastSaid())));
+        page.keepState(MemoryJson.write(memory.waitingFor(doubt)));
         Reply reply = new Reply(
                 replier.talk("delete-question"),
                 doubt.choices().stream().map(Choice::label).toList());
