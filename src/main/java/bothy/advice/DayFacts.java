@@ -21,7 +21,6 @@ import bothy.garden.What;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -61,13 +60,14 @@ final class DayFacts {
                 .forEach(asked -> facts.addAll(
                         PlaceReckoning.of(asked, day.garden().grower(), frosts, day.normals(), day.today())));
         Map<String, Planting> subjects = subjects(day);
-        Map<String, List<Event>> events = byPlanting(day.garden().events());
+        PlotDiary diary = PlotDiary.of(day.garden());
+        Map<String, List<Event>> events = diary.byPlanting();
         for (Planting known : subjects.values()) {
             Sheet sheet = sheets.get(known.crop());
             Planting planting = startedFrom(known, sheet, events.getOrDefault(known.id(), List.of()));
             facts.add(planting);
-            PlantingFacts about =
-                    new PlantingFacts(planting, sheet, events.getOrDefault(planting.id(), List.of()), day, places);
+            PlantingFacts about = new PlantingFacts(
+                    planting, sheet, events.getOrDefault(planting.id(), List.of()), day, diary, places);
             facts.addAll(about.facts(seasons, frosts));
         }
         subjects.values().stream()
@@ -76,7 +76,7 @@ final class DayFacts {
                 .map(sheets::get)
                 .filter(java.util.Objects::nonNull)
                 .forEach(facts::add);
-        said(day, facts);
+        said(day, diary, facts);
         return facts;
     }
 
@@ -174,12 +174,12 @@ final class DayFacts {
         return crop == null ? java.util.Collections.singletonList(null) : List.of(PACKET + crop);
     }
 
-    private void said(Day day, List<Object> facts) {
+    private void said(Day day, PlotDiary diary, List<Object> facts) {
         for (Event told : day.told()) {
             facts.add(new Told(
                     told.planting(), told.what(), told.on(), told.count(), told.amount(), told.unit(), told.detail()));
         }
-        for (Event event : day.garden().events()) {
+        for (Event event : diary.events()) {
             if (event.planting() == null) {
                 facts.add(happened(event));
             }
@@ -197,21 +197,10 @@ final class DayFacts {
                 facts.add(new Meant(planting, plan.what(), plan.on()));
             }
         }
-        for (SignSeen sign : day.garden().signs()) {
+        for (SignSeen sign : diary.signs()) {
             facts.add(new Sign(
                     sign.planting(), sign.sign(), sign.on(), day.signs().contains(sign)));
         }
-    }
-
-    private static Map<String, List<Event>> byPlanting(List<Event> events) {
-        Map<String, List<Event>> sorted = new LinkedHashMap<>();
-        for (Event event : events) {
-            if (event.planting() != null) {
-                sorted.computeIfAbsent(event.planting(), id -> new ArrayList<>())
-                        .add(event);
-            }
-        }
-        return sorted;
     }
 
     static Happened happened(Event event) {

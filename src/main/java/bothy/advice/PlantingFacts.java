@@ -15,8 +15,6 @@ import bothy.almanac.Places;
 import bothy.almanac.Range;
 import bothy.almanac.Sheet;
 import bothy.garden.Event;
-import bothy.garden.Finding;
-import bothy.garden.Logged;
 import bothy.garden.Planting;
 import bothy.garden.SignSeen;
 import bothy.garden.WeatherDay;
@@ -46,9 +44,11 @@ final class PlantingFacts {
     private final Sheet sheet;
     private final List<Event> events;
     private final Day day;
+    private final PlotDiary diary;
     private final Places places;
 
-    PlantingFacts(Planting planting, Sheet sheet, List<Event> events, Day day, Places places) {
+    PlantingFacts(Planting planting, Sheet sheet, List<Event> events, Day day, PlotDiary diary, Places places) {
+        this.diary = diary;
         this.places = places;
         this.planting = planting;
         this.sheet = sheet;
@@ -92,7 +92,7 @@ final class PlantingFacts {
                 planting,
                 sheet,
                 events,
-                day.garden().events(),
+                diary.events(),
                 latest,
                 outlooks,
                 stands,
@@ -111,7 +111,7 @@ final class PlantingFacts {
     /** Signs just told, and earlier ones that nothing has come up since. */
     private List<SignSeen> signs(Map<What, Latest> latest) {
         Latest up = latest.get(What.EMERGED);
-        return day.garden().signs().stream()
+        return diary.signs().stream()
                 .filter(sign -> planting.id().equals(sign.planting()))
                 .filter(sign -> day.signs().contains(sign)
                         || sign.on() != null && (up == null || up.on().isBefore(sign.on())))
@@ -120,10 +120,7 @@ final class PlantingFacts {
 
     private Map<String, String> findings() {
         Map<String, String> findings = new HashMap<>();
-        day.garden().standing().stream()
-                .map(Logged::entry)
-                .filter(Finding.class::isInstance)
-                .map(Finding.class::cast)
+        diary.findings().stream()
                 .filter(finding -> planting.id().equals(finding.planting())
                         || finding.planting() == null && planting.crop().equals(finding.crop()))
                 .forEach(finding -> findings.put(finding.about(), finding.found()));
@@ -252,9 +249,7 @@ final class PlantingFacts {
         LocalDate given =
                 latest.containsKey(What.WATERED) ? latest.get(What.WATERED).on() : planting.begun();
         Stream<LocalDate> rained = Stream.concat(
-                day.garden().events().stream()
-                        .filter(event -> event.what() == What.RAIN && event.on() != null)
-                        .map(Event::on),
+                diary.rains().stream(),
                 day.weather().stream()
                         .filter(one -> one.rain() != null && one.rain() >= WETTING_RAIN_MM)
                         .map(WeatherDay::date));
@@ -265,9 +260,8 @@ final class PlantingFacts {
 
     private List<Lesson> lessons() {
         LocalDate begun = planting.begun() == null ? day.today() : planting.begun();
-        return day.garden().events().stream()
-                .filter(event -> event.what() == What.NOTE && event.detail() != null)
-                .filter(event -> event.on() != null && planting.crop().equals(event.crop()))
+        return diary.notes().stream()
+                .filter(event -> planting.crop().equals(event.crop()))
                 .filter(event -> event.planting() == null
                         || planting.id().equals(event.planting())
                         || event.on().isBefore(begun))

@@ -46,6 +46,7 @@ final class Exchange {
     private final Garden before;
     private final LocalDate today;
     private final Memory memory;
+    private final Situation situation;
     private boolean rulesFailed;
     private Doubt.Choice chosen;
 
@@ -59,6 +60,7 @@ final class Exchange {
         this.today = message.at().atZone(first.grower().zone()).toLocalDate();
         this.before = today.equals(channelDay) ? first : Replay.garden(lines, today, message.zone());
         this.memory = MemoryJson.read(page.state());
+        this.situation = situation();
     }
 
     Outcome outcome() {
@@ -70,7 +72,7 @@ final class Exchange {
     private Outcome answered(Heard told) {
         Heard heard = told;
         CaseNotes notes = new CaseNotes(
-                knowledge.reading(), knowledge.advisor().troubles(), before, memory.pending(), message, situation());
+                knowledge.reading(), knowledge.advisor().troubles(), before, memory.pending(), message, situation);
         // What is in doubt is asked first: 70 degrees may be a cool spring soil or a fire.
         boolean degrees = heard.doubt() != null && heard.doubt().about() == Doubt.About.WHICH_DEGREES;
         List<Entry> closerLook = degrees ? List.of() : notes.findings(heard);
@@ -85,7 +87,7 @@ final class Exchange {
         if (AboutWhat.isOpen(heard)) {
             boolean named = !knowledge
                     .reading()
-                    .description(message.text(), situation())
+                    .description(message.text(), situation)
                     .crops()
                     .isEmpty();
             heard = new AboutWhat(garden, memory, written, today, named).settled(heard, knowledge.replier());
@@ -135,12 +137,12 @@ final class Exchange {
             return chosen.then();
         }
         if (message.pressed() != null) {
-            return knowledge.reading().read(message.pressed(), situation());
+            return knowledge.reading().read(message.pressed(), situation);
         }
         if (Commands.isCommand(message.text())) {
             return Commands.heard(message.text(), Replay.last(lines));
         }
-        return knowledge.reading().read(message.text(), situation());
+        return knowledge.reading().read(message.text(), situation);
     }
 
     private Situation situation() {
@@ -192,7 +194,7 @@ final class Exchange {
                 .filter(entry -> entry instanceof Amendment amendment && amendment.instead() == null)
                 .map(entry -> ((Amendment) entry).entry())
                 .collect(Collectors.toSet());
-        return Replay.standingOrCorrecting(lines, gone);
+        return gone.isEmpty() ? List.of() : Replay.standingOrCorrecting(lines, gone);
     }
 
     private Advised advise(Heard heard, List<Logged> written, Garden garden) {

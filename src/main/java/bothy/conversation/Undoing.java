@@ -17,15 +17,17 @@ final class Undoing {
     }
 
     List<Entry> retarget(List<Entry> entries) {
-        List<Logged> last = Replay.last(lines);
+        List<Long> takenBack = entries.stream()
+                .filter(entry -> entry instanceof Amendment amendment && amendment.instead() == null)
+                .map(entry -> ((Amendment) entry).entry())
+                .toList();
+        if (takenBack.isEmpty() || takenBack.size() < entries.size()) {
+            return entries;
+        }
         Set<Long> lately = Replay.lately(lines).stream().map(Logged::number).collect(Collectors.toSet());
-        boolean pureUndo = !entries.isEmpty()
-                && entries.stream()
-                        .allMatch(entry -> entry instanceof Amendment amendment
-                                && amendment.instead() == null
-                                && lately.contains(amendment.entry()));
+        List<Logged> last = Replay.last(lines);
         boolean corrected = last.stream().anyMatch(line -> line.entry() instanceof Amendment);
-        return pureUndo && corrected
+        return lately.containsAll(takenBack) && corrected
                 ? last.stream()
                         .map(line -> (Entry) new Amendment(line.number(), null))
                         .toList()

@@ -13,12 +13,12 @@ import bothy.garden.SignSeen;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 
 /** Derives a garden from the lines of a diary. The same lines give the same garden, so any past day can be seen again. */
 public final class Replay {
@@ -41,7 +41,7 @@ public final class Replay {
 
     /** The lines that hold: each amended line with what stands in its place, those taken back left out. */
     static List<Logged> standing(List<Logged> lines) {
-        Map<Long, Logged> standing = new TreeMap<>();
+        Map<Long, Logged> standing = new LinkedHashMap<>();
         Set<Long> cancelled = cancelled(lines);
         for (Logged line : lines) {
             if (line.entry() instanceof Amendment amendment) {
@@ -82,8 +82,10 @@ public final class Replay {
      * are passed over, so that saying it again goes one message further back.
      */
     public static List<Logged> last(List<Logged> lines) {
-        Set<Long> standing = new HashSet<>();
-        standing(lines).forEach(line -> standing.add(line.number()));
+        return last(lines, byNumber(standing(lines)).keySet());
+    }
+
+    private static List<Logged> last(List<Logged> lines, Set<Long> standing) {
         Set<Long> cancelled = cancelled(lines);
         List<Logged> last = new ArrayList<>();
         for (int i = lines.size() - 1; i >= 0; i--) {
@@ -100,14 +102,19 @@ public final class Replay {
 
     /** The same lines as they stand now, corrections under the number of the line that they correct: what "no, Tuesday" is about. */
     public static List<Logged> lately(List<Logged> lines) {
-        Map<Long, Logged> standing = new TreeMap<>();
-        standing(lines).forEach(line -> standing.put(line.number(), line));
-        return last(lines).stream()
+        Map<Long, Logged> standing = byNumber(standing(lines));
+        return last(lines, standing.keySet()).stream()
                 .map(line ->
                         standing.get(line.entry() instanceof Amendment amendment ? amendment.entry() : line.number()))
                 .filter(java.util.Objects::nonNull)
                 .distinct()
                 .toList();
+    }
+
+    private static Map<Long, Logged> byNumber(List<Logged> lines) {
+        Map<Long, Logged> numbered = new HashMap<>();
+        lines.forEach(line -> numbered.put(line.number(), line));
+        return numbered;
     }
 
     /** What lines with these numbers say: the event that stands there, or the event that the correction put in place. */

@@ -6,6 +6,7 @@ import bothy.reading.said.Passage;
 import bothy.reading.text.Token;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /** What a message tells of a trouble beside the signs that reading names: looked at once, asked many things. For one thread. */
@@ -13,14 +14,19 @@ public final class Description {
     private final CloserLook closerLook;
     private final LooseSigns looseSigns;
     private final Set<String> complaints;
-    private final Passage passage;
+    private final Supplier<List<CropSaid>> crops;
     private final Passage plain;
 
-    Description(CloserLook closerLook, LooseSigns looseSigns, Set<String> complaints, Passage passage, Passage plain) {
+    Description(
+            CloserLook closerLook,
+            LooseSigns looseSigns,
+            Set<String> complaints,
+            Supplier<List<CropSaid>> crops,
+            Passage plain) {
         this.closerLook = closerLook;
         this.looseSigns = looseSigns;
         this.complaints = complaints;
-        this.passage = passage;
+        this.crops = crops;
         this.plain = plain;
     }
 
@@ -53,7 +59,7 @@ public final class Description {
 
     /** The crops that it names, the likeliest meaning of each. */
     public List<String> crops() {
-        return passage.crops().stream()
+        return crops.get().stream()
                 .filter(crop -> !crop.thing())
                 .map(CropSaid::crop)
                 .distinct()

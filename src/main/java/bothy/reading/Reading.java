@@ -96,9 +96,12 @@ public final class Reading {
 
     /** What a message tells of a trouble beside the signs that {@link #read} names. */
     public Description description(String text, Situation situation) {
-        Passage whole = grammar.whole(text, situation);
         return new Description(
-                closerLook, looseSigns, complaints, grammar.passage(text, situation), plainWords.of(whole));
+                closerLook,
+                looseSigns,
+                complaints,
+                () -> grammar.passage(text, situation).crops(),
+                plainWords.of(grammar.whole(text, situation)));
     }
 
     private static Heard foreign(String language) {

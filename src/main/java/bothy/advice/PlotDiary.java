@@ -1,0 +1,57 @@
+package bothy.advice;
+
+import bothy.garden.Event;
+import bothy.garden.Finding;
+import bothy.garden.Garden;
+import bothy.garden.Logged;
+import bothy.garden.SignSeen;
+import bothy.garden.What;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The diary of a plot sorted by what its lines tell, once for all plantings.
+ *
+ * @param events what happened
+ * @param rains the days of rain told
+ * @param notes notes that have words and a day
+ * @param signs signs of trouble
+ * @param findings what closer looks found
+ */
+record PlotDiary(
+        List<Event> events, List<LocalDate> rains, List<Event> notes, List<SignSeen> signs, List<Finding> findings) {
+
+    static PlotDiary of(Garden garden) {
+        List<Event> events = garden.events();
+        return new PlotDiary(
+                events,
+                events.stream()
+                        .filter(event -> event.what() == What.RAIN && event.on() != null)
+                        .map(Event::on)
+                        .toList(),
+                events.stream()
+                        .filter(event -> event.what() == What.NOTE && event.detail() != null && event.on() != null)
+                        .toList(),
+                garden.signs(),
+                garden.standing().stream()
+                        .map(Logged::entry)
+                        .filter(Finding.class::isInstance)
+                        .map(Finding.class::cast)
+                        .toList());
+    }
+
+    /** The events of each planting by its id. */
+    Map<String, List<Event>> byPlanting() {
+        Map<String, List<Event>> sorted = new LinkedHashMap<>();
+        for (Event event : events) {
+            if (event.planting() != null) {
+                sorted.computeIfAbsent(event.planting(), id -> new ArrayList<>())
+                        .add(event);
+            }
+        }
+        return sorted;
+    }
+}
