@@ -136,7 +136,8 @@ final class Lookalikes {
                 || uncovered(passage, action)
                 || cooked(passage, action)
                 || dugOver(passage, action)
-                || bought(passage, action);
+                || bought(passage, action)
+                || drunk(passage, action);
     }
 
     /** "Covered in scabs" is no cover. */
@@ -197,6 +198,17 @@ final class Lookalikes {
         return picked || shop;
     }
 
+    /** "Then had a cup of tea myself" waters nobody else. */
+    private static boolean drunk(Passage passage, ActionSaid action) {
+        return action.action().equals("watered")
+                && action.form() == null
+                && Set.of("had", "have", "got").contains(passage.word(action.start()))
+                && Set.of("i", "we", "then", "and").contains(passage.word(action.start() - 1))
+                && passage.quantities().stream()
+                        .anyMatch(quantity -> quantity.overlaps(action)
+                                && Set.of("cup", "cups", "pint", "pints").contains(passage.word(quantity.end() - 1)));
+    }
+
     /** "Pulled nettles out of the path", "dug up couch grass" is weeding. */
     private static boolean weeded(Passage passage, ActionSaid action) {
         boolean pulls = Set.of("harvested", "died", "thinned").contains(action.action())
@@ -228,10 +240,15 @@ final class Lookalikes {
 
     /** "They're in there now with the budgie". */
     private static boolean inThere(Passage passage, ActionSaid action) {
+        int next = action.lastWord() + 1;
+        boolean tray = Set.of("their", "a", "the", "its", "my").contains(passage.word(next))
+                && Set.of("tray", "trays", "module", "modules", "seed", "pots", "pot", "cells")
+                        .contains(passage.word(next + 1));
         return action.action().equals("planted")
                 && action.form() == null
                 && passage.word(action.lastWord()).equals("in")
-                && Set.of("there", "here").contains(passage.word(action.lastWord() + 1));
+                && (Set.of("there", "here").contains(passage.word(next))
+                        || tray && Set.of("are", "is").contains(passage.word(action.lastWord() - 1)));
     }
 
     /** "Stuck my hand in the soil by the carrots" plants no hand. */

@@ -48,8 +48,9 @@ public final class Clauses {
     public List<Clause> in(Passage passage, int from, int to) {
         int[] sentence = {from, to};
         List<ActionSaid> all = Passage.within(passage.actions(), from, to);
-        List<ActionSaid> actions =
-                all.stream().filter(action -> !measured(action)).toList();
+        List<ActionSaid> actions = all.stream()
+                .filter(action -> !measured(action) && !OpeningNote.is(action, all, passage))
+                .toList();
         List<Clause> clauses = new ArrayList<>();
         int start = from;
         int relative = -1;
@@ -167,6 +168,16 @@ public final class Clauses {
         return false;
     }
 
+    /** "Put up twigs for the peas. Cut them from the hedge": "them" are the twigs. */
+    private static boolean thingsBefore(Passage passage, ActionSaid action) {
+        return action.action().equals("harvested")
+                && passage.actions().stream()
+                        .filter(before -> before.end() <= action.start())
+                        .reduce((first, second) -> second)
+                        .filter(before -> Set.of("supported", "protected").contains(before.action()))
+                        .isPresent();
+    }
+
     private static List<CropSaid> earlier(Passage passage, int start) {
         return passage.crops().stream()
                 .filter(crop -> crop.end() <= start && !crop.thing())
@@ -241,7 +252,7 @@ public final class Clauses {
                 && !measured(action)
                 && !Set.of("ate", "eaten", "eat").contains(passage.word(action.start()))
                 && (named && action.form() == Form.PAST && figured(passage, start, end)
-                        || pointsBack(passage, start, end))) {
+                        || pointsBack(passage, start, end) && !thingsBefore(passage, action))) {
             inside = earlier(passage, start);
         }
         Mood mood = moods.of(action, passage, start, end, sentence);

@@ -155,6 +155,12 @@ public final class CropNames {
         if (tokens.get(name.start()).is("salad") && Company.grownOrGathered(tokens, name.start())) {
             return true;
         }
+        if (beside.contains(tokens.get(name.start()).word())
+                && !tokens.get(name.start()).is("plums")
+                && !tokens.get(name.start()).is("cherries")
+                && Company.tended(tokens, name.start())) {
+            return true;
+        }
         if (beside(found, index, index - 1) || beside(found, index, index + 1)) {
             return true;
         }
@@ -229,6 +235,7 @@ public final class CropNames {
                 && (found.end() + 1 == tokens.size()
                         || !tokens.get(found.end() + 1).is("of"));
         return measure
+                        || Company.compared(tokens, found.start())
                         || found.end() < tokens.size()
                                 && things.contains(tokens.get(found.end()).word())
                 ? said.asThing()

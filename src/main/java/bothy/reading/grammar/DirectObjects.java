@@ -80,6 +80,9 @@ final class DirectObjects {
             "stored",
             "cured",
             "flowering");
+    private static final Set<String> FOR_ITSELF = Set.of(
+            "sown", "planted", "planted-out", "pricked-out", "harvested", "thinned", "died", "stored", "emerged");
+
     private static final Set<String> FINITE =
             Set.of("are", "is", "have", "has", "look", "looks", "looking", "seem", "seems", "were", "need", "needs");
     /** "The onion bed" is a place. */
@@ -98,11 +101,14 @@ final class DirectObjects {
         if (meant.isEmpty()) {
             return meant;
         }
+        meant = meant.stream()
+                .filter(crop -> !beneficiary(passage, action, crop))
+                .toList();
         List<CropSaid> kept = meant.stream()
                 .filter(crop -> !(PLACING.contains(action.action()) && onlyWhere(passage, action, crop)))
                 .filter(crop -> !toldOtherwise(passage, action, crop))
                 .toList();
-        return kept.isEmpty() ? meant : kept;
+        return kept;
     }
 
     /** "All up except the beans", "the chard is up but not the beans". */
@@ -144,6 +150,21 @@ final class DirectObjects {
             }
         }
         return false;
+    }
+
+    /** "Stuck twigs in for the peas to climb", "put up a frame for the beans": it was done for them, not to them. */
+    private static boolean beneficiary(Passage passage, ActionSaid action, CropSaid crop) {
+        int at = crop.start() - 1;
+        while (at > action.start()
+                && SMALL.contains(passage.word(at))
+                && !passage.word(at).equals("of")) {
+            at--;
+        }
+        return FOR_ITSELF.contains(action.action())
+                && at > action.lastWord()
+                && at < crop.start() - 1
+                && passage.word(at).equals("for")
+                && !action.words().get(at);
     }
 
     private static boolean alsoNamed(Passage passage, ActionSaid action, CropSaid crop) {

@@ -192,8 +192,10 @@ public final class Moods {
 
     private boolean others(Passage passage, int from, ActionSaid action) {
         int verb = action.words().nextSetBit(0);
-        return (has("others", passage, from, verb) || anothers(passage, from, verb, verb + 1))
-                && !has("household", passage, from, passage.size());
+        boolean another = from < verb
+                && books.get("others").all(passage.tokens(), from, verb, passage).stream()
+                        .anyMatch(found -> !addressed(passage, found) && !comeFrom(passage, found));
+        return (another || anothers(passage, from, verb, verb + 1)) && !has("household", passage, from, passage.size());
     }
 
     private static boolean says(Passage passage, int from, int to, Set<String> words) {
@@ -217,7 +219,22 @@ public final class Moods {
     private boolean has(String sort, Passage passage, int from, int to) {
         return from < to
                 && books.get(sort).all(passage.tokens(), from, to, passage).stream()
-                        .anyMatch(found -> !counted(passage, found));
+                        .anyMatch(found -> !counted(passage, found) && !addressed(passage, found));
+    }
+
+    /** "Mate, the tomatoes are in", "they are up, mate": who is spoken to does nothing. */
+    private static boolean addressed(Passage passage, Found<String> found) {
+        boolean one = found.place().length() == 1;
+        boolean opens =
+                found.start() == 0 || passage.tokens().get(found.start() - 1).mark();
+        return one && opens && Set.of(",", "!").contains(passage.word(found.end()));
+    }
+
+    /** "Home from my brother's", "round at the neighbour's": where somebody was. */
+    private static boolean comeFrom(Passage passage, Found<String> found) {
+        int at = found.start() - 1;
+        at -= Set.of("the", "my", "our").contains(passage.word(at)) ? 1 : 0;
+        return Set.of("from", "at", "to", "near", "past", "opposite", "behind").contains(passage.word(at));
     }
 
     /** "The day before yesterday" and "17 May" are days; they suppose and mean nothing. */

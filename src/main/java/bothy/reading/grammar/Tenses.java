@@ -72,6 +72,8 @@ final class Tenses {
                                 || Set.of("after", "once", "since").contains(further)
                                 || Set.of("when", "to", "the", "a", "an", "his", "her")
                                         .contains(before)
+                                || Set.of("looking", "looked", "looks", "feeling", "felt", "seemed", "seems", "bit")
+                                        .contains(before)
                         ? Mood.NOT_OURS
                         : Mood.DONE;
             case ING ->

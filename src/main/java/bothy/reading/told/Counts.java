@@ -222,8 +222,9 @@ final class Counts {
                     || Set.of("per", "each", "every", "by", "to").contains(next)
                     || Set.of("each", "per", "a").contains(passage.word(number.end() + 1)) && counted.contains(next)
                     || Set.of("by", "bar", "but", "except", "off", "from").contains(last)
-                    || Set.of("at", "be", "hit", "reached", "until", "till", "by", "was", "is", "for")
-                            .contains(last)
+                    || !(last.equals("is") && next.equals("of"))
+                            && Set.of("at", "be", "hit", "reached", "until", "till", "by", "was", "is", "for")
+                                    .contains(last)
                     || last.equals("week")
                     || last.equals("day");
             if (!pronoun && !unit && standsAlone(passage, clause, number)) {

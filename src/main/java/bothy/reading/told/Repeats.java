@@ -25,6 +25,14 @@ final class Repeats {
                         .anyMatch(other -> other.event().what() == What.STORED
                                 && Objects.equals(
                                         other.event().crop(), one.event().crop())));
+        // "Out for the day to harden off, brought them in at four": that is what hardening off is.
+        kept.removeIf(one -> one.event().what() == What.MOVED
+                && kept.stream()
+                        .anyMatch(other -> other.event().what() == What.HARDENING_STARTED
+                                && Objects.equals(
+                                        other.event().on(), one.event().on())
+                                && Objects.equals(
+                                        other.event().crop(), one.event().crop())));
         // "Pulled them up and composted them": the last of the crop, told once.
         kept.removeIf(one -> one.event().what() == What.DIED
                 && kept.stream()

@@ -78,6 +78,13 @@ final class Unnamed {
             // sentence.
             return !eaten() && (points() || everything || goesOn(justNamed)) ? carried : List.of();
         }
+        if (points()
+                && !before.isEmpty()
+                && !Sequence.follows(
+                        before.get(before.size() - 1).event().what(),
+                        told.event().what())) {
+            return List.of();
+        }
         CropSaid named = namedBefore();
         if (named != null && points()) {
             return List.of(Statements.withPlantings(
@@ -174,6 +181,7 @@ final class Unnamed {
         for (Told earlier : before) {
             Event from = earlier.event();
             if (earlier.from() == latest
+                    && Sequence.follows(from.what(), told.event().what())
                     && (from.crop() != null || !earlier.plantings().isEmpty())) {
                 Event event = told.event().withPlanting(null, from.crop()).withVariety(from.variety());
                 Told next = told.with(event).about(earlier.plantings());
