@@ -143,13 +143,27 @@ final class Sentences {
     /** "The soil is bone dry" tells of the soil, not of trouble. */
     private static List<Found<String>> withoutSoil(Passage passage, List<Found<String>> troubles) {
         return troubles.stream()
-                .filter(trouble -> !plantingHole(passage, trouble))
+                .filter(trouble -> !plantingHole(passage, trouble) && !culprit(passage, trouble))
                 .filter(trouble -> !Set.of("underwatering", "overwatering").contains(trouble.meaning())
                         || passage.actions().stream()
                                 .noneMatch(action -> action.action().equals("soil-checked")
                                         && action.words()
                                                 .intersects(trouble.place().words())))
                 .toList();
+    }
+
+    /** "Six lettuces dead, slugs again": the pest only tells what killed them. */
+    private static boolean culprit(Passage passage, Found<String> trouble) {
+        boolean pest = trouble.place().words().stream()
+                .allMatch(at -> Set.of("slug", "slugs", "snail", "snails", "again", "mice", "pigeons", "the")
+                        .contains(passage.word(at)));
+        return pest
+                && passage.actions().stream()
+                        .anyMatch(action -> action.action().equals("died")
+                                && Math.min(
+                                                Math.abs(trouble.start() - action.end()),
+                                                Math.abs(action.start() - trouble.end()))
+                                        <= 3);
     }
 
     /** "Put the leeks into their holes". */

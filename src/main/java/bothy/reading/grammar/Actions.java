@@ -152,7 +152,18 @@ public final class Actions {
                     told.detail(),
                     found.place().words()));
         }
+        said.removeIf(one -> said.stream().anyMatch(next -> carries(one, next, tokens)));
         return said;
+    }
+
+    /** "Given 3 litres liquid feed to the leeks": what was given is the feed, not water. */
+    private static boolean carries(ActionSaid one, ActionSaid next, List<Token> tokens) {
+        return one.action().equals("watered")
+                && next.action().equals("fed")
+                && one.end() <= next.start()
+                && next.start() - one.lastWord() <= 2
+                && tokens.subList(one.lastWord() + 1, next.start()).stream()
+                        .allMatch(token -> token.is("of") || token.is("the") || token.is("a"));
     }
 
     /** "Carrots in the bed" tells where they went, unless a verb before it did: "sowed carrots in the bed". */

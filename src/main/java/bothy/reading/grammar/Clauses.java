@@ -168,6 +168,24 @@ public final class Clauses {
         return false;
     }
 
+    /** "Checked the soil round the celery. Damp enough." */
+    private static boolean soilLooked(Passage passage, ActionSaid action, int start) {
+        int[] last = passage.sentences().stream()
+                .filter(sentence -> sentence[1] < start + 1 && sentence[0] < start)
+                .reduce((first, second) -> second)
+                .orElse(null);
+        if (last == null || !action.action().equals("soil-checked")) {
+            return false;
+        }
+        boolean soil = false;
+        for (int at = last[0]; at < last[1]; at++) {
+            soil |= Set.of("soil", "compost", "finger", "earth").contains(passage.word(at));
+        }
+        return soil
+                && Passage.within(passage.crops(), last[0], last[1]).size() == 1
+                && Passage.within(passage.actions(), last[0], last[1]).isEmpty();
+    }
+
     /** "Put up twigs for the peas. Cut them from the hedge": "them" are the twigs. */
     private static boolean thingsBefore(Passage passage, ActionSaid action) {
         return action.action().equals("harvested")
@@ -252,6 +270,7 @@ public final class Clauses {
                 && !measured(action)
                 && !Set.of("ate", "eaten", "eat").contains(passage.word(action.start()))
                 && (named && action.form() == Form.PAST && figured(passage, start, end)
+                        || soilLooked(passage, action, sentence[0])
                         || pointsBack(passage, start, end) && !thingsBefore(passage, action))) {
             inside = earlier(passage, start);
         }

@@ -55,6 +55,15 @@ final class Company {
                 && TENDED.contains(tokens.get(at - 2).word());
     }
 
+    /** "The brandywines", "some sungold", "sowed musselburgh": a strange word where a crop stands. */
+    static boolean pointedOut(List<Token> tokens, int at) {
+        String before = at == 0 ? "" : tokens.get(at - 1).word();
+        return DETERMINERS.contains(before)
+                || TENDED.contains(before)
+                || Set.of("some", "more", "few", "these", "both", "of", "sown", "sow", "sowing", "planting", "pricked")
+                        .contains(before);
+    }
+
     /** "In the salad", "for a salad": the dish. */
     static boolean eaten(List<Token> tokens, int at) {
         String before = at == 0 ? "" : tokens.get(at - 1).word();

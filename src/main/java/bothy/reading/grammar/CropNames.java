@@ -173,7 +173,7 @@ public final class CropNames {
             return several
                     || named
                     || (strange && Company.ledByNumber(tokens, name.start()))
-                    || strange && growing(name, plantings);
+                    || strange && (growing(name, plantings) || Company.pointedOut(tokens, name.start()));
         }
         String crop = name.meaning().crops().get(0);
         boolean grown = plantings.stream().anyMatch(planting -> planting.crop().equals(crop));

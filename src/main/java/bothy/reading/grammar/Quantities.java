@@ -66,7 +66,12 @@ public final class Quantities {
             PhraseBook.Found<Unit> unit = named.get(number.end());
             if (unit != null && !number.ordinal()) {
                 used.add(unit.start());
-                join(quantities, quantity(number.start(), unit, number.value(), units));
+                NumberSaid times = times(tokens, numbers, number);
+                join(
+                        quantities,
+                        times == null
+                                ? quantity(number.start(), unit, number.value(), units)
+                                : full(tokens, quantity(times.start(), unit, times.value() * number.value(), units)));
             }
         }
         for (PhraseBook.Found<Unit> unit : named.values()) {
@@ -77,6 +82,26 @@ public final class Quantities {
             }
         }
         return quantities;
+    }
+
+    /** "2 x 10 litre cans", "two 10 litre cans": how many times the quantity, {@code null} when once. */
+    private static NumberSaid times(List<Token> tokens, List<NumberSaid> numbers, NumberSaid number) {
+        int end = number.start() > 0 && tokens.get(number.start() - 1).is("x") ? number.start() - 1 : -1;
+        return end < 0
+                ? null
+                : numbers.stream()
+                        .filter(many -> many.end() == end && many.whole() && !many.ordinal())
+                        .findFirst()
+                        .orElse(null);
+    }
+
+    /** With the vessel that holds it. */
+    private static Quantity full(List<Token> tokens, Quantity quantity) {
+        boolean vessel = quantity.end() < tokens.size()
+                && quantity.unit().equals("L")
+                && Set.of("can", "cans", "bucket", "buckets", "watering", "jug", "jugs", "bottles")
+                        .contains(tokens.get(quantity.end()).word());
+        return vessel ? quantity.spanning(quantity.start(), quantity.end() + 1) : quantity;
     }
 
     /** "a kilo", "an ounce". */
