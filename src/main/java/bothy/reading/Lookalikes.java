@@ -137,7 +137,8 @@ final class Lookalikes {
                 || cooked(passage, action)
                 || dugOver(passage, action)
                 || bought(passage, action)
-                || drunk(passage, action);
+                || drunk(passage, action)
+                || grown(passage, action);
     }
 
     /** "Covered in scabs" is no cover. */
@@ -207,6 +208,23 @@ final class Lookalikes {
                 && passage.quantities().stream()
                         .anyMatch(quantity -> quantity.overlaps(action)
                                 && Set.of("cup", "cups", "pint", "pints").contains(passage.word(quantity.end() - 1)));
+    }
+
+    /** "The cobs on the sweetcorn look fat": they set long ago. */
+    private static boolean grown(Passage passage, ActionSaid action) {
+        boolean fat = false;
+        boolean young = false;
+        for (int at = action.start();
+                at < passage.size() && !passage.tokens().get(at).endsSentence();
+                at++) {
+            fat |= Set.of("fat", "ready", "huge", "plump", "full", "ripe", "enormous")
+                    .contains(passage.word(at));
+        }
+        for (int at = Math.max(0, action.start() - 3); at < Math.min(passage.size(), action.end() + 3); at++) {
+            young |= Set.of("first", "set", "forming", "tiny", "little", "small", "baby", "setting")
+                    .contains(passage.word(at));
+        }
+        return action.action().equals("fruit-set") && action.state() && fat && !young;
     }
 
     /** "Pulled nettles out of the path", "dug up couch grass" is weeding. */

@@ -168,10 +168,16 @@ final class Sentences {
 
     /** "Put the leeks into their holes". */
     private static boolean plantingHole(Passage passage, Found<String> trouble) {
+        boolean made = trouble.place().words().stream()
+                .anyMatch(at -> passage.word(at).startsWith("hole")
+                        && Set.of("dibber", "planting", "dibbed", "deep", "inch", "their")
+                                .contains(passage.word(at - 1)));
         return trouble.meaning().equals("holes-in-leaves")
-                && passage.actions().stream()
-                        .anyMatch(action -> action.action().equals("planted-out")
-                                && action.words().intersects(trouble.place().words()));
+                && (made
+                        || passage.actions().stream()
+                                .anyMatch(action -> action.action().equals("planted-out")
+                                        && action.words()
+                                                .intersects(trouble.place().words())));
     }
 
     /** What a sign's words tell is no doing; of plants that died both are true unless the sign has all the words. */
@@ -189,8 +195,13 @@ final class Sentences {
                         .anyMatch(trouble -> Set.of("flowers-dropping", "only-male-flowers", "bolting")
                                         .contains(trouble.meaning())
                                 && action.words().intersects(trouble.place().words()));
+        boolean felled = action.action().equals("died")
+                && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("damping-off"))
+                && passage.counts(action.start(), action.end()).isEmpty()
+                && passage.word(action.lastWord()).equals("over");
         return frost
                 || fallen
+                || felled
                 || troubles.stream()
                         .anyMatch(trouble -> seen
                                 ? action.words().intersects(trouble.place().words())

@@ -75,6 +75,7 @@ final class Signs {
         for (Found<String> found : signs.find(passage.tokens(), sentence[0], sentence[1], passage)) {
             if (!unseen(passage, sentence, found)
                     && moods.here(passage, sentence, found.start())
+                    && !named(passage, found)
                     && !ofSomethingElse(passage, sentence, found)) {
                 seen.add(found);
             }
@@ -84,6 +85,16 @@ final class Signs {
         List<Found<String>> all = List.copyOf(seen);
         seen.removeIf(found -> told.contains(found.meaning()) || within(found, all));
         return seen;
+    }
+
+    /** "Planted little gem and watered the garlic": the word is part of a variety's name. */
+    private static boolean named(Passage passage, Found<String> found) {
+        return passage.crops().stream()
+                .filter(crop -> crop.variety() != null && crop.end() - crop.start() > 1)
+                .anyMatch(crop -> found.place().words().stream().anyMatch(crop::covers)
+                        && !found.place().words().stream().allMatch(crop::covers)
+                        && found.place().words().get(crop.start())
+                        && !found.place().words().get(crop.end() - 1));
     }
 
     /** A slighter phrase in the stretch of a fuller one tells the same trouble again. */

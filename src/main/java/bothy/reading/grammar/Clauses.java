@@ -74,6 +74,7 @@ public final class Clauses {
             start = end;
         }
         shareForward(clauses);
+        NotEither.of(passage, clauses);
         for (ActionSaid action : all) {
             if (measured(action)) {
                 clauses.add(new Clause(

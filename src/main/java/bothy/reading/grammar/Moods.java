@@ -20,6 +20,35 @@ import java.util.Set;
 public final class Moods {
     private static final String FILE = "language";
     /** Past forms that are plain forms too. */
+    /** "An hour before tea" supposes nothing. */
+    private static final Set<String> HOURS = Set.of(
+            "tea",
+            "lunch",
+            "dinner",
+            "supper",
+            "breakfast",
+            "work",
+            "bed",
+            "bedtime",
+            "dark",
+            "school",
+            "church",
+            "dusk",
+            "dawn",
+            "noon",
+            "midday",
+            "midnight",
+            "sunset",
+            "sunrise",
+            "heading",
+            "going",
+            "leaving",
+            "coffee",
+            "lunchtime",
+            "teatime",
+            "dinnertime",
+            "nightfall");
+
     private static final Set<String> PLAIN_TOO = Set.of("come", "put", "set", "cut", "run", "spread", "burst");
 
     private final Map<String, PhraseBook<String>> books = new HashMap<>();
@@ -120,13 +149,42 @@ public final class Moods {
         if (negated || noneBehind(action, passage)) {
             return Mood.NOT_OURS;
         }
-        if (has("intent", passage, from, verb) && !anyway) {
+        if (meant(action, passage, from, verb) && !anyway) {
             return Mood.MEANT;
         }
         if (action.form() == null) {
             return Mood.DONE;
         }
         return Tenses.mood(action, passage, from, to, anyway);
+    }
+
+    /** "Want to sow"; what has the form of the past is meant only where the words stand right before it: "to be planted". */
+    private boolean meant(ActionSaid action, Passage passage, int from, int verb) {
+        return from < verb
+                && books.get("intent").all(passage.tokens(), from, verb, passage).stream()
+                        .anyMatch(found -> !counted(passage, found)
+                                && !beside(passage, found)
+                                && (action.form() != Form.PAST
+                                        || PLAIN_TOO.contains(passage.word(verb))
+                                        || !parted(passage, found.end(), verb)));
+    }
+
+    /** "Next to them" is a place. */
+    private static boolean beside(Passage passage, Found<String> found) {
+        return passage.word(found.start()).equals("next")
+                && passage.word(found.start() + 1).equals("to")
+                && (Set.of("them", "the", "my", "our", "it", "those", "these", "a", "where")
+                                .contains(passage.word(found.end()))
+                        || passage.end("crop", found.end()) > 0);
+    }
+
+    private static boolean parted(Passage passage, int from, int to) {
+        for (int at = from; at < to; at++) {
+            if (Set.of(",", "but", "so", "-", "(").contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** "Flowering: none", "sowing - nil". */
@@ -213,7 +271,15 @@ public final class Moods {
         for (int at = from; at < verb; at++) {
             own |= Set.of("i", "we", "my", "our").contains(passage.word(at));
         }
-        return !own && verb > from && Set.of("her", "his").contains(passage.word(end));
+        return !own && (verb > from && Set.of("her", "his").contains(passage.word(end)) || theirs(passage, from, verb));
+    }
+
+    /** "His toms are red". */
+    private static boolean theirs(Passage passage, int from, int verb) {
+        return passage.crops().stream()
+                .anyMatch(crop -> crop.start() > from
+                        && crop.end() <= verb
+                        && Set.of("his", "her").contains(passage.word(crop.start() - 1)));
     }
 
     private boolean has(String sort, Passage passage, int from, int to) {
@@ -242,7 +308,11 @@ public final class Moods {
         boolean forOnce = passage.word(found.start()).equals("once")
                 && (Set.of("for", "at").contains(passage.word(found.start() - 1))
                         || Set.of("again", "more", "a").contains(passage.word(found.start() + 1)));
+        boolean hour = Set.of("before", "until", "till").contains(passage.word(found.start()))
+                && found.place().length() == 1
+                && HOURS.contains(passage.word(found.end()));
         return forOnce
+                || hour
                 || passage.days().stream()
                         .anyMatch(day -> day.known()
                                 && day.sort() == DaySaid.Sort.EXACT

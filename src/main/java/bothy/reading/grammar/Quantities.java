@@ -16,6 +16,9 @@ import java.util.Set;
 
 /** Finds quantities and turns them into SI: "2 lb", "half a litre", "59F", "5 ft 6 in". */
 public final class Quantities {
+    private static final Set<String> VESSELS =
+            Set.of("can", "cans", "bucket", "buckets", "watering", "jug", "jugs", "bottles");
+
     private static final List<String> SCALES = List.of("kg", "L", "mm", "m", "m²");
     private final PhraseBook<Unit> units = new PhraseBook<>();
 
@@ -86,7 +89,11 @@ public final class Quantities {
 
     /** "2 x 10 litre cans", "two 10 litre cans": how many times the quantity, {@code null} when once. */
     private static NumberSaid times(List<Token> tokens, List<NumberSaid> numbers, NumberSaid number) {
-        int end = number.start() > 0 && tokens.get(number.start() - 1).is("x") ? number.start() - 1 : -1;
+        boolean marked = number.start() > 0 && tokens.get(number.start() - 1).is("x");
+        int vessel = number.end() + 1;
+        boolean cans =
+                vessel < tokens.size() && VESSELS.contains(tokens.get(vessel).word());
+        int end = marked ? number.start() - 1 : cans ? number.start() : -1;
         return end < 0
                 ? null
                 : numbers.stream()
@@ -99,8 +106,7 @@ public final class Quantities {
     private static Quantity full(List<Token> tokens, Quantity quantity) {
         boolean vessel = quantity.end() < tokens.size()
                 && quantity.unit().equals("L")
-                && Set.of("can", "cans", "bucket", "buckets", "watering", "jug", "jugs", "bottles")
-                        .contains(tokens.get(quantity.end()).word());
+                && VESSELS.contains(tokens.get(quantity.end()).word());
         return vessel ? quantity.spanning(quantity.start(), quantity.end() + 1) : quantity;
     }
 

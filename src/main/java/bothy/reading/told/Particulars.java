@@ -86,7 +86,8 @@ public final class Particulars {
 
     private static boolean fits(What what, Quantity quantity) {
         return switch (what) {
-            case HARVESTED, STORED, CURED -> quantity.unit().equals("kg");
+            case HARVESTED -> quantity.unit().equals("kg") || quantity.unit().equals("L");
+            case STORED, CURED -> quantity.unit().equals("kg");
             case WATERED, FED -> quantity.unit().equals("L");
             case RAIN -> quantity.unit().equals("mm") || quantity.unit().equals("m");
             case TEMPERATURE, FROST -> quantity.degrees();

@@ -143,7 +143,10 @@ final class Unnamed {
     /** "Mulched the squash, then trimmed the hedge": what was done has an object of its own. */
     private boolean elsewhere() {
         int after = clause.action().lastWord() + 1;
-        return OBJECT.contains(passage.word(after)) && !PLANTS.contains(passage.word(after + 1));
+        return OBJECT.contains(passage.word(after))
+                && !PLANTS.contains(passage.word(after + 1))
+                && !passage.word(after + 1).equals("other")
+                && passage.end("n", after + 1) < 0;
     }
 
     /** "Weeded and watered", "planted out the squash, fed and watered": another doing in the sentence that named the crop. */
