@@ -138,7 +138,8 @@ final class Lookalikes {
                 || dugOver(passage, action)
                 || bought(passage, action)
                 || drunk(passage, action)
-                || grown(passage, action);
+                || grown(passage, action)
+                || setDown(passage, action);
     }
 
     /** "Covered in scabs" is no cover. */
@@ -225,6 +226,15 @@ final class Lookalikes {
                     .contains(passage.word(at));
         }
         return action.action().equals("fruit-set") && action.state() && fat && !young;
+    }
+
+    /** "Set it drying", "set them on the bench": no fruit. */
+    private static boolean setDown(Passage passage, ActionSaid action) {
+        return action.action().equals("fruit-set")
+                && action.form() != null
+                && passage.word(action.lastWord()).equals("set")
+                && Set.of("it", "them", "the", "my", "our", "up", "out", "off", "aside", "to", "down", "about", "all")
+                        .contains(passage.word(action.lastWord() + 1));
     }
 
     /** "Pulled nettles out of the path", "dug up couch grass" is weeding. */

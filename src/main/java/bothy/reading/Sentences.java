@@ -36,6 +36,7 @@ final class Sentences {
     private final Asking asking;
     private final Questions questions;
     private final Inquiries inquiries;
+    private final TwoQuestions twoQuestions;
     private final Signs signs;
     private final Settings settings;
     private final KindOf kinds;
@@ -57,6 +58,7 @@ final class Sentences {
         this.asking = new Asking(grammar.cropNames());
         this.questions = questions;
         this.inquiries = new Inquiries(questions);
+        this.twoQuestions = new TwoQuestions(inquiries);
         this.signs = signs;
         this.settings = settings;
         this.kinds = kinds;
@@ -84,7 +86,8 @@ final class Sentences {
                 Inquiry inquiry = frost
                         ? FrostToCome.asked(inquiries.of(passage, sentence, begins))
                         : inquiries.of(passage, sentence, begins);
-                asked.add(inquiry);
+                List<Inquiry> two = frost ? List.of() : twoQuestions.in(passage, sentence, begins);
+                asked.addAll(two.isEmpty() ? List.of(inquiry) : two);
                 troubles = InQuestion.seen(passage, troubles, inquiry, begins);
             }
             for (Found<String> trouble : troubles) {
@@ -101,6 +104,7 @@ final class Sentences {
             List<Clause> more = bare ? clauses.goingOn(passage, sentence, said) : own;
             said.addAll(bare && more.isEmpty() ? Weighed.picked(passage, sentence) : more);
         }
+        said.removeIf(clause -> !seen.isEmpty() && besideTrouble(whole, clause));
         return new Gathered(
                 statements.told(passage, said),
                 Stream.concat(toCome.stream(), statements.plans(passage, said).stream())
@@ -108,6 +112,19 @@ final class Sentences {
                 asked,
                 seen.stream().distinct().toList(),
                 set);
+    }
+
+    /** "Stems thin and brown at the base. Compost very wet.": a circumstance of the trouble; who looked says so. */
+    private static boolean besideTrouble(Passage passage, Clause clause) {
+        boolean soil = clause.action().action().equals("soil-checked")
+                && clause.crops().isEmpty();
+        for (int at = clause.sentence()[0]; soil && at < clause.sentence()[1]; at++) {
+            if (Set.of("checked", "felt", "feel", "finger", "poked", "dug", "stuck", "tested", "soil", "looked")
+                    .contains(passage.word(at))) {
+                return false;
+            }
+        }
+        return soil;
     }
 
     private List<Found<String>> seenIn(Passage passage, int[] sentence) {

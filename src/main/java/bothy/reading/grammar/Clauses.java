@@ -178,11 +178,12 @@ public final class Clauses {
         if (last == null || !action.action().equals("soil-checked")) {
             return false;
         }
-        boolean soil = false;
+        boolean looked = false;
         for (int at = last[0]; at < last[1]; at++) {
-            soil |= Set.of("soil", "compost", "finger", "earth").contains(passage.word(at));
+            looked |= Set.of("checked", "felt", "poked", "finger", "tested", "feel")
+                    .contains(passage.word(at));
         }
-        return soil
+        return looked
                 && Passage.within(passage.crops(), last[0], last[1]).size() == 1
                 && Passage.within(passage.actions(), last[0], last[1]).isEmpty();
     }

@@ -24,6 +24,7 @@ public final class CropNames {
     private final Set<String> fruiting;
     private final Set<String> beside;
     private final Set<String> hung;
+    private final Set<String> dug;
     private final Set<String> things;
     private final Set<String> ordinary;
 
@@ -68,6 +69,7 @@ public final class CropNames {
         fruiting = Set.copyOf(words.list("crops", "/fruiting"));
         beside = Set.copyOf(words.list("crops", "/beside"));
         hung = Set.copyOf(words.list("crops", "/hung"));
+        dug = Set.copyOf(words.list("crops", "/dug"));
     }
 
     private void add(List<String> names, Name name) {
@@ -106,6 +108,11 @@ public final class CropNames {
     /** Whether the crop is strung up to keep. */
     public boolean hung(String crop) {
         return hung.contains(crop);
+    }
+
+    /** Whether the crop is dug up or lifted to be had. */
+    public boolean dug(String crop) {
+        return dug.contains(crop);
     }
 
     /** What to call a crop in a question. */

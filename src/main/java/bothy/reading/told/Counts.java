@@ -221,7 +221,7 @@ final class Counts {
                                     "first", "second", "third", "next", "another")
                             .contains(last);
             boolean unit = notCounts.contains(next)
-                    || Set.of("per", "each", "every", "by", "to").contains(next)
+                    || Set.of("per", "each", "every", "by", "to").contains(next) && !last.equals("other")
                     || Set.of("each", "per", "a").contains(passage.word(number.end() + 1)) && counted.contains(next)
                     || Set.of("by", "bar", "but", "except", "off", "from").contains(last)
                     || !(last.equals("is") && next.equals("of"))
@@ -262,6 +262,8 @@ final class Counts {
                 || bracketed
                 || between
                 || last.equals("all") && !notCounts.contains(next)
+                || Set.of("first", "other", "last").contains(last)
+                        && Set.of("and", "to", ",", "").contains(next)
                 || counted.contains(next)
                 || Set.of("of", "out", "more", "so", "are", "have", "up", "in", "into", "on")
                         .contains(next)

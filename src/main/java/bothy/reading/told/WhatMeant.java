@@ -119,6 +119,9 @@ final class WhatMeant {
             if (what == What.SUPPORTED && hungUp(passage, clause, crop)) {
                 return What.STORED;
             }
+            if (what == What.HARVESTED && gotOut(passage, clause) && !(crop != null && cropNames.dug(crop.crop()))) {
+                return What.PLANTED_OUT;
+            }
             if (what == What.HARVESTED && Around.byAnimal(passage, clause)) {
                 return What.DIED;
             }
@@ -131,6 +134,13 @@ final class WhatMeant {
             return what == What.PLANTED_OUT ? seed ? What.SOWN : transplanted(passage, clause) : what;
         }
         return planted(passage, clause, crop);
+    }
+
+    /** "Got the garlic out" lifts it; "got the tomatoes out" plants them. */
+    private static boolean gotOut(Passage passage, Clause clause) {
+        return passage.word(clause.action().lastWord()).equals("out")
+                && Set.of("got", "get", "getting")
+                        .contains(passage.word(clause.action().words().nextSetBit(0)));
     }
 
     /** "Sprinkled some rocket seed", "put 5 squash seeds in the propagator". */

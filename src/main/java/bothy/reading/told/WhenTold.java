@@ -124,6 +124,11 @@ final class WhenTold {
     }
 
     private static DaySaid nearest(List<DaySaid> days, Clause clause) {
+        int verb = clause.action().words().nextSetBit(0);
+        DaySaid heading = days.get(0);
+        if (days.size() > 1 && heading.end() == verb && heading.start() - clause.from() <= 1) {
+            return heading; // "15th moved the aubergines, today 28 °C in there".
+        }
         return days.stream()
                 .filter(day -> day.start() >= clause.action().start())
                 .findFirst()
