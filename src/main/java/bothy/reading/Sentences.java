@@ -4,6 +4,7 @@ import bothy.garden.Doubt;
 import bothy.garden.Heard;
 import bothy.garden.Inquiry;
 import bothy.garden.Plan;
+import bothy.garden.Question;
 import bothy.garden.SettingChange;
 import bothy.garden.SignSeen;
 import bothy.garden.Statement;
@@ -74,8 +75,13 @@ final class Sentences {
         for (int[] sentence : whole.sentences()) {
             List<Found<String>> troubles = withoutSoil(passage, seenIn(passage, sentence));
             List<SettingChange> told = settings.in(passage, sentence);
+            if (mark(passage, sentence)
+                    && told.stream().allMatch(one -> one.setting().equals("soil"))) {
+                told = List.of(); // "Which is less trouble on clay?"
+            }
             passage = without(passage, sentence, troubles, !told.isEmpty());
             int begins = questions.begins(passage, sentence);
+            boolean safety = false;
             boolean frost = told.isEmpty() && FrostToCome.in(passage, sentence);
             if (frost) {
                 passage = FrostToCome.unwritten(passage, sentence);
@@ -88,6 +94,7 @@ final class Sentences {
                         : inquiries.of(passage, sentence, begins);
                 List<Inquiry> two = frost ? List.of() : twoQuestions.in(passage, sentence, begins);
                 asked.addAll(two.isEmpty() ? List.of(inquiry) : two);
+                safety = inquiry.question() == Question.SAFE;
                 troubles = InQuestion.seen(passage, troubles, inquiry, begins);
             }
             for (Found<String> trouble : troubles) {
@@ -99,6 +106,11 @@ final class Sentences {
             if (begins >= 0) {
                 // "Sow carrots how deep" orders nothing.
                 own.removeIf(clause -> clause.mood() == Mood.UNCLEAR);
+            }
+            if (safety) {
+                // "The toddler just ate a raw bean, is that dangerous?"
+                own.removeIf(clause -> Set.of("ate", "eaten", "eat", "swallowed", "munched")
+                        .contains(whole.word(clause.action().words().nextSetBit(0))));
             }
             boolean bare = own.isEmpty() && begins < 0 && troubles.isEmpty() && told.isEmpty();
             List<Clause> more = bare ? clauses.goingOn(passage, sentence, said) : own;
@@ -112,6 +124,10 @@ final class Sentences {
                 asked,
                 seen.stream().distinct().toList(),
                 set);
+    }
+
+    private static boolean mark(Passage passage, int[] sentence) {
+        return passage.word(sentence[1]).equals("?");
     }
 
     /** "Stems thin and brown at the base. Compost very wet.": a circumstance of the trouble; who looked says so. */

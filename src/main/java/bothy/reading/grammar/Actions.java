@@ -153,7 +153,26 @@ public final class Actions {
                     found.place().words()));
         }
         said.removeIf(one -> said.stream().anyMatch(next -> carries(one, next, tokens)));
+        for (int i = 1; i < said.size(); i++) {
+            if (shares(said.get(i - 1), said.get(i), tokens, slots)) {
+                ActionSaid one = said.get(i);
+                said.set(i, new ActionSaid(one.start(), one.end(), "fed", null, false, null, one.words()));
+            }
+        }
         return said;
+    }
+
+    /** "2 pints of comfrey tea to the peas, 4 pints to the tomatoes": the same feed. */
+    private static boolean shares(ActionSaid before, ActionSaid one, List<Token> tokens, Phrase.Slots slots) {
+        boolean bare = one.action().equals("watered")
+                && one.form() == null
+                && tokens.subList(one.start(), one.lastWord() + 1).stream()
+                        .noneMatch(token -> token.word().startsWith("water"));
+        return bare
+                && before.action().equals("fed")
+                && before.end() <= one.start()
+                && tokens.subList(before.lastWord(), one.start()).stream().noneMatch(Token::endsSentence)
+                && (slots.end("n", one.start()) > 0 || tokens.get(one.start()).is("a"));
     }
 
     /** "Given 3 litres liquid feed to the leeks": what was given is the feed, not water. */

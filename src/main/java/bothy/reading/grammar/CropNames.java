@@ -183,6 +183,13 @@ public final class CropNames {
                     || strange && (growing(name, plantings) || Company.pointedOut(tokens, name.start()));
         }
         String crop = name.meaning().crops().get(0);
+        boolean variety = beside.contains(tokens.get(name.start()).word())
+                && found.stream()
+                        .anyMatch(other -> other.meaning().variety()
+                                && other.meaning().crops().contains(crop));
+        if (variety) {
+            return true; // "Canes for the runners, then sowed 32 scarlet emperor".
+        }
         boolean grown = plantings.stream().anyMatch(planting -> planting.crop().equals(crop));
         boolean named = found.stream().anyMatch(other -> !other.meaning().careful());
         if (named && !grown) {

@@ -91,6 +91,12 @@ final class DirectObjects {
     private static final Set<String> NOTHING =
             Set.of("nowt", "nothing", "none", "zilch", "nada", "zip", "zero", "sign", "joy", "peep", "sausage");
 
+    /** Past forms that do not end in "ed". */
+    private static final Set<String> OTHER_VERBS = Set.of(
+            "put", "gave", "made", "took", "ran", "went", "bought", "had", "built", "paid", "rang", "met", "saw",
+            "found", "left", "lost", "swept", "sent", "told", "held", "hung", "threw", "caught", "brought", "bent",
+            "kept", "lent");
+
     private static final int REACH = 5;
 
     private DirectObjects() {}
@@ -101,6 +107,9 @@ final class DirectObjects {
         if (meant.isEmpty()) {
             return meant;
         }
+        meant = meant.stream()
+                .filter(crop -> !ofAnotherVerb(passage, action, crop))
+                .toList();
         meant = meant.stream()
                 .filter(crop -> !beneficiary(passage, action, crop))
                 .toList();
@@ -147,6 +156,29 @@ final class DirectObjects {
             }
             if (!SMALL.contains(word)) {
                 return false;
+            }
+        }
+        return false;
+    }
+
+    /** "Fed the peppers, and sorted a tray of lettuce out": a verb that is none of ours has the crop after it. */
+    private static boolean ofAnotherVerb(Passage passage, ActionSaid action, CropSaid crop) {
+        for (int at = action.lastWord() + 2; at < crop.start() - 2; at++) {
+            boolean joint = Set.of(",", "and", "then", "but", "-", "so").contains(passage.word(at));
+            int verb =
+                    Set.of("i", "we", "also", "then", "just", "and").contains(passage.word(at + 1)) ? at + 2 : at + 1;
+            String word = passage.word(verb);
+            boolean past = word.length() > 4 && word.endsWith("ed") || OTHER_VERBS.contains(word);
+            boolean object =
+                    Set.of("a", "an", "the", "my", "our", "some", "another", "them", "it", "off", "in", "out", "up")
+                                    .contains(passage.word(verb + 1))
+                            || passage.end("n", verb + 1) > 0;
+            if (joint
+                    && past
+                    && object
+                    && verb < crop.start() - 1
+                    && !passage.cropAt(verb).isPresent()) {
+                return true;
             }
         }
         return false;

@@ -80,11 +80,15 @@ public final class Quantities {
         for (PhraseBook.Found<Unit> unit : named.values()) {
             if (!used.contains(unit.start()) && oneOf(tokens, unit)) {
                 double part = Numbers.partAfter(tokens, unit.end());
-                Quantity one = quantity(Math.max(0, unit.start() - 1), unit, 1 + part, units);
+                Quantity one = quantity(led(tokens, unit.start()), unit, 1 + part, units);
                 quantities.add(part == 0 ? one : one.spanning(one.start(), one.end() + 3));
             }
         }
         return quantities;
+    }
+
+    private static int led(List<Token> tokens, int unit) {
+        return unit == 0 || tokens.get(unit - 1).endsSentence() ? unit : unit - 1;
     }
 
     /** "2 x 10 litre cans", "two 10 litre cans": how many times the quantity, {@code null} when once. */
@@ -112,10 +116,10 @@ public final class Quantities {
 
     /** "a kilo", "an ounce". */
     private static boolean oneOf(List<Token> tokens, PhraseBook.Found<Unit> unit) {
-        if (unit.start() == 0) {
-            return tokens.get(0).word().length() > 2
+        if (unit.start() == 0 || tokens.get(unit.start() - 1).endsSentence()) {
+            return tokens.get(unit.start()).word().length() > 2
                     && unit.end() < tokens.size()
-                    && tokens.get(unit.end()).is("of");
+                    && (tokens.get(unit.end()).is("of") || Numbers.partAfter(tokens, unit.end()) > 0);
         }
         Token before = tokens.get(unit.start() - 1);
         boolean longEnough = tokens.get(unit.start()).word().length() > 2;

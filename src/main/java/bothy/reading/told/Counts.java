@@ -154,6 +154,23 @@ final class Counts {
         return past && (passage.word(at + 1).equals("(") || passage.word(at + 2).equals("("));
     }
 
+    /** "Planted out the leeks yesterday, forty of them": over the day to the number. */
+    private static int ofThem(Passage passage, int at) {
+        int after = passage.days().stream()
+                .filter(day -> day.start() == at)
+                .mapToInt(day -> day.end())
+                .findFirst()
+                .orElse(at);
+        int number = passage.word(after).equals(",") ? after + 1 : after;
+        int end = passage.end("n", number);
+        return after > at
+                        && end > 0
+                        && passage.word(end).equals("of")
+                        && passage.word(end + 1).equals("them")
+                ? number
+                : at;
+    }
+
     /** "tomatoes x 6", "toms (6)", "beans - 12", "lettuce, 6 of them", "lettuce 12". */
     private Integer after(Passage passage, List<NumberSaid> numbers, CropSaid crop) {
         int at = crop.end();
@@ -162,7 +179,7 @@ final class Counts {
                         .contains(passage.word(at))) {
             at++;
         }
-        int start = at;
+        int start = ofThem(passage, at);
         NumberSaid number = numbers.stream()
                 .filter(told -> told.start() == start)
                 .findFirst()

@@ -26,7 +26,10 @@ final class Repeats {
                                 && Objects.equals(
                                         other.event().crop(), one.event().crop())));
         // "Out for the day to harden off, brought them in at four": that is what hardening off is.
-        kept.removeIf(one -> one.event().what() == What.MOVED
+        kept.removeIf(one -> (one.event().what() == What.MOVED
+                        || one.event().what() == What.HARVESTED
+                                && one.event().count() == null
+                                && one.event().amount() == null)
                 && kept.stream()
                         .anyMatch(other -> other.event().what() == What.HARDENING_STARTED
                                 && Objects.equals(

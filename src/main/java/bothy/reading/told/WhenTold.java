@@ -45,6 +45,15 @@ final class WhenTold {
         if (leading != null && heads(passage, leading, clause.sentence()[0])) {
             return leading;
         }
+        DaySaid before = sentence.stream()
+                .filter(day -> day.end() <= clause.from())
+                .reduce((first, second) -> second)
+                .orElse(null);
+        if (before != null
+                && then(passage, clause)
+                && !before.past().isAfter(passage.situation().today())) {
+            return before;
+        }
         DaySaid last = sentence.isEmpty() ? null : sentence.get(sentence.size() - 1);
         if (last != null
                 && last.start() > clause.to()
@@ -59,6 +68,17 @@ final class WhenTold {
             return earlier;
         }
         return heading(passage, clause.sentence()[0]);
+    }
+
+    /** "Put up canes on Sunday, then sowed the beans": one after the other on one day. */
+    private static boolean then(Passage passage, Clause clause) {
+        int verb = clause.action().words().nextSetBit(0);
+        for (int at = Math.max(clause.sentence()[0], clause.from() - 1); at < verb; at++) {
+            if (passage.word(at).equals("then") && verb - at <= 3) {
+                return clause.action().form() == Form.PAST;
+            }
+        }
+        return false;
     }
 
     /** "Saturday: sowed peas. Fed the toms.", "18/5 plot 14. Leeks dibbed in.": the day at the head of a sentence before. */
