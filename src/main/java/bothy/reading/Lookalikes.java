@@ -52,6 +52,7 @@ final class Lookalikes {
             "sauce",
             "chickens");
     private static final int SHOP_REACH = 9;
+    private static final int PLANTS_REACH = 6;
     private static final Set<String> SHOPS = Set.of(
             "centre",
             "center",
@@ -197,7 +198,42 @@ final class Lookalikes {
             shop |= SHOPS.contains(passage.word(at))
                     && Set.of("at", "from", "in", "garden", "the", "local", "a").contains(passage.word(at - 1));
         }
-        return picked || shop;
+        return picked || shop || plants(passage, action);
+    }
+
+    /** "Got some courgette plants off our kid", "had six tomato plugs from a neighbour": what is still to grow. */
+    private static boolean plants(Passage passage, ActionSaid action) {
+        boolean had = Set.of("got", "had", "have", "took", "get", "picked", "collected")
+                .contains(passage.word(action.start()));
+        return had
+                && passage.crops().stream()
+                        .anyMatch(crop -> crop.start() > action.start()
+                                && crop.start() - action.start() <= PLANTS_REACH
+                                && Set.of(
+                                                "plants",
+                                                "plant",
+                                                "plugs",
+                                                "seedlings",
+                                                "starts",
+                                                "plug",
+                                                "plantlets",
+                                                "transplants",
+                                                "slips")
+                                        .contains(passage.word(crop.end()))
+                                && Set.of(
+                                                "off",
+                                                "from",
+                                                "at",
+                                                "",
+                                                ",",
+                                                ".",
+                                                "given",
+                                                "free",
+                                                "cheap",
+                                                "today",
+                                                "yesterday")
+                                        .contains(passage.word(crop.end()
+                                                + (passage.word(crop.end()).equals("plug") ? 2 : 1))));
     }
 
     /** "Then had a cup of tea myself" waters nobody else. */

@@ -203,7 +203,17 @@ final class Sentences {
     private static boolean plantingHole(Passage passage, Found<String> trouble) {
         boolean made = trouble.place().words().stream()
                 .anyMatch(at -> passage.word(at).startsWith("hole")
-                        && Set.of("dibber", "planting", "dibbed", "deep", "inch", "their")
+                        && Set.of(
+                                        "dibber",
+                                        "planting",
+                                        "dibbed",
+                                        "made",
+                                        "make",
+                                        "poked",
+                                        "dug",
+                                        "deep",
+                                        "inch",
+                                        "their")
                                 .contains(passage.word(at - 1)));
         return trouble.meaning().equals("holes-in-leaves")
                 && (made
