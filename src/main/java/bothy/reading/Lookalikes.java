@@ -2,6 +2,7 @@ package bothy.reading;
 
 import bothy.reading.said.ActionSaid;
 import bothy.reading.said.Passage;
+import bothy.reading.text.Conjugation.Form;
 import java.util.Set;
 
 /** Doings in the words of another: "dug the ground over" gathers nothing, "went in the salad" plants nothing. */
@@ -87,6 +88,9 @@ final class Lookalikes {
             "leaves",
             "suckers",
             "sideshoots",
+            "cuttings",
+            "label",
+            "labels",
             "flowers",
             "caterpillars",
             "slugs",
@@ -140,7 +144,8 @@ final class Lookalikes {
                 || bought(passage, action)
                 || drunk(passage, action)
                 || grown(passage, action)
-                || setDown(passage, action);
+                || setDown(passage, action)
+                || trimmedWeight(passage, action);
     }
 
     /** "Covered in scabs" is no cover. */
@@ -271,6 +276,13 @@ final class Lookalikes {
                 && passage.word(action.lastWord()).equals("set")
                 && Set.of("it", "them", "the", "my", "our", "up", "out", "off", "aside", "to", "down", "about", "all")
                         .contains(passage.word(action.lastWord() + 1));
+    }
+
+    /** "1.8 kg trimmed" tells what was weighed. */
+    private static boolean trimmedWeight(Passage passage, ActionSaid action) {
+        return action.action().equals("note")
+                && action.form() == Form.PAST
+                && passage.quantities().stream().anyMatch(quantity -> quantity.end() == action.start());
     }
 
     /** "Pulled nettles out of the path", "dug up couch grass" is weeding. */

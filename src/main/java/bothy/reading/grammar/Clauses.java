@@ -156,7 +156,10 @@ public final class Clauses {
         if (last == null || !opens || last.mood() != Mood.DONE || last.action().state() || measured(last.action())) {
             return List.of();
         }
-        return List.of(new Clause(last.action(), sentence[0], sentence[1], sentence, crops, Mood.DONE, -1));
+        List<CropSaid> meant = DirectObjects.of(passage, last.action(), crops);
+        return meant.isEmpty() || !GoingOnList.only(passage, sentence)
+                ? List.of()
+                : List.of(new Clause(last.action(), sentence[0], sentence[1], sentence, meant, Mood.DONE, -1));
     }
 
     /** "Put some peas to soak and sowed them today": "them" are the peas. */

@@ -103,7 +103,33 @@ final class Company {
     static boolean ledByNumber(List<Token> tokens, int at) {
         return at > 0
                 && (tokens.get(at - 1).sort() == Token.Sort.NUMBER
-                        || Set.of("my", "our", "me", "of", "dozen", "doz", "hundred")
+                        || Set.of(
+                                        "my",
+                                        "our",
+                                        "me",
+                                        "of",
+                                        "dozen",
+                                        "doz",
+                                        "hundred",
+                                        "two",
+                                        "three",
+                                        "four",
+                                        "five",
+                                        "six",
+                                        "seven",
+                                        "eight",
+                                        "nine",
+                                        "ten",
+                                        "twelve",
+                                        "fifteen",
+                                        "sixteen",
+                                        "eighteen",
+                                        "twenty",
+                                        "thirty",
+                                        "forty",
+                                        "fifty",
+                                        "sixty",
+                                        "ninety")
                                 .contains(tokens.get(at - 1).word()));
     }
 }

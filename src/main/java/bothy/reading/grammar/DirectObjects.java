@@ -63,6 +63,11 @@ final class DirectObjects {
             "young",
             "tall",
             "existing",
+            "early",
+            "late",
+            "spent",
+            "autumn",
+            "spring",
             "other",
             "both",
             "all");

@@ -93,7 +93,7 @@ public final class Moods {
      * @param sentence the whole sentence's stretch
      */
     public Mood of(ActionSaid action, Passage passage, int begin, int to, int[] sentence) {
-        int from = afterReport(passage, begin, action.words().nextSetBit(0));
+        int from = afterBut(passage, afterReport(passage, begin, action.words().nextSetBit(0)), action);
         if (has("sarcasm", passage, 0, passage.size()) || told(passage, sentence, action)) {
             return Mood.NOT_OURS;
         }
@@ -110,6 +110,18 @@ public final class Moods {
     private boolean listed(Passage passage, int[] sentence) {
         return books.get("listing").all(passage.tokens(), sentence[0], sentence[1], passage).stream()
                 .anyMatch(found -> found.start() - sentence[0] <= 2);
+    }
+
+    /** "Should have got them in, but they are up": what stands before a "but" reaches no further. */
+    private static int afterBut(Passage passage, int from, ActionSaid action) {
+        for (int at = action.words().nextSetBit(0) - 1; at > from; at--) {
+            if (passage.word(at).equals("but")
+                    && !passage.word(at - 1).equals("nothing")
+                    && !passage.word(at - 1).equals("all")) {
+                return at + 1;
+            }
+        }
+        return from;
     }
 
     /** "I should like to record that" only opens what is told; where it ends, or where the clause starts when nothing opens it. */
@@ -250,6 +262,15 @@ public final class Moods {
 
     private boolean others(Passage passage, int from, ActionSaid action) {
         int verb = action.words().nextSetBit(0);
+        int near = verb - 1;
+        while (near > from
+                && Set.of("was", "were", "have", "had", "just", "been", "also", "then", "am")
+                        .contains(passage.word(near))) {
+            near--;
+        }
+        if (Set.of("i", "we").contains(passage.word(near))) {
+            return false; // "The man came about the meter while I was tying in the tomatoes."
+        }
         boolean another = from < verb
                 && books.get("others").all(passage.tokens(), from, verb, passage).stream()
                         .anyMatch(found -> !addressed(passage, found) && !comeFrom(passage, found));

@@ -155,7 +155,8 @@ final class Counts {
     }
 
     /** "Planted out the leeks yesterday, forty of them": over the day to the number. */
-    private static int ofThem(Passage passage, int at) {
+    private static int ofThem(Passage passage, int crop) {
+        int at = passage.word(crop).equals("on") ? crop + 1 : crop;
         int after = passage.days().stream()
                 .filter(day -> day.start() == at)
                 .mapToInt(day -> day.end())
@@ -163,12 +164,10 @@ final class Counts {
                 .orElse(at);
         int number = passage.word(after).equals(",") ? after + 1 : after;
         int end = passage.end("n", number);
-        return after > at
-                        && end > 0
-                        && passage.word(end).equals("of")
-                        && passage.word(end + 1).equals("them")
-                ? number
-                : at;
+        boolean them = passage.word(end).equals("of") && passage.word(end + 1).equals("them")
+                || number > after
+                        && Set.of("odd", "altogether", "in", ".", "", "!").contains(passage.word(end));
+        return after > at && end > 0 && them ? number : crop;
     }
 
     /** "tomatoes x 6", "toms (6)", "beans - 12", "lettuce, 6 of them", "lettuce 12". */
@@ -188,17 +187,20 @@ final class Counts {
                 || passage.crops().stream()
                         .anyMatch(next -> next.start() > number.start()
                                 && next.start() - number.end() <= 2
-                                && !Set.of(",", "and", "plus").contains(passage.word(number.end()))
+                                && !Set.of(",", "and", "plus", "(").contains(passage.word(number.end()))
                                 && !(counted.contains(passage.word(number.end()))
                                         && Set.of(",", "and", "plus").contains(passage.word(number.end() + 1))))) {
             return null;
         }
         String next = passage.word(number.end());
-        boolean closes = number.end() >= passage.size()
+        boolean closes = counted.contains(passage.word(number.end() + 1))
+                        && passage.word(number.end() + 1).equals("ones")
+                || number.end() >= passage.size()
                 || passage.tokens().get(number.end()).mark()
                 || counted.contains(next)
                 || Set.of(
                                 "of",
+                                "odd",
                                 "in",
                                 "and",
                                 "up",
@@ -276,6 +278,7 @@ final class Counts {
         boolean between = last.equals(",")
                 && Set.of(",", "survived", "made", "took", "left", "lived").contains(next);
         return atVerb
+                || passage.word(number.end() + 1).equals("ones")
                 || bracketed
                 || between
                 || last.equals("all") && !notCounts.contains(next)

@@ -51,6 +51,12 @@ final class Cropless {
                 .contains(what)) {
             event = Particulars.withPlace(event, passage, clause, null);
         }
+        if (what == What.EMERGED && standsUp(passage, clause)) {
+            return List.of();
+        }
+        if (what == What.DIED && packet(passage, clause)) {
+            return List.of();
+        }
         boolean onlyThings = Passage.within(passage.crops(), clause.from(), clause.to()).stream()
                 .anyMatch(CropSaid::thing);
         if (onlyThings
@@ -91,6 +97,40 @@ final class Cropless {
         return strange != null
                 ? List.of(strange)
                 : new Unnamed(passage, clause, before).meant(Told.of(event, from, to), names(passage, clause, ALL));
+    }
+
+    /** "The seed was two years old so I binned it". */
+    private static boolean packet(Passage passage, Clause clause) {
+        int verb = clause.action().words().nextSetBit(0);
+        boolean thrown = Set.of(
+                        "binned", "bin", "threw", "chucked", "composted", "cleared", "thrown", "burned", "burnt")
+                .contains(passage.word(verb));
+        if (thrown && passage.seeds().stream().anyMatch(seed -> seed.at() <= verb && verb - seed.at() <= 10)) {
+            return true;
+        }
+        for (int at = Math.max(clause.sentence()[0], verb - 10); thrown && at < verb; at++) {
+            if (Set.of("seed", "packet", "packets", "compost", "label", "labels", "pot", "tray")
+                    .contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "Shading's up", "the new fence is up": what stands before the "up" is no plant. */
+    private static boolean standsUp(Passage passage, Clause clause) {
+        int at = clause.action().start() - 1;
+        while (at >= clause.sentence()[0]
+                && Set.of("all", "now", "just", "finally", "is", "are", "'s", "also", "both")
+                        .contains(passage.word(at))) {
+            at--;
+        }
+        return clause.action().state()
+                && at >= clause.sentence()[0]
+                && passage.tokens().get(at).aWord()
+                && !Subject.plantOrGrower(passage.word(at))
+                && Set.of("up", "through", "showing")
+                        .contains(passage.word(clause.action().lastWord()));
     }
 
     /** Whether a clause says one of some words. */

@@ -27,8 +27,10 @@ final class WhenTold {
     /** The day told for a clause: in it, at the head or the end of its sentence, or at the head of the message; else {@code null}. */
     static DaySaid said(Passage passage, Clause clause) {
         List<DaySaid> own = Passage.within(passage.days(), clause.from(), clause.to()).stream()
-                .filter(day ->
-                        !clause.inRelative(day.start()) && !toCome(passage, clause, day) && !forecast(passage, day))
+                .filter(day -> !clause.inRelative(day.start())
+                        && !toCome(passage, clause, day)
+                        && !forecast(passage, day)
+                        && !Set.of("till", "until", "til").contains(passage.word(day.start() - 1)))
                 .toList();
         if (!own.isEmpty()) {
             // "Don't know when exactly, early April-ish": who says so is to be asked.
