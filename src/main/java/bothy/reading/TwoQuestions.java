@@ -23,7 +23,8 @@ final class TwoQuestions {
 
     /** Both, when each by itself asks something known and they differ; else none. */
     List<Inquiry> in(Passage passage, int[] sentence, int begins) {
-        if (!ASKING.contains(passage.word(begins)) && !INVERTED.contains(passage.word(begins))) {
+        boolean inverted = INVERTED.contains(passage.word(begins)) && SUBJECTS.contains(passage.word(begins + 1));
+        if (!ASKING.contains(passage.word(begins)) && !inverted) {
             return List.of();
         }
         for (int at = begins + 1; at < sentence[1] - 2; at++) {

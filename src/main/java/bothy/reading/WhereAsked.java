@@ -116,6 +116,7 @@ final class WhereAsked {
         return switch (passage.word(cue.start())) {
             case "when", "enough", "worth", "too" -> false;
             case "ought" -> !next.equals("to");
+            case "am" -> next.equals("i");
             case "can" ->
                 SUBJECTS.contains(next)
                         || passage.end("crop", cue.start() + 1) > 0

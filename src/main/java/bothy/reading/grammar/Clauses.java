@@ -87,7 +87,10 @@ public final class Clauses {
     /** "First courgette picked! 300 g". */
     private static boolean weighing(Passage passage, int[] sentence, Clause last) {
         return last.action().action().equals("harvested")
-                && sentence[1] - sentence[0] <= 4
+                && (sentence[1] - sentence[0] <= 4
+                        || passage.quantities().stream().anyMatch(quantity -> quantity.start() == sentence[0])
+                                && Passage.within(passage.actions(), sentence[0], sentence[1])
+                                        .isEmpty())
                 && Passage.within(passage.quantities(), sentence[0], sentence[1]).stream()
                         .anyMatch(quantity -> quantity.unit().equals("kg"));
     }
@@ -100,6 +103,10 @@ public final class Clauses {
         }
         int end = numbers.get(0).end();
         return end == sentence[1]
+                || Set.of(
+                                "bulbs", "plants", "ones", "heads", "tubers", "roots", "seeds", "cloves", "fruit",
+                                "pods", "cobs")
+                        .contains(passage.word(end + 1))
                 || Set.of("of", "out", "in", "so", "altogether", "seeds", "plants", "total", "up", "cells")
                         .contains(passage.word(end));
     }

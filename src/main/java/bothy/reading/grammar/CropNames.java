@@ -156,7 +156,9 @@ public final class CropNames {
         if (!name.meaning().careful()) {
             return true;
         }
-        if (Company.eaten(tokens, name.start())) {
+        boolean person =
+                tokens.get(name.start()).is("tom") && tokens.get(name.start()).capital();
+        if (person || Company.eaten(tokens, name.start())) {
             return false;
         }
         if (tokens.get(name.start()).is("salad") && Company.grownOrGathered(tokens, name.start())) {

@@ -49,6 +49,10 @@ public final class Moods {
             "dinnertime",
             "nightfall");
 
+    /** What they deny stands right behind them: "stopped watering", "nearly picked". */
+    private static final Set<String> STOPPING =
+            Set.of("stopped", "stop", "skipped", "missed", "avoid", "avoided", "almost", "nearly", "practically");
+
     private static final Set<String> PLAIN_TOO = Set.of("come", "put", "set", "cut", "run", "spread", "burst");
 
     private final Map<String, PhraseBook<String>> books = new HashMap<>();
@@ -115,6 +119,10 @@ public final class Moods {
     /** "Should have got them in, but they are up": what stands before a "but" reaches no further. */
     private static int afterBut(Passage passage, int from, ActionSaid action) {
         for (int at = action.words().nextSetBit(0) - 1; at > from; at--) {
+            boolean so = passage.word(at).equals("so") && Set.of("i", "we").contains(passage.word(at + 1));
+            if (so) {
+                return at + 1;
+            }
             if (passage.word(at).equals("but")
                     && !passage.word(at - 1).equals("nothing")
                     && !passage.word(at - 1).equals("all")) {
@@ -150,8 +158,12 @@ public final class Moods {
                         && awaited(passage, from, verb, passage.size()))) {
             return Mood.NOT_OURS;
         }
-        boolean negated =
-                has("negation", passage, afterComma(passage, from, verb), verb) || negatedWithin(action, passage);
+        int near = afterComma(passage, from, verb);
+        boolean negated = near < verb
+                        && books.get("negation").all(passage.tokens(), near, verb, passage).stream()
+                                .anyMatch(found -> !counted(passage, found)
+                                        && !(STOPPING.contains(passage.word(found.start())) && verb - found.end() > 2))
+                || negatedWithin(action, passage);
         boolean anyway = endsWith("done-anyway", passage, from, verb);
         boolean inTime = Set.of("nearly", "almost").contains(passage.word(verb - 3))
                 && passage.word(verb - 2).equals("forgot");

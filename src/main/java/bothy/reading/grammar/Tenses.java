@@ -78,6 +78,9 @@ final class Tenses {
                         : Mood.DONE;
             case ING ->
                 anyway
+                                || before.equals("from")
+                                        && Set.of("in", "back", "home", "inside", "up", "over")
+                                                .contains(passage.word(verb - 2))
                                 || happens(action)
                                 || opening(passage, verb)
                                 || BEFORE_ING.contains(before)

@@ -44,6 +44,10 @@ final class Counts {
         if (each != null) {
             return each;
         }
+        Integer trays = Listed.perTray(passage, numbers);
+        if (trays != null && clause.crops().size() == 1) {
+            return trays;
+        }
         Integer before = before(passage, numbers, crop, clause.action().action());
         if (before != null) {
             return before;

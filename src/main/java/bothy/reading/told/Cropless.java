@@ -57,6 +57,14 @@ final class Cropless {
         if (what == What.DIED && packet(passage, clause)) {
             return List.of();
         }
+        boolean trench = Set.of(What.WATERED, What.FED).contains(what)
+                && names(
+                        passage,
+                        clause,
+                        Set.of("trench", "trenches", "lawn", "hanging", "baskets", "hedge", "compost"));
+        if (trench) {
+            return List.of();
+        }
         boolean onlyThings = Passage.within(passage.crops(), clause.from(), clause.to()).stream()
                 .anyMatch(CropSaid::thing);
         if (onlyThings
@@ -64,7 +72,10 @@ final class Cropless {
                         .contains(what)) {
             return List.of();
         }
-        boolean dug = what == What.HARVESTED
+        boolean dug = (what == What.HARVESTED
+                        || what == What.DIED
+                                && passage.word(clause.action().words().nextSetBit(0))
+                                        .equals("lost"))
                 && event.count() == null
                 && before.isEmpty()
                 && !names(

@@ -80,7 +80,7 @@ final class WhenTold {
                 return clause.action().form() == Form.PAST;
             }
         }
-        return false;
+        return passage.word(verb - 1).equals("and") && clause.action().form() == Form.PAST;
     }
 
     /** "Saturday: sowed peas. Fed the toms.", "18/5 plot 14. Leeks dibbed in.": the day at the head of a sentence before. */
