@@ -259,6 +259,31 @@ final class Counts {
         return null;
     }
 
+    /** A number that may count plants and was given to none, {@code null} when there is none. */
+    Integer leftOver(Passage passage, Clause clause) {
+        for (NumberSaid number : passage.counts(clause.from(), clause.to())) {
+            String next = passage.word(number.end());
+            String last = passage.word(number.start() - 1);
+            boolean other = notCounts.contains(next)
+                    || notCounts.contains(passage.word(number.end() + 1))
+                    || passage.word(number.start()).equals("one")
+                    || passage.actions().stream()
+                            .anyMatch(action -> action.words().get(number.start()))
+                    || clause.inRelative(number.start())
+                    || number.value() < 2
+                    || Set.of(
+                                    "by", "bar", "except", "at", "bed", "plot", "no", "number", "day", "week", "per",
+                                    "x", "zone", "plots", "beds")
+                            .contains(last)
+                    || Set.of("per", "each", "every", "by", "to", "x", "inch", "litre", "litres", "gallon")
+                            .contains(next);
+            if (!other) {
+                return whole(number.value());
+            }
+        }
+        return null;
+    }
+
     /** "In 2 rows of 15" are thirty. */
     private double rowsOf(Passage passage, List<NumberSaid> numbers, NumberSaid number) {
         boolean of =

@@ -28,6 +28,11 @@ public final class Particulars {
         return counts.of(passage, clause, crop);
     }
 
+    /** A number of a clause that may count plants and was given to none, {@code null} when there is none. */
+    Integer leftOver(Passage passage, Clause clause) {
+        return counts.leftOver(passage, clause);
+    }
+
     /** A number by itself: "potted on 6". */
     Integer loose(Passage passage, Clause clause) {
         return counts.loose(passage, clause, passage.counts(clause.from(), clause.to()));

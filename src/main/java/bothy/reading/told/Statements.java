@@ -119,6 +119,10 @@ public final class Statements {
             DaySaid day = WhenTold.said(passage, clause);
             cropless.told(passage, clause, before).forEach(one -> told.add(finished(passage, clause, one, day)));
         }
+        told.replaceAll(one -> LeftOver.dated(passage, clause, one));
+        if (told.size() == 1) {
+            told.set(0, LeftOver.asked(passage, clause, told.get(0), particulars));
+        }
         if (told.size() == 1 && told.get(0).event().what() == What.RAIN) {
             return OnAnotherDay.rains(passage, clause, told.get(0));
         }

@@ -104,7 +104,7 @@ final class WhenTold {
     }
 
     /** "Frost forecast for the weekend so I've put fleece over": the day of the frost. */
-    private static boolean forecast(Passage passage, DaySaid day) {
+    static boolean forecast(Passage passage, DaySaid day) {
         for (int at = Math.max(0, day.start() - FORECAST_REACH); at < day.start(); at++) {
             if (Set.of("forecast", "predicted", "expected", "giving", "forecasting", "promised")
                     .contains(passage.word(at))) {
