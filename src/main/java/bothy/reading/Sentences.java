@@ -15,7 +15,6 @@ import bothy.reading.said.ActionSaid;
 import bothy.reading.said.Clause;
 import bothy.reading.said.Mood;
 import bothy.reading.said.Passage;
-import bothy.reading.text.Conjugation.Form;
 import bothy.reading.text.PhraseBook.Found;
 import bothy.reading.told.Asking;
 import bothy.reading.told.Particulars;
@@ -29,9 +28,6 @@ import java.util.stream.Stream;
 
 /** Gathers what the sentences of a message tell, ask and show. */
 final class Sentences {
-    /** Doings that a sign may use the words of: "covered in greenfly", "flowers dropping". */
-    private static final Set<String> SEEN = Set.of("fruit-set", "emerged", "colour-turned", "protected", "note");
-
     private final Clauses clauses;
     private final Statements statements;
     private final Asking asking;
@@ -41,6 +37,7 @@ final class Sentences {
     private final Signs signs;
     private final Settings settings;
     private final KindOf kinds;
+    private final FrostToCome frostToCome;
 
     /** What was gathered from all sentences. */
     record Gathered(
@@ -53,7 +50,9 @@ final class Sentences {
             Signs signs,
             Settings settings,
             KindOf kinds,
+            FrostToCome frostToCome,
             Grammar grammar) {
+        this.frostToCome = frostToCome;
         this.clauses = new Clauses(moods);
         this.statements = new Statements(particulars, grammar);
         this.asking = new Asking(grammar.cropNames());
@@ -73,7 +72,7 @@ final class Sentences {
         List<Plan> toCome = new ArrayList<>();
         Passage passage = whole;
         for (int[] sentence : whole.sentences()) {
-            List<Found<String>> troubles = withoutSoil(passage, seenIn(passage, sentence));
+            List<Found<String>> troubles = TroubleOrDoing.withoutSoil(passage, seenIn(passage, sentence));
             List<SettingChange> told = settings.in(passage, sentence);
             if (mark(passage, sentence)
                     && told.stream().allMatch(one -> one.setting().equals("soil"))) {
@@ -82,20 +81,22 @@ final class Sentences {
             passage = without(passage, sentence, troubles, !told.isEmpty());
             int begins = questions.begins(passage, sentence);
             boolean safety = false;
-            boolean frost = told.isEmpty() && FrostToCome.in(passage, sentence);
+            boolean frost = told.isEmpty() && frostToCome.in(passage, sentence);
             if (frost) {
                 passage = FrostToCome.unwritten(passage, sentence);
             }
             if (frost && begins < 0) {
                 toCome.add(FrostToCome.plan(passage, sentence));
             } else if (begins >= 0 && told.isEmpty()) {
-                Inquiry inquiry = frost
-                        ? FrostToCome.asked(inquiries.of(passage, sentence, begins))
-                        : inquiries.of(passage, sentence, begins);
                 List<Inquiry> two = frost ? List.of() : twoQuestions.in(passage, sentence, begins);
-                asked.addAll(two.isEmpty() ? List.of(inquiry) : two);
-                safety = inquiry.question() == Question.SAFE;
-                troubles = InQuestion.seen(passage, troubles, inquiry, begins);
+                List<Inquiry> all = !two.isEmpty()
+                        ? two
+                        : inquiries.all(passage, sentence, begins).stream()
+                                .map(inquiry -> frost ? FrostToCome.asked(inquiry) : inquiry)
+                                .toList();
+                asked.addAll(all);
+                safety = all.get(0).question() == Question.SAFE;
+                troubles = InQuestion.seen(passage, troubles, all.get(0), begins);
             }
             for (Found<String> trouble : troubles) {
                 seen.add(signs.seen(passage, sentence, trouble));
@@ -116,7 +117,7 @@ final class Sentences {
             List<Clause> more = bare ? clauses.goingOn(passage, sentence, said) : own;
             said.addAll(bare && more.isEmpty() ? Weighed.picked(passage, sentence) : more);
         }
-        said.removeIf(clause -> !seen.isEmpty() && besideTrouble(whole, clause));
+        said.removeIf(clause -> !seen.isEmpty() && TroubleOrDoing.beside(whole, clause));
         return new Gathered(
                 statements.told(passage, said),
                 Stream.concat(toCome.stream(), statements.plans(passage, said).stream())
@@ -130,31 +131,19 @@ final class Sentences {
         return passage.word(sentence[1]).equals("?");
     }
 
-    /** "Stems thin and brown at the base. Compost very wet.": a circumstance of the trouble; who looked says so. */
-    private static boolean besideTrouble(Passage passage, Clause clause) {
-        boolean soil = clause.action().action().equals("soil-checked")
-                && clause.crops().isEmpty();
-        for (int at = clause.sentence()[0]; soil && at < clause.sentence()[1]; at++) {
-            if (Set.of("checked", "felt", "feel", "finger", "poked", "dug", "stuck", "tested", "soil", "looked")
-                    .contains(passage.word(at))) {
-                return false;
-            }
-        }
-        return soil;
-    }
-
     private List<Found<String>> seenIn(Passage passage, int[] sentence) {
         List<Found<String>> seen = signs.in(passage, sentence);
         return seen.isEmpty() ? signs.in(PartsMeant.named(passage, sentence), sentence) : seen;
     }
 
     /** What tells of trouble or of habit is no doing: "flowers dropping", "our last frost is in May". */
-    private static Passage without(Passage passage, int[] sentence, List<Found<String>> troubles, boolean setting) {
+    private Passage without(Passage passage, int[] sentence, List<Found<String>> troubles, boolean setting) {
         List<ActionSaid> kept = new ArrayList<>(passage.actions());
         kept.removeIf(action -> action.start() >= sentence[0]
                 && action.end() <= sentence[1]
                 && (setting && settled(action)
-                        || troubled(passage, action, troubles)
+                        || settings.tellsPlace(passage, action)
+                        || TroubleOrDoing.troubled(passage, action, troubles)
                         || Lookalikes.only(passage, action)));
         return passage.with(kept);
     }
@@ -171,94 +160,6 @@ final class Sentences {
 
     private static boolean settled(ActionSaid action) {
         return Set.of("frost", "soil-checked", "temperature", "moved").contains(action.action());
-    }
-
-    /** "The soil is bone dry" tells of the soil, not of trouble. */
-    private static List<Found<String>> withoutSoil(Passage passage, List<Found<String>> troubles) {
-        return troubles.stream()
-                .filter(trouble -> !plantingHole(passage, trouble) && !culprit(passage, trouble))
-                .filter(trouble -> !Set.of("underwatering", "overwatering").contains(trouble.meaning())
-                        || passage.actions().stream()
-                                .noneMatch(action -> action.action().equals("soil-checked")
-                                        && action.words()
-                                                .intersects(trouble.place().words())))
-                .toList();
-    }
-
-    /** "Six lettuces dead, slugs again": the pest only tells what killed them. */
-    private static boolean culprit(Passage passage, Found<String> trouble) {
-        boolean pest = trouble.place().words().stream()
-                .allMatch(at -> Set.of("slug", "slugs", "snail", "snails", "again", "mice", "pigeons", "the")
-                        .contains(passage.word(at)));
-        return pest
-                && passage.actions().stream()
-                        .anyMatch(action -> action.action().equals("died")
-                                && Math.min(
-                                                Math.abs(trouble.start() - action.end()),
-                                                Math.abs(action.start() - trouble.end()))
-                                        <= 3);
-    }
-
-    /** "Put the leeks into their holes". */
-    private static boolean plantingHole(Passage passage, Found<String> trouble) {
-        boolean made = trouble.place().words().stream()
-                .anyMatch(at -> passage.word(at).startsWith("hole")
-                        && Set.of(
-                                        "dibber",
-                                        "planting",
-                                        "dibbed",
-                                        "made",
-                                        "make",
-                                        "poked",
-                                        "dug",
-                                        "deep",
-                                        "inch",
-                                        "their")
-                                .contains(passage.word(at - 1)));
-        return trouble.meaning().equals("holes-in-leaves")
-                && (made
-                        || passage.actions().stream()
-                                .anyMatch(action -> action.action().equals("planted-out")
-                                        && action.words()
-                                                .intersects(trouble.place().words())));
-    }
-
-    /** What a sign's words tell is no doing; of plants that died both are true unless the sign has all the words. */
-    private static boolean troubled(Passage passage, ActionSaid action, List<Found<String>> troubles) {
-        if (!troubles.isEmpty() && action.form() == Form.PLAIN && action.words().cardinality() == 1) {
-            // "Thin brown stems": who tells of trouble gives no orders.
-            return true;
-        }
-        boolean frost = action.action().equals("frost")
-                && !Set.of("had", "got", "woke", "was").contains(passage.word(action.start()))
-                && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("frost-damage"));
-        boolean seen = SEEN.contains(action.action()) && !counted(passage, action, troubles);
-        boolean fallen = action.action().equals("flowering")
-                && troubles.stream()
-                        .anyMatch(trouble -> Set.of("flowers-dropping", "only-male-flowers", "bolting")
-                                        .contains(trouble.meaning())
-                                && action.words().intersects(trouble.place().words()));
-        boolean felled = action.action().equals("died")
-                && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("damping-off"))
-                && passage.counts(action.start(), action.end()).isEmpty()
-                && passage.word(action.lastWord()).equals("over");
-        return frost
-                || fallen
-                || felled
-                || troubles.stream()
-                        .anyMatch(trouble -> seen
-                                ? action.words().intersects(trouble.place().words())
-                                : action.words().stream()
-                                        .allMatch(trouble.place().words()::get));
-    }
-
-    /** "Only 9 of 24 came up" is patchy, and nine came up all the same. */
-    private static boolean counted(Passage passage, ActionSaid action, List<Found<String>> troubles) {
-        return action.action().equals("emerged")
-                && troubles.stream()
-                        .anyMatch(trouble -> trouble.meaning().equals("patchy-emergence")
-                                && !passage.counts(trouble.start(), trouble.end())
-                                        .isEmpty());
     }
 
     Heard heard(Passage passage, Gathered gathered) {
@@ -289,6 +190,12 @@ final class Sentences {
                 ? asked
                 : settings.nowhere(passage)
                         .map(found -> new Doubt(Doubt.About.WHICH_PLACE, Map.of("found", found), List.of(), null))
+                        .or(() -> settings.unknownPlace(passage)
+                                .filter(found -> gathered.told().isEmpty()
+                                        && gathered.asked().isEmpty()
+                                        && gathered.seen().isEmpty())
+                                .map(found ->
+                                        new Doubt(Doubt.About.UNKNOWN_PLACE, Map.of("found", found), List.of(), null)))
                         .orElse(null);
     }
 

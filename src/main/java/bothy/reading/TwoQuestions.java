@@ -29,8 +29,12 @@ final class TwoQuestions {
         }
         for (int at = begins + 1; at < sentence[1] - 2; at++) {
             if (joins(passage, at)) {
-                Inquiry first = inquiries.of(passage, new int[] {sentence[0], at}, begins);
-                Inquiry second = inquiries.of(passage, new int[] {at + 1, sentence[1]}, at + 1);
+                Inquiry first = inquiries
+                        .all(passage, new int[] {sentence[0], at}, begins)
+                        .get(0);
+                Inquiry second = inquiries
+                        .all(passage, new int[] {at + 1, sentence[1]}, at + 1)
+                        .get(0);
                 boolean known = first.question() != Question.OTHER && second.question() != Question.OTHER;
                 if (known && first.question() != second.question()) {
                     return List.of(first, second);

@@ -28,6 +28,7 @@ final class Repeats {
                         .anyMatch(other -> other.event().what() == What.STORED
                                 && Objects.equals(
                                         other.event().crop(), one.event().crop())));
+        oneRain(kept);
         // "Took 4 beans out of the porch and put them in the ground" is one doing.
         List<Told> put = kept.stream()
                 .filter(one ->
@@ -107,6 +108,30 @@ final class Repeats {
             }
         }
         return -1;
+    }
+
+    /** "Heavy rain last night, 18 mm in the gauge": the amount is of the rain that has the day. */
+    private static void oneRain(List<Told> kept) {
+        for (Told dated : List.copyOf(kept)) {
+            for (Told measured : List.copyOf(kept)) {
+                boolean one = dated.event().what() == What.RAIN
+                        && measured.event().what() == What.RAIN
+                        && dated.event().amount() == null
+                        && measured.event().amount() != null
+                        && !dated.assumed().contains("date")
+                        && measured.assumed().contains("date");
+                if (one) {
+                    kept.remove(measured);
+                    kept.replaceAll(old -> old == dated
+                            ? dated.with(dated.event()
+                                    .withAmount(
+                                            measured.event().amount(),
+                                            measured.event().unit()))
+                            : old);
+                    return;
+                }
+            }
+        }
     }
 
     /** What the one telling leaves out, from the other. */
