@@ -87,7 +87,8 @@ final class Sentences {
             }
             if (frost && begins < 0) {
                 toCome.add(FrostToCome.plan(passage, sentence));
-            } else if (begins >= 0 && told.isEmpty()) {
+            } else if (begins >= 0
+                    && (told.isEmpty() || mark(passage, sentence) && asksToo(passage, sentence, begins))) {
                 List<Inquiry> two = frost ? List.of() : twoQuestions.in(passage, sentence, begins);
                 List<Inquiry> all = !two.isEmpty()
                         ? two
@@ -125,6 +126,11 @@ final class Sentences {
                 asked,
                 seen.stream().distinct().toList(),
                 set);
+    }
+
+    /** "When may the sweetcorn go out, we are in Perthshire?" tells a setting and asks. */
+    private boolean asksToo(Passage passage, int[] sentence, int begins) {
+        return inquiries.all(passage, sentence, begins).get(0).question() != Question.OTHER;
     }
 
     private static boolean mark(Passage passage, int[] sentence) {

@@ -110,7 +110,10 @@ final class Signs {
         Set<String> telling = unless.getOrDefault(sign.meaning(), Set.of());
         int to = Math.min(sentence[1], sign.end() + BESIDE);
         for (int at = Math.max(sentence[0], sign.start() - BESIDE); at < to; at++) {
-            if (telling.contains(passage.word(at))) {
+            boolean whereRipe = passage.word(at).startsWith("vine")
+                    && passage.word(at - 1).equals("the")
+                    && passage.word(at - 2).equals("on"); // "Splitting on the vine".
+            if (telling.contains(passage.word(at)) && !whereRipe) {
                 return true;
             }
         }

@@ -13,11 +13,14 @@ final class TroubleOrDoing {
     /** Doings that a sign may use the words of: "covered in greenfly", "flowers dropping". */
     private static final Set<String> SEEN = Set.of("fruit-set", "emerged", "colour-turned", "protected", "note");
 
+    private static final int FRUIT_REACH = 10;
+
     private TroubleOrDoing() {}
 
     /** "The soil is bone dry" tells of the soil, not of trouble. */
     static List<Found<String>> withoutSoil(Passage passage, List<Found<String>> troubles) {
         return troubles.stream()
+                .filter(trouble -> !littleFruit(passage, trouble))
                 .filter(trouble -> !plantingHole(passage, trouble) && !culprit(passage, trouble))
                 .filter(trouble -> !Set.of("underwatering", "overwatering").contains(trouble.meaning())
                         || passage.actions().stream()
@@ -39,6 +42,14 @@ final class TroubleOrDoing {
                                                 Math.abs(trouble.start() - action.end()),
                                                 Math.abs(action.start() - trouble.end()))
                                         <= 3);
+    }
+
+    /** "The first tomatoes have set, no bigger than a pea": fruit, no seedlings that stand still. */
+    private static boolean littleFruit(Passage passage, Found<String> trouble) {
+        return trouble.meaning().equals("seedlings-stalled")
+                && passage.actions().stream()
+                        .anyMatch(action -> action.action().equals("fruit-set")
+                                && Math.abs(trouble.start() - action.end()) < FRUIT_REACH);
     }
 
     /** "Put the leeks into their holes". */
@@ -70,6 +81,14 @@ final class TroubleOrDoing {
         if (!troubles.isEmpty() && action.form() == Form.PLAIN && action.words().cardinality() == 1) {
             // "Thin brown stems": who tells of trouble gives no orders.
             return true;
+        }
+        boolean put = action.action().equals("stored")
+                && action.form() == Form.PAST
+                && passage.crops().stream()
+                        .anyMatch(crop -> crop.end() == action.start()
+                                && passage.word(action.end()).equals(","));
+        if (put) {
+            return false; // "30 onions stored, 5 gone soft".
         }
         boolean frost = action.action().equals("frost")
                 && !Set.of("had", "got", "woke", "was").contains(passage.word(action.start()))
