@@ -51,6 +51,15 @@ final class Cropless {
                 .contains(what)) {
             event = Particulars.withPlace(event, passage, clause, null);
         }
+        if (what == What.FRUIT_SET
+                && clause.action().form() != null
+                && before.isEmpty()
+                && !names(
+                        passage,
+                        clause,
+                        Set.of("they", "them", "these", "those", "all", "fruit", "fruits", "flowers"))) {
+            return List.of(); // "Set units to metric".
+        }
         if (what == What.EMERGED && standsUp(passage, clause)) {
             return List.of();
         }

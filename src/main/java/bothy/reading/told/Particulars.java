@@ -91,6 +91,7 @@ public final class Particulars {
 
     private static boolean fits(What what, Quantity quantity) {
         return switch (what) {
+            case SOWN -> quantity.unit().equals("kg");
             case HARVESTED -> quantity.unit().equals("kg") || quantity.unit().equals("L");
             case STORED, CURED -> quantity.unit().equals("kg");
             case WATERED, FED -> quantity.unit().equals("L");

@@ -119,6 +119,17 @@ public final class Statements {
             DaySaid day = WhenTold.said(passage, clause);
             cropless.told(passage, clause, before).forEach(one -> told.add(finished(passage, clause, one, day)));
         }
+        if (told.size() == 1
+                && told.get(0).event().what() == What.DIED
+                && passage.word(clause.action().start()).equals("frost")) {
+            Told killed = told.get(0);
+            told.add(
+                    finished( // "Frost killed everything" tells of a frost too.
+                            passage,
+                            clause,
+                            Told.of(Event.of(What.FROST, null, null, null), killed.from(), killed.to()),
+                            WhenTold.said(passage, clause)));
+        }
         told.replaceAll(one -> LeftOver.dated(passage, clause, one));
         if (told.size() == 1) {
             told.set(0, LeftOver.asked(passage, clause, told.get(0), particulars));

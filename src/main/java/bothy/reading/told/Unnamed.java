@@ -69,8 +69,8 @@ final class Unnamed {
         boolean ofAll = PlantingsMeant.ofAll(told.event().what());
         List<Planting> growing = PlantingsMeant.growing(passage.situation());
         boolean justNamed = !before.isEmpty() && before.get(before.size() - 1).from() >= sentenceFrom();
-        if (everything && ofAll && !(growing.isEmpty() && justNamed)) {
-            return List.of(told.about(PlantingsMeant.ids(growing)));
+        if (everything && (ofAll || told.event().what() == What.DIED) && !(growing.isEmpty() && justNamed)) {
+            return List.of(growing.size() == 1 ? one(told, growing.get(0)) : told.about(PlantingsMeant.ids(growing)));
         }
         List<Told> carried = carried(told);
         if (!carried.isEmpty()) {
