@@ -246,7 +246,7 @@ final class Lookalikes {
         return action.action().equals("watered")
                 && action.form() == null
                 && Set.of("had", "have", "got").contains(passage.word(action.start()))
-                && Set.of("i", "we", "then", "and").contains(passage.word(action.start() - 1))
+                && Set.of("i", "we", "then", "and", ",").contains(passage.word(action.start() - 1))
                 && passage.quantities().stream()
                         .anyMatch(quantity -> quantity.overlaps(action)
                                 && Set.of("cup", "cups", "pint", "pints").contains(passage.word(quantity.end() - 1)));

@@ -139,7 +139,8 @@ public final class Actions {
                 continue;
             }
             if (told.form() == null
-                    && (alreadyDone(said, tokens, slots, found.start())
+                    && (lastOf(said, tokens, told, found)
+                            || alreadyDone(said, tokens, slots, found.start())
                             || portion(said, tokens, told, found.start()))) {
                 continue;
             }
@@ -183,6 +184,17 @@ public final class Actions {
                 && next.start() - one.lastWord() <= 2
                 && tokens.subList(one.lastWord() + 1, next.start()).stream()
                         .allMatch(token -> token.is("of") || token.is("the") || token.is("a"));
+    }
+
+    /** "Planted the last of the onions" picks none. */
+    private static boolean lastOf(List<ActionSaid> said, List<Token> tokens, Told told, PhraseBook.Found<Told> found) {
+        ActionSaid before = said.isEmpty() ? null : said.get(said.size() - 1);
+        return before != null
+                && told.action().equals("harvested")
+                && before.form() != null
+                && found.start() - before.lastWord() <= 2
+                && found.start() > before.lastWord()
+                && tokens.subList(before.lastWord() + 1, found.start()).stream().noneMatch(Token::mark);
     }
 
     /** "Carrots in the bed" tells where they went, unless a verb before it did: "sowed carrots in the bed". */

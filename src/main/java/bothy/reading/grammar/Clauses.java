@@ -102,6 +102,9 @@ public final class Clauses {
             return false;
         }
         int end = numbers.get(0).end();
+        if (Set.of("counted", "count").contains(passage.word(sentence[0]))) {
+            return true;
+        }
         return end == sentence[1]
                 || Set.of(
                                 "bulbs", "plants", "ones", "heads", "tubers", "roots", "seeds", "cloves", "fruit",
@@ -260,7 +263,7 @@ public final class Clauses {
                 passage,
                 action,
                 Passage.within(passage.crops(), start, end).stream()
-                        .filter(crop -> !crop.thing())
+                        .filter(crop -> !crop.thing() || supports(passage, action, crop))
                         .toList());
         int verb = action.words().nextSetBit(0);
         List<CropSaid> after =
@@ -295,6 +298,13 @@ public final class Clauses {
                 takesAfter && (!clauses.isEmpty() || turned(passage, before, verb)) ? after : inside,
                 mood,
                 relative));
+    }
+
+    /** "Put the bean poles up": what the poles are for. */
+    private static boolean supports(Passage passage, ActionSaid action, CropSaid crop) {
+        return action.action().equals("supported")
+                && Set.of("poles", "pole", "sticks", "trellis", "wigwam", "cages", "canes", "frame")
+                        .contains(passage.word(crop.end()));
     }
 
     /** "Went to put the beans out but it rained so I watered the cabbages": the beans are of what came before. */

@@ -102,6 +102,28 @@ final class DirectObjects {
             "found", "left", "lost", "swept", "sent", "told", "held", "hung", "threw", "caught", "brought", "bent",
             "kept", "lent");
 
+    private static final Set<String> GOING = Set.of(
+            "starting",
+            "climbing",
+            "coming",
+            "looking",
+            "growing",
+            "going",
+            "getting",
+            "doing",
+            "waiting",
+            "running",
+            "struggling",
+            "sulking",
+            "catching",
+            "reaching",
+            "romping",
+            "needing",
+            "filling",
+            "swelling",
+            "sitting",
+            "thinking");
+
     private static final int REACH = 5;
 
     private DirectObjects() {}
@@ -209,6 +231,22 @@ final class DirectObjects {
                 .anyMatch(other -> other != crop && !other.thing() && other.start() >= action.start());
     }
 
+    /** "Potatoes flowering and the runners just starting to climb". */
+    private static boolean startsOwn(Passage passage, ActionSaid action, CropSaid crop) {
+        int at = crop.end();
+        while (Set.of("just", "now", "only", "still", "already", "both", "all").contains(passage.word(at))) {
+            at++;
+        }
+        int joint = crop.start() - 1;
+        joint -= Set.of("the", "my", "our").contains(passage.word(joint)) ? 1 : 0;
+        boolean going = GOING.contains(passage.word(at))
+                && passage.actions().stream()
+                        .noneMatch(other -> other.words().get(crop.end()) || other.covers(crop.end()));
+        return going
+                && crop.start() > action.lastWord()
+                && Set.of("and", ",", "but").contains(passage.word(joint));
+    }
+
     /** A crop after a comma that is itself the subject of what follows. */
     private static boolean toldOtherwise(Passage passage, ActionSaid action, CropSaid crop) {
         boolean subject = FINITE.contains(passage.word(crop.end()))
@@ -216,6 +254,9 @@ final class DirectObjects {
                         && !passage.tokens()
                                 .get(Math.min(crop.end(), passage.size() - 1))
                                 .mark();
+        if (startsOwn(passage, action, crop)) {
+            return true;
+        }
         if (!subject || crop.start() < action.end() || action.covers(crop.end())) {
             return false;
         }

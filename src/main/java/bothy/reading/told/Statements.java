@@ -137,6 +137,12 @@ public final class Statements {
         if (told.size() == 1 && told.get(0).event().what() == What.RAIN) {
             return OnAnotherDay.rains(passage, clause, told.get(0));
         }
+        if (told.size() == 1
+                && told.get(0).event().what() == What.HARVESTED
+                && told.get(0).event().amount() != null) {
+            told.addAll(OnAnotherDay.pickings(passage, clause, told.get(0)));
+            return told;
+        }
         if (told.size() == 1 && told.get(0).event().count() != null) {
             List<Told> again = OnAnotherDay.of(passage, clause, told.get(0));
             told.set(0, again.isEmpty() ? told.get(0) : OnAnotherDay.first(passage, clause, told.get(0)));
