@@ -89,6 +89,10 @@ final class Lookalikes {
             "suckers",
             "sideshoots",
             "cuttings",
+            "afternoon",
+            "morning",
+            "day",
+            "week",
             "label",
             "labels",
             "flowers",
@@ -145,7 +149,8 @@ final class Lookalikes {
                 || drunk(passage, action)
                 || grown(passage, action)
                 || setDown(passage, action)
-                || trimmedWeight(passage, action);
+                || trimmedWeight(passage, action)
+                || putUp(passage, action);
     }
 
     /** "Covered in scabs" is no cover. */
@@ -276,6 +281,20 @@ final class Lookalikes {
                 && passage.word(action.lastWord()).equals("set")
                 && Set.of("it", "them", "the", "my", "our", "up", "out", "off", "aside", "to", "down", "about", "all")
                         .contains(passage.word(action.lastWord() + 1));
+    }
+
+    /** "The netting I put up last weekend": nothing came up. */
+    private static boolean putUp(Passage passage, ActionSaid action) {
+        String before = passage.word(action.start() - 1);
+        return action.action().equals("emerged")
+                && action.state()
+                && passage.word(action.start()).equals("up")
+                && passage.cropAt(action.start() - 1).isEmpty()
+                && (before.length() > 4 && before.endsWith("ed")
+                        || Set.of(
+                                        "put", "set", "got", "gave", "took", "held", "hung", "dug", "cut", "made",
+                                        "woke", "stood")
+                                .contains(before));
     }
 
     /** "1.8 kg trimmed" tells what was weighed. */

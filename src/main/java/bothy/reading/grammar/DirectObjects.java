@@ -140,6 +140,10 @@ final class DirectObjects {
         meant = meant.stream()
                 .filter(crop -> !beneficiary(passage, action, crop))
                 .toList();
+        List<CropSaid> all = meant;
+        meant = all.stream()
+                .filter(crop -> !turnedFrom(passage, action, crop, all))
+                .toList();
         List<CropSaid> kept = meant.stream()
                 .filter(crop -> !(PLACING.contains(action.action()) && onlyWhere(passage, action, crop)))
                 .filter(crop -> !toldOtherwise(passage, action, crop))
@@ -155,7 +159,10 @@ final class DirectObjects {
                 && Set.of("but", "and", ",", "-", "", ".", "\n", "!").contains(passage.word(at - 1));
         boolean nothing = Set.of("from", "of", "on", "with", "off").contains(passage.word(at))
                 && NOTHING.contains(passage.word(at - 1));
-        boolean denied = Set.of("nup", "nope", "nah", "nil", "none", "nowt", "nothing", "zero", "zilch")
+        boolean missed = passage.word(crop.end()).equals("a")
+                && passage.word(crop.end() + 1).equals("miss");
+        boolean denied = missed
+                || Set.of("nup", "nope", "nah", "nil", "none", "nowt", "nothing", "zero", "zilch")
                         .contains(passage.word(crop.end()))
                 || passage.word(crop.end()).equals("not")
                         && passage.word(crop.end() + 1).equals("yet");
@@ -207,6 +214,23 @@ final class DirectObjects {
                     && !passage.cropAt(verb).isPresent()) {
                 return true;
             }
+        }
+        return false;
+    }
+
+    /** "The parsnips have done nothing but the radish is up": what stands before the turn is told otherwise. */
+    private static boolean turnedFrom(Passage passage, ActionSaid action, CropSaid crop, List<CropSaid> all) {
+        int verb = action.words().nextSetBit(0);
+        CropSaid next = all.stream()
+                .filter(other -> other.start() >= crop.end() && other.end() <= verb)
+                .findFirst()
+                .orElse(null);
+        boolean told = false;
+        for (int at = crop.end(); next != null && at < next.start(); at++) {
+            if (Set.of("but", "while", "whereas", "although", "though").contains(passage.word(at))) {
+                return told;
+            }
+            told |= FINITE.contains(passage.word(at)) || OTHER_VERBS.contains(passage.word(at));
         }
         return false;
     }

@@ -256,7 +256,7 @@ public final class Moods {
     }
 
     private boolean told(Passage passage, int[] sentence, ActionSaid action) {
-        return has("said", passage, sentence[0], action.start()) || quoted(passage, action);
+        return has("said", passage, afterBut(passage, sentence[0], action), action.start()) || quoted(passage, action);
     }
 
     /** Words between quotation marks are another's, unless they are only a name. */

@@ -17,7 +17,7 @@ final class Counts {
     /** "A flower on a cucumber" counts no cucumbers. */
     private static final Set<String> GROWTH = Set.of("flowering", "fruit-set", "note");
 
-    private static final Set<String> EXCEPT = Set.of("but", "bar", "except", "save", "barring");
+    private static final Set<String> EXCEPT = Set.of("but", "bar", "except", "save", "barring", "not");
     private final Set<String> notCounts;
     private final Set<String> counted;
     private final Set<String> mass;
@@ -147,7 +147,10 @@ final class Counts {
                 return whole(more.value() * number.value());
             }
         }
-        return notCounts.contains(next) ? null : whole(number.value());
+        boolean rows = Set.of("more", "extra", "new", "long", "short", "full", "small", "big")
+                        .contains(next)
+                && notCounts.contains(passage.word(number.end() + 1)); // "Two more rows of carrots".
+        return rows || notCounts.contains(next) ? null : whole(number.value());
     }
 
     /** "Broad beans sown (20)": the bracket after the verb counts the crop before it. */
@@ -312,7 +315,8 @@ final class Counts {
                 || between
                 || last.equals("all") && !notCounts.contains(next)
                 || Set.of("first", "other", "last").contains(last)
-                        && Set.of("and", "to", ",", "").contains(next)
+                        && (Set.of("and", "to", ",", "").contains(next)
+                                || passage.days().stream().anyMatch(day -> day.start() == number.end()))
                 || counted.contains(next)
                 || Set.of("of", "out", "more", "so", "are", "have", "up", "in", "into", "on")
                         .contains(next)

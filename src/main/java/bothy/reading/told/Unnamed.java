@@ -111,6 +111,9 @@ final class Unnamed {
         if (!carried.isEmpty()) {
             return points() || !elsewhere() ? carried : List.of();
         }
+        if (!points() && elsewhere() && clause.action().form() != null) {
+            return List.of(); // "Trimmed the hedge."
+        }
         List<Planting> growing = PlantingsMeant.growing(passage.situation());
         List<Planting> mentioned = PlantingsMeant.mentioned(passage.situation());
         List<Planting> likely = mentioned.isEmpty() ? growing : mentioned;

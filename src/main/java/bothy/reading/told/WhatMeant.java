@@ -133,7 +133,26 @@ final class WhatMeant {
             boolean seed = says(passage, clause, SEED) && !says(passage, clause, PLANTS);
             return what == What.PLANTED_OUT ? seed ? What.SOWN : transplanted(passage, clause) : what;
         }
-        return planted(passage, clause, crop);
+        What what = planted(passage, clause, crop);
+        return what == What.PLANTED_OUT && ownPots(passage, clause, crop) ? What.POTTED_ON : what;
+    }
+
+    /** "The tomatoes in the border, the chillies in 5 litre pots": each has its own. */
+    private static boolean ownPots(Passage passage, Clause clause, CropSaid crop) {
+        if (crop == null || clause.crops().size() < 2) {
+            return false;
+        }
+        int next = clause.crops().stream()
+                .mapToInt(CropSaid::start)
+                .filter(start -> start > crop.start())
+                .min()
+                .orElse(clause.to());
+        List<PlaceSaid> own = Passage.within(passage.places(), crop.end(), next);
+        List<PlaceSaid> all = Passage.within(passage.places(), clause.from(), clause.to());
+        return own.size() == 1
+                && all.size() > 1
+                && own.get(0).container()
+                && own.get(0).name().endsWith("pots");
     }
 
     /** "Got the garlic out" lifts it; "got the tomatoes out" plants them. */
