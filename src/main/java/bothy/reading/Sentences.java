@@ -38,6 +38,7 @@ final class Sentences {
     private final Settings settings;
     private final KindOf kinds;
     private final FrostToCome frostToCome;
+    private final GrowingWished growingWished;
 
     /** What was gathered from all sentences. */
     record Gathered(
@@ -51,7 +52,9 @@ final class Sentences {
             Settings settings,
             KindOf kinds,
             FrostToCome frostToCome,
+            GrowingWished growingWished,
             Grammar grammar) {
+        this.growingWished = growingWished;
         this.frostToCome = frostToCome;
         this.clauses = new Clauses(moods);
         this.statements = new Statements(particulars, grammar);
@@ -119,13 +122,13 @@ final class Sentences {
             said.addAll(bare && more.isEmpty() ? Weighed.picked(passage, sentence) : more);
         }
         said.removeIf(clause -> !seen.isEmpty() && TroubleOrDoing.beside(whole, clause));
-        return new Gathered(
-                statements.told(passage, said),
-                Stream.concat(toCome.stream(), statements.plans(passage, said).stream())
-                        .toList(),
-                asked,
-                seen.stream().distinct().toList(),
-                set);
+        List<Told> lines = statements.told(passage, said);
+        List<Plan> plans = Stream.concat(toCome.stream(), statements.plans(passage, said).stream())
+                .toList();
+        if (lines.isEmpty() && plans.isEmpty() && asked.isEmpty() && seen.isEmpty()) {
+            asked.addAll(growingWished.in(passage));
+        }
+        return new Gathered(lines, plans, asked, seen.stream().distinct().toList(), set);
     }
 
     /** "When may the sweetcorn go out, we are in Perthshire?" tells a setting and asks. */

@@ -104,6 +104,11 @@ public final class Statements {
 
     private List<Told> ofClause(Passage passage, Clause clause, List<Told> before) {
         List<Told> told = new ArrayList<>();
+        if (Around.animal(passage, clause)
+                && !Set.of("harvested", "died").contains(clause.action().action())
+                && clause.action().form() != null) {
+            return told; // "Birds are nipping the tops off them."
+        }
         boolean carried = !clause.crops().isEmpty()
                 && clause.crops().stream().allMatch(crop -> crop.end() <= clause.sentence()[0]);
         if (carried && Subject.foreign(passage, clause)) {

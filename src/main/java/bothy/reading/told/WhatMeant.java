@@ -180,7 +180,7 @@ final class WhatMeant {
 
     /** "Pulled up the courgettes", "pulled up all the plants": who wants fruit pulls the plants when they are done. */
     boolean cleared(Passage passage, Clause clause, CropSaid crop) {
-        boolean up = Set.of("pulled", "pull", "pulling", "ripped", "yanked", "dug")
+        boolean up = Set.of("pulled", "pull", "pulling", "ripped", "rip", "yanked", "dug")
                         .contains(passage.word(clause.action().words().nextSetBit(0)))
                 && (clause.action().words().cardinality() > 1
                         || passage.word(clause.action().words().nextSetBit(0)).startsWith("pull"));
