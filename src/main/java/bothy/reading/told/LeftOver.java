@@ -9,8 +9,8 @@ import bothy.reading.said.Passage;
 import java.util.Set;
 
 /**
- * Figures in a clause that were given to nothing. Where one is left over, reading has missed something of the entry: of 18 such entries of
- * messages read for the first time 7 were right, so they are asked back.
+ * Figures in a clause that were given to nothing. Where one is left over, reading has missed something of the entry, so it is asked back: of
+ * four such entries in messages read for the first time none was right, and of those tuned on it asks back none that is.
  */
 final class LeftOver {
     /** What is told of so many plants. */
