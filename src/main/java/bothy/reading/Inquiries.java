@@ -111,7 +111,7 @@ final class Inquiries {
                 sentence[1]);
         Inquiry counted = questions.numbers().in(inquiry, passage, begins, sentence[1]);
         Inquiry ofThePlace = questions.climate().in(counted, passage, begins, sentence[1]);
-        return ofThePlace.equals(counted) ? questions.matters().in(counted, passage, begins, sentence[1]) : ofThePlace;
+        return ofThePlace.equals(counted) ? questions.matters().in(counted, passage, sentence, begins) : ofThePlace;
     }
 
     private static CropSaid crop(Passage passage, int[] sentence, int begins) {

@@ -64,6 +64,10 @@ final class Phrasing {
         return new Week(wording, vocabulary, turn);
     }
 
+    Recorded recorded() {
+        return new Recorded(wording, vocabulary, receipts(), turn);
+    }
+
     Plot plot() {
         return new Plot(wording, vocabulary, turn);
     }
