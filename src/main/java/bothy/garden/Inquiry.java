@@ -18,7 +18,7 @@ import java.util.List;
  * @param length length of the bed told, m, {@code null} when none
  * @param width width of the bed told, m, {@code null} when none
  * @param amount another quantity told (can of 10 L), SI, {@code null} when none
- * @param unit its unit
+ * @param unit its unit: one of SI; "years" of seed's age; "cells" of each tray told, 0 for a tray without
  * @param label strength that a feed's label says, {@code null} when none was told
  */
 public record Inquiry(
@@ -77,6 +77,11 @@ public record Inquiry(
 
     /** The same question about this crop. */
     public Inquiry ofCrop(String crop) {
+        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label);
+    }
+
+    /** The same question with a number of things and another quantity told. */
+    public Inquiry with(Integer count, Double length, Double amount, String unit) {
         return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label);
     }
 

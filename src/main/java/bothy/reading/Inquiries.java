@@ -11,6 +11,7 @@ import bothy.reading.said.Quantity;
 import bothy.reading.told.PlantingsMeant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Makes inquiries of asking sentences: what is asked, of which crop and plantings, with the figures told. */
@@ -29,7 +30,10 @@ final class Inquiries {
         String crop = name(said, plantings);
         String topic =
                 switch (question) {
-                    case HOW_TO, HOW_STORE -> questions.topic(passage, begins, sentence[1]);
+                    // "Hardening off schedule for the peppers" names the step before it asks.
+                    case HOW_TO, HOW_STORE ->
+                        Optional.ofNullable(questions.topic(passage, begins, sentence[1]))
+                                .orElseGet(() -> questions.topic(passage, sentence[0], sentence[1]));
                     // "Frost tonight, are they all right?" names the danger before it asks.
                     case SAFE -> safe(passage, sentence[0], sentence[1]);
                     default -> null;
@@ -47,11 +51,29 @@ final class Inquiries {
                         null,
                         null),
                 passage,
-                begins,
+                sized(passage, sentence, begins, question),
                 sentence[1]);
         Inquiry counted = questions.numbers().in(inquiry, passage, begins, sentence[1]);
         Inquiry ofThePlace = questions.climate().in(counted, passage, begins, sentence[1]);
         return ofThePlace.equals(counted) ? questions.matters().in(counted, passage, begins, sentence[1]) : ofThePlace;
+    }
+
+    /** "Bed 2 m long 1 m wide, how many lettuce fit": sizes told before the question belong to it where nothing was done. */
+    private static int sized(Passage passage, int[] sentence, int begins, Question question) {
+        boolean asks = question == Question.HOW_MANY_FIT || question == Question.SPACING;
+        boolean done =
+                passage.actions().stream().anyMatch(action -> action.start() >= sentence[0] && action.end() <= begins);
+        boolean inside = Passage.within(passage.quantities(), begins, sentence[1]).stream()
+                .anyMatch(quantity -> quantity.unit().startsWith("m"));
+        return asks && !done && !inside ? sentence[0] : begins;
+    }
+
+    /** A label read out: what it comes to for the can. */
+    Inquiry ofLabel(Passage passage, int[] sentence) {
+        CropSaid said = crop(passage, sentence, sentence[0]);
+        List<Planting> plantings = said == null ? List.of() : plantings(passage, sentence, said, Question.FEED_DOSE);
+        return NumbersAsked.feed(
+                Inquiry.of(Question.FEED_DOSE, name(said, plantings), PlantingsMeant.ids(plantings)), passage);
     }
 
     private static CropSaid crop(Passage passage, int[] sentence, int begins) {

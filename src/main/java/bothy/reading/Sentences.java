@@ -4,6 +4,7 @@ import bothy.garden.Doubt;
 import bothy.garden.Heard;
 import bothy.garden.Inquiry;
 import bothy.garden.Plan;
+import bothy.garden.Question;
 import bothy.garden.SettingChange;
 import bothy.garden.SignSeen;
 import bothy.garden.Statement;
@@ -69,11 +70,14 @@ final class Sentences {
         List<SettingChange> set = new ArrayList<>();
         List<Plan> toCome = new ArrayList<>();
         Passage passage = whole;
+        int[] labelled = null;
         for (int[] sentence : whole.sentences()) {
             List<Found<String>> troubles = withoutSoil(passage, seenIn(passage, sentence));
             List<SettingChange> told = settings.in(passage, sentence);
             passage = without(passage, sentence, troubles, !told.isEmpty());
+            passage = FeedLabels.apart(told.isEmpty() ? passage : settings.apart(passage, sentence), sentence);
             int begins = questions.begins(passage, sentence);
+            labelled = begins < 0 && FeedLabels.read(passage, sentence) ? sentence : labelled;
             boolean frost = told.isEmpty() && FrostToCome.in(passage, sentence);
             if (frost) {
                 passage = FrostToCome.unwritten(passage, sentence);
@@ -100,6 +104,9 @@ final class Sentences {
             boolean bare = own.isEmpty() && begins < 0 && troubles.isEmpty() && told.isEmpty();
             List<Clause> more = bare ? clauses.goingOn(passage, sentence, said) : own;
             said.addAll(bare && more.isEmpty() ? Weighed.picked(passage, sentence) : more);
+        }
+        if (labelled != null && asked.stream().noneMatch(one -> one.question() == Question.FEED_DOSE)) {
+            asked.add(inquiries.ofLabel(passage, labelled));
         }
         return new Gathered(
                 statements.told(passage, said),
@@ -200,6 +207,10 @@ final class Sentences {
                 && gathered.seen().isEmpty()
                 && gathered.set().isEmpty()
                 && gathered.plans().isEmpty();
+        return CapAsked.back(heard(passage, gathered, lines, nothing), passage);
+    }
+
+    private Heard heard(Passage passage, Gathered gathered, List<Statement> lines, boolean nothing) {
         return new Heard(
                 lines,
                 gathered.asked(),

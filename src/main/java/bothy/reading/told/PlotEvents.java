@@ -97,8 +97,12 @@ final class PlotEvents {
                     ? told.with(taken).assuming("unit")
                     : told.with(taken).doubting(Doubt.About.WHICH_DEGREES, figures(value));
         }
-        boolean possible = value > COLDEST_C && value < HOTTEST_C;
-        return possible ? told : told.doubting(Doubt.About.WHICH_DEGREES, figures(value));
+        return possible(value) ? told : told.doubting(Doubt.About.WHICH_DEGREES, figures(value));
+    }
+
+    /** Whether air or soil of a plot can be so warm, °C. */
+    static boolean possible(double celsius) {
+        return celsius > COLDEST_C && celsius < HOTTEST_C;
     }
 
     static double celsius(double fahrenheit) {
