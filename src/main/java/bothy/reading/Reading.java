@@ -37,6 +37,7 @@ public final class Reading {
         Questions questions = new Questions(words);
         Settings settings = new Settings(words);
         KindOf kinds = new KindOf(words);
+        FrostToCome frostToCome = new FrostToCome(words);
         zonesNear = new ZonesNear(words);
         signs = new Signs(words, moods);
         answers = new Answers(words);
@@ -51,6 +52,7 @@ public final class Reading {
                         questions.vocabulary(),
                         settings.vocabulary(),
                         kinds.vocabulary(),
+                        frostToCome.vocabulary(),
                         signs.vocabulary(),
                         answers.vocabulary(),
                         closerLook.vocabulary(),
@@ -61,7 +63,7 @@ public final class Reading {
         grammar = new Grammar(words, known);
         languages = new Languages(grammar.spelling());
         corrections = new Corrections(words, grammar.cropNames());
-        sentences = new Sentences(moods, particulars, questions, signs, settings, kinds, grammar);
+        sentences = new Sentences(moods, particulars, questions, signs, settings, kinds, frostToCome, grammar);
     }
 
     /**

@@ -40,6 +40,7 @@ final class Sentences {
     private final Signs signs;
     private final Settings settings;
     private final KindOf kinds;
+    private final FrostToCome frostToCome;
 
     /** What was gathered from all sentences. */
     record Gathered(
@@ -52,7 +53,9 @@ final class Sentences {
             Signs signs,
             Settings settings,
             KindOf kinds,
+            FrostToCome frostToCome,
             Grammar grammar) {
+        this.frostToCome = frostToCome;
         this.clauses = new Clauses(moods);
         this.statements = new Statements(particulars, grammar);
         this.asking = new Asking(grammar.cropNames());
@@ -78,18 +81,18 @@ final class Sentences {
             passage = FeedLabels.apart(told.isEmpty() ? passage : settings.apart(passage, sentence), sentence);
             int begins = questions.begins(passage, sentence);
             labelled = begins < 0 && FeedLabels.read(passage, sentence) ? sentence : labelled;
-            boolean frost = told.isEmpty() && FrostToCome.in(passage, sentence);
+            boolean frost = told.isEmpty() && frostToCome.in(passage, sentence);
             if (frost) {
                 passage = FrostToCome.unwritten(passage, sentence);
             }
             if (frost && begins < 0) {
                 toCome.add(FrostToCome.plan(passage, sentence));
             } else if (begins >= 0 && told.isEmpty()) {
-                Inquiry inquiry = frost
-                        ? FrostToCome.asked(inquiries.of(passage, sentence, begins))
-                        : inquiries.of(passage, sentence, begins);
-                asked.add(inquiry);
-                troubles = InQuestion.seen(passage, troubles, inquiry, begins);
+                List<Inquiry> all = inquiries.all(passage, sentence, begins).stream()
+                        .map(inquiry -> frost ? FrostToCome.asked(inquiry) : inquiry)
+                        .toList();
+                asked.addAll(all);
+                troubles = InQuestion.seen(passage, troubles, all.get(0), begins);
             }
             for (Found<String> trouble : troubles) {
                 seen.add(signs.seen(passage, sentence, trouble));
@@ -123,11 +126,12 @@ final class Sentences {
     }
 
     /** What tells of trouble or of habit is no doing: "flowers dropping", "our last frost is in May". */
-    private static Passage without(Passage passage, int[] sentence, List<Found<String>> troubles, boolean setting) {
+    private Passage without(Passage passage, int[] sentence, List<Found<String>> troubles, boolean setting) {
         List<ActionSaid> kept = new ArrayList<>(passage.actions());
         kept.removeIf(action -> action.start() >= sentence[0]
                 && action.end() <= sentence[1]
                 && (setting && settled(action)
+                        || settings.tellsPlace(passage, action)
                         || troubled(passage, action, troubles)
                         || Lookalikes.only(passage, action)));
         return passage.with(kept);
@@ -232,6 +236,12 @@ final class Sentences {
                 ? asked
                 : settings.nowhere(passage)
                         .map(found -> new Doubt(Doubt.About.WHICH_PLACE, Map.of("found", found), List.of(), null))
+                        .or(() -> settings.unknownPlace(passage)
+                                .filter(found -> gathered.told().isEmpty()
+                                        && gathered.asked().isEmpty()
+                                        && gathered.seen().isEmpty())
+                                .map(found ->
+                                        new Doubt(Doubt.About.UNKNOWN_PLACE, Map.of("found", found), List.of(), null)))
                         .orElse(null);
     }
 

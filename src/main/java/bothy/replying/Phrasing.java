@@ -207,12 +207,13 @@ final class Phrasing {
     String nothingUnderstood() {
         Kind kind = turn.heard().kind();
         if (kind == Kind.CHAT && turn.heard().strange().isEmpty()) {
-            return turn.heard().plans().stream().anyMatch(plan -> plan.what() == What.FROST)
-                    ? wording.topics().get("safe:frost")
-                    : talk(turn.heard().plans().isEmpty() ? "chat" : "planned", Map.of());
+            return talk(turn.heard().plans().isEmpty() ? "chat" : "planned", Map.of());
         }
         if (kind == Kind.LET_GO) {
             return talk("let-go", Map.of());
+        }
+        if (kind == Kind.GREETING) {
+            return talk("greeting", Map.of());
         }
         if (kind == Kind.FOREIGN) {
             return onlyEnglish(turn.heard().strange().get(0));
