@@ -3,12 +3,14 @@ package bothy.reading;
 import bothy.garden.Inquiry;
 import bothy.garden.Planting;
 import bothy.garden.Question;
+import bothy.garden.Units;
 import bothy.reading.said.CropSaid;
 import bothy.reading.said.DaySaid;
 import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
 import bothy.reading.said.Quantity;
 import bothy.reading.told.PlantingsMeant;
+import bothy.reading.told.PlotEvents;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -123,9 +125,11 @@ final class Inquiries {
         boolean asks = question == Question.HOW_MANY_FIT || question == Question.SPACING;
         boolean done =
                 passage.actions().stream().anyMatch(action -> action.start() >= sentence[0] && action.end() <= begins);
+        boolean stores = question == Question.HOW_STORE;
         boolean inside = Passage.within(passage.quantities(), begins, sentence[1]).stream()
-                .anyMatch(quantity -> quantity.unit().startsWith("m"));
-        return asks && !done && !inside ? sentence[0] : begins;
+                .anyMatch(quantity ->
+                        stores ? quantity.degrees() : quantity.unit().startsWith("m"));
+        return (asks && !done || stores) && !inside ? sentence[0] : begins;
     }
 
     /** A label read out: what it comes to for the can. */
@@ -220,6 +224,8 @@ final class Inquiries {
                 .filter(quantity -> !quantity.unit().equals("m"))
                 .findFirst()
                 .orElse(null);
+        // Degrees without a scale are the grower's own.
+        boolean degrees = other != null && other.unit().equals("°");
         NumberSaid count = passage.counts(from, to).stream()
                 .filter(number -> number.value() > 0 && number.value() < 100_000)
                 .filter(number -> !Set.of("x", "by", "one").contains(passage.word(number.end()))
@@ -235,8 +241,12 @@ final class Inquiries {
                 count == null ? null : Integer.valueOf((int) count.value()),
                 length,
                 width,
-                other == null ? null : Double.valueOf(other.value()),
-                other == null ? null : other.unit());
+                other == null ? null : Double.valueOf(degrees ? celsius(passage, other.value()) : other.value()),
+                other == null ? null : degrees ? "°C" : other.unit());
+    }
+
+    private static double celsius(Passage passage, double told) {
+        return passage.situation().grower().units() == Units.US ? PlotEvents.celsius(told) : told;
     }
 
     /** "1.2 by 2.4 m": the first figure has the second's unit. */

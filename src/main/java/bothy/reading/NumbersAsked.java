@@ -43,6 +43,9 @@ final class NumbersAsked {
             Question.FEED_WHAT,
             Question.FEED_WHEN);
 
+    private static final Set<Question> OF_BEDS = Set.of(Question.HOW_MANY_FIT, Question.SPACING);
+    private static final Set<String> ROUND = Set.of("round", "circular", "circle");
+
     private static final double LEAST_CAN_LITRES = 0.5;
 
     private final PhraseBook<String> topics = new PhraseBook<>();
@@ -66,6 +69,12 @@ final class NumbersAsked {
         }
         List<PhraseBook.Found<String>> found =
                 OPEN.contains(inquiry.question()) ? topics.find(passage.tokens(), from, to, passage) : List.of();
+        boolean round = found.isEmpty()
+                && OF_BEDS.contains(inquiry.question())
+                && passage.words().stream().anyMatch(ROUND::contains);
+        if (round) {
+            return inquiry.withTopic("round-bed");
+        }
         return found.isEmpty()
                 ? inquiry
                 : counting(

@@ -103,6 +103,10 @@ final class Sentences {
             if (begins >= 0) {
                 // "Sow carrots how deep" orders nothing.
                 own.removeIf(clause -> clause.mood() == Mood.UNCLEAR);
+                // "Onions in store at 10 °C, how long will they last" asks of that warmth.
+                boolean ofStore =
+                        !asked.isEmpty() && asked.get(asked.size() - 1).question() == Question.HOW_STORE;
+                own.removeIf(clause -> ofStore && clause.action().action().equals("temperature"));
             }
             boolean bare = own.isEmpty() && begins < 0 && troubles.isEmpty() && told.isEmpty();
             List<Clause> more = bare ? clauses.goingOn(passage, sentence, said) : own;

@@ -66,12 +66,15 @@ public final class HowManyReckoning {
         // The closest that the sheet allows: how many fit, not how many would like to stand there.
         double along = out.spacingCm().low() / CM_PER_M;
         double across = out.rowSpacingCm().low() / CM_PER_M;
-        Bed bed = area && inquiry.length() == null
-                ? new Bed.Rectangle(Math.sqrt(inquiry.amount()), Math.sqrt(inquiry.amount()))
-                : new Bed.Rectangle(inquiry.length(), inquiry.width() == null ? across : inquiry.width());
+        boolean round = "round-bed".equals(inquiry.topic());
+        Bed bed = round && inquiry.length() != null
+                ? new Bed.Round(inquiry.length())
+                : area && inquiry.length() == null
+                        ? new Bed.Rectangle(Math.sqrt(inquiry.amount()), Math.sqrt(inquiry.amount()))
+                        : new Bed.Rectangle(inquiry.length(), inquiry.width() == null ? across : inquiry.width());
         // Out of rows each plant keeps the ground that it has in them. Own choice.
         double even = Math.sqrt(along * across);
-        boolean oneRow = !area && inquiry.width() == null;
+        boolean oneRow = !area && !round && inquiry.width() == null;
         return Stream.of(new PlantsThatFit(
                 subject.id(),
                 Spacing.rows(along, across).plantsIn(bed),

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Set;
 
 /** Events of the plot rather than of a planting: weather, temperatures, soil looked at, notes. */
-final class PlotEvents {
+public final class PlotEvents {
     private static final Set<String> SOIL = Set.of("soil", "compost", "ground", "bed", "mix", "earth");
     private static final double HOTTEST_C = 55;
     private static final double COLDEST_C = -40;
@@ -105,7 +105,8 @@ final class PlotEvents {
         return celsius > COLDEST_C && celsius < HOTTEST_C;
     }
 
-    static double celsius(double fahrenheit) {
+    /** Degrees Fahrenheit in Celsius, to the tenth. */
+    public static double celsius(double fahrenheit) {
         return Math.round((fahrenheit - 32) / 1.8 * 10) / 10.0;
     }
 
