@@ -38,6 +38,7 @@ public final class Reading {
         Settings settings = new Settings(words);
         KindOf kinds = new KindOf(words);
         FrostToCome frostToCome = new FrostToCome(words);
+        GrowingWished growingWished = new GrowingWished(words);
         zonesNear = new ZonesNear(words);
         signs = new Signs(words, moods);
         answers = new Answers(words);
@@ -53,6 +54,7 @@ public final class Reading {
                         settings.vocabulary(),
                         kinds.vocabulary(),
                         frostToCome.vocabulary(),
+                        growingWished.vocabulary(),
                         signs.vocabulary(),
                         answers.vocabulary(),
                         closerLook.vocabulary(),
@@ -63,7 +65,8 @@ public final class Reading {
         grammar = new Grammar(words, known);
         languages = new Languages(grammar.spelling());
         corrections = new Corrections(words, grammar.cropNames());
-        sentences = new Sentences(moods, particulars, questions, signs, settings, kinds, frostToCome, grammar);
+        sentences = new Sentences(
+                moods, particulars, questions, signs, settings, kinds, frostToCome, growingWished, grammar);
     }
 
     /**

@@ -41,6 +41,7 @@ final class Sentences {
     private final Settings settings;
     private final KindOf kinds;
     private final FrostToCome frostToCome;
+    private final GrowingWished growingWished;
 
     /** What was gathered from all sentences. */
     record Gathered(
@@ -54,7 +55,9 @@ final class Sentences {
             Settings settings,
             KindOf kinds,
             FrostToCome frostToCome,
+            GrowingWished growingWished,
             Grammar grammar) {
+        this.growingWished = growingWished;
         this.frostToCome = frostToCome;
         this.clauses = new Clauses(moods);
         this.statements = new Statements(particulars, grammar);
@@ -115,13 +118,13 @@ final class Sentences {
         if (labelled != null && asked.stream().noneMatch(one -> one.question() == Question.FEED_DOSE)) {
             asked.add(inquiries.ofLabel(passage, labelled));
         }
-        return new Gathered(
-                statements.told(passage, said),
-                Stream.concat(toCome.stream(), statements.plans(passage, said).stream())
-                        .toList(),
-                asked,
-                seen.stream().distinct().toList(),
-                set);
+        List<Told> lines = statements.told(passage, said);
+        List<Plan> plans = Stream.concat(toCome.stream(), statements.plans(passage, said).stream())
+                .toList();
+        if (lines.isEmpty() && plans.isEmpty() && asked.isEmpty() && seen.isEmpty()) {
+            asked.addAll(growingWished.in(passage));
+        }
+        return new Gathered(lines, plans, asked, seen.stream().distinct().toList(), set);
     }
 
     private List<Found<String>> seenIn(Passage passage, int[] sentence) {

@@ -341,7 +341,14 @@ final class Phrasing {
                 : upper(choice.label());
     }
 
+    /** A question that was asked before and not understood to be answered says so first. */
     String question(Doubt doubt) {
+        return doubt.arguments().containsKey("again")
+                ? talk("not-an-answer", Map.of()) + " " + asked(doubt)
+                : asked(doubt);
+    }
+
+    private String asked(Doubt doubt) {
         if (doubt.about() == Doubt.About.ADVICE) {
             return doubt.arguments().get("question");
         }
