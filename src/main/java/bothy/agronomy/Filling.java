@@ -84,6 +84,15 @@ public final class Filling {
         return containers * Stated.within("litresEach", litresEach, 0.001, 1000, "L") * SETTLING;
     }
 
+    /**
+     * Loose soil or compost for a bed, L.
+     *
+     * @param bedLitres 1 to 100 000 L
+     */
+    public static double bedLitres(double bedLitres) {
+        return Stated.within("bedLitres", bedLitres, 1, 100_000, "L") * SETTLING;
+    }
+
     private static int roundUp(int amount, int each) {
         return (amount + each - 1) / each;
     }

@@ -44,7 +44,12 @@ final class NumbersAsked {
             Question.FEED_WHEN);
 
     private static final Set<Question> OF_BEDS = Set.of(Question.HOW_MANY_FIT, Question.SPACING);
+    private static final Set<String> CORNER = Set.of("triangle", "triangular");
     private static final Set<String> ROUND = Set.of("round", "circular", "circle");
+
+    /** With one of these "1 in 500" tells of a feed. */
+    private static final Set<String> FEEDS = Set.of(
+            "feed", "food", "fertiliser", "fertilizer", "seaweed", "comfrey", "concentrate", "dilute", "dilution");
 
     private static final double LEAST_CAN_LITRES = 0.5;
 
@@ -63,17 +68,16 @@ final class NumbersAsked {
     Inquiry in(Inquiry inquiry, Passage passage, int from, int to) {
         boolean ofLabel = MIXED.contains(inquiry.question())
                 && passage.words().contains("much")
-                && FeedLabels.measured(passage).isPresent();
+                && (FeedLabels.measured(passage).isPresent()
+                        || FeedLabels.in(passage).isPresent()
+                                && passage.words().stream().anyMatch(FEEDS::contains));
         if (ofLabel || inquiry.question() == Question.FEED_DOSE || inquiry.question() == Question.HOW_MUCH_WATER) {
             return feed(ofLabel ? inquiry.asking(Question.FEED_DOSE) : inquiry, passage);
         }
         List<PhraseBook.Found<String>> found =
                 OPEN.contains(inquiry.question()) ? topics.find(passage.tokens(), from, to, passage) : List.of();
-        boolean round = found.isEmpty()
-                && OF_BEDS.contains(inquiry.question())
-                && passage.words().stream().anyMatch(ROUND::contains);
-        if (round) {
-            return inquiry.withTopic("round-bed");
+        if (found.isEmpty() && OF_BEDS.contains(inquiry.question()) && inquiry.length() != null) {
+            return shaped(inquiry, passage);
         }
         return found.isEmpty()
                 ? inquiry
@@ -81,6 +85,13 @@ final class NumbersAsked {
                         inquiry.asking(Question.HOW_MANY_FIT)
                                 .withTopic(found.get(0).meaning()),
                         passage);
+    }
+
+    /** "Round bed 2 m across", "triangle 2 m by 2 m". */
+    private static Inquiry shaped(Inquiry inquiry, Passage passage) {
+        boolean round = passage.words().stream().anyMatch(ROUND::contains);
+        boolean corner = inquiry.width() != null && passage.words().stream().anyMatch(CORNER::contains);
+        return round ? inquiry.withTopic("round-bed") : corner ? inquiry.withTopic("corner-bed") : inquiry;
     }
 
     private static Inquiry counting(Inquiry inquiry, Passage passage) {

@@ -4,12 +4,14 @@ import bothy.garden.Inquiry;
 import bothy.garden.Units;
 import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
+import bothy.reading.said.Quantity;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Pots and trays to fill, of which the number before the size counts them: "12 3-litre pots", "two 24 cell trays". */
+/** Pots, trays or a bed to fill, of which the number before the size counts them: "12 3-litre pots", "two 24 cell trays". */
 final class PotsAsked {
     private static final String SIZE = "(\\d+(?:[.,]\\d+)?)[\\s-]*";
     private static final String POTS =
@@ -23,6 +25,9 @@ final class PotsAsked {
             Pattern.compile("\\b(?:(cell|module|modular|plug) |seed )?(?:tray|flat)(s?)\\b(?: of (\\d+))?");
     private static final double CM_PER_INCH = 2.54;
     private static final double CM_PER_M = 100;
+    private static final double MM_PER_M = 1000;
+    private static final double LITRES_A_CUBIC_METRE = 1000;
+    private static final int SIDES = 3;
     /** Cells of a tray told to have some, but not how many; they do not change what it holds. */
     private static final double SOME_CELLS = 24;
 
@@ -42,7 +47,23 @@ final class PotsAsked {
             double cm = FeedLabels.number(wide.group(1)) * (wide.group(2).startsWith("c") ? 1 : CM_PER_INCH);
             return inquiry.with(count(passage, wide.start(), inquiry.count()), cm / CM_PER_M, null, null);
         }
-        return trays(inquiry, passage, text);
+        Inquiry trays = trays(inquiry, passage, text);
+        return trays.equals(inquiry) ? bed(inquiry, passage) : trays;
+    }
+
+    /** "A bed 1 m x 2 m, 20 cm deep": its litres, told as those of one. */
+    private static Inquiry bed(Inquiry inquiry, Passage passage) {
+        List<Quantity> sides = passage.quantities().stream()
+                .filter(side -> side.unit().equals("m") || side.unit().equals("mm"))
+                .toList();
+        if (sides.size() != SIDES) {
+            return inquiry;
+        }
+        double litres = LITRES_A_CUBIC_METRE;
+        for (Quantity side : sides) {
+            litres *= side.unit().equals("mm") ? side.value() / MM_PER_M : side.value();
+        }
+        return inquiry.with(null, null, litres, "L");
     }
 
     private static Inquiry trays(Inquiry inquiry, Passage passage, String text) {

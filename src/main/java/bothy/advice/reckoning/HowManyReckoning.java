@@ -67,11 +67,15 @@ public final class HowManyReckoning {
         double along = out.spacingCm().low() / CM_PER_M;
         double across = out.rowSpacingCm().low() / CM_PER_M;
         boolean round = "round-bed".equals(inquiry.topic());
-        Bed bed = round && inquiry.length() != null
-                ? new Bed.Round(inquiry.length())
-                : area && inquiry.length() == null
-                        ? new Bed.Rectangle(Math.sqrt(inquiry.amount()), Math.sqrt(inquiry.amount()))
-                        : new Bed.Rectangle(inquiry.length(), inquiry.width() == null ? across : inquiry.width());
+        boolean corner = "corner-bed".equals(inquiry.topic()) && inquiry.length() != null && inquiry.width() != null;
+        Bed bed = corner
+                ? new Bed.Corner(inquiry.length(), inquiry.width())
+                : round && inquiry.length() != null
+                        ? new Bed.Round(inquiry.length())
+                        : area && inquiry.length() == null
+                                ? new Bed.Rectangle(Math.sqrt(inquiry.amount()), Math.sqrt(inquiry.amount()))
+                                : new Bed.Rectangle(
+                                        inquiry.length(), inquiry.width() == null ? across : inquiry.width());
         // Out of rows each plant keeps the ground that it has in them. Own choice.
         double even = Math.sqrt(along * across);
         boolean oneRow = !area && !round && inquiry.width() == null;
@@ -182,6 +186,10 @@ public final class HowManyReckoning {
     private static Stream<?> compost(String planting, Inquiry inquiry, Units units) {
         boolean trays = "cells".equals(inquiry.unit()) && inquiry.amount() != null;
         boolean litres = "L".equals(inquiry.unit()) && inquiry.amount() != null;
+        if (litres && inquiry.count() == null) {
+            return Stream.of(
+                    new CompostNeeded(planting, null, null, inquiry.amount(), Filling.bedLitres(inquiry.amount())));
+        }
         if (inquiry.count() == null || !trays && !litres && inquiry.length() == null) {
             return Stream.empty();
         }
