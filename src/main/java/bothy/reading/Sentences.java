@@ -4,6 +4,7 @@ import bothy.garden.Doubt;
 import bothy.garden.Heard;
 import bothy.garden.Inquiry;
 import bothy.garden.Plan;
+import bothy.garden.Question;
 import bothy.garden.SettingChange;
 import bothy.garden.SignSeen;
 import bothy.garden.Statement;
@@ -75,11 +76,14 @@ final class Sentences {
         List<SettingChange> set = new ArrayList<>();
         List<Plan> toCome = new ArrayList<>();
         Passage passage = whole;
+        int[] labelled = null;
         for (int[] sentence : whole.sentences()) {
             List<Found<String>> troubles = withoutSoil(passage, seenIn(passage, sentence));
             List<SettingChange> told = settings.in(passage, sentence);
             passage = without(passage, sentence, troubles, !told.isEmpty());
+            passage = FeedLabels.apart(told.isEmpty() ? passage : settings.apart(passage, sentence), sentence);
             int begins = questions.begins(passage, sentence);
+            labelled = begins < 0 && FeedLabels.read(passage, sentence) ? sentence : labelled;
             boolean frost = told.isEmpty() && frostToCome.in(passage, sentence);
             if (frost) {
                 passage = FrostToCome.unwritten(passage, sentence);
@@ -102,10 +106,17 @@ final class Sentences {
             if (begins >= 0) {
                 // "Sow carrots how deep" orders nothing.
                 own.removeIf(clause -> clause.mood() == Mood.UNCLEAR);
+                // "Onions in store at 10 °C, how long will they last" asks of that warmth.
+                boolean ofStore =
+                        !asked.isEmpty() && asked.get(asked.size() - 1).question() == Question.HOW_STORE;
+                own.removeIf(clause -> ofStore && clause.action().action().equals("temperature"));
             }
             boolean bare = own.isEmpty() && begins < 0 && troubles.isEmpty() && told.isEmpty();
             List<Clause> more = bare ? clauses.goingOn(passage, sentence, said) : own;
             said.addAll(bare && more.isEmpty() ? Weighed.picked(passage, sentence) : more);
+        }
+        if (labelled != null && asked.stream().noneMatch(one -> one.question() == Question.FEED_DOSE)) {
+            asked.add(inquiries.ofLabel(passage, labelled));
         }
         List<Told> lines = statements.told(passage, said);
         List<Plan> plans = Stream.concat(toCome.stream(), statements.plans(passage, said).stream())
@@ -207,6 +218,10 @@ final class Sentences {
                 && gathered.seen().isEmpty()
                 && gathered.set().isEmpty()
                 && gathered.plans().isEmpty();
+        return CapAsked.back(heard(passage, gathered, lines, nothing), passage);
+    }
+
+    private Heard heard(Passage passage, Gathered gathered, List<Statement> lines, boolean nothing) {
         return new Heard(
                 lines,
                 gathered.asked(),

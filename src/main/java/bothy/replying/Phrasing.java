@@ -364,7 +364,9 @@ final class Phrasing {
     }
 
     private String readable(String argument) {
-        return wording.crops().containsKey(argument) ? vocabulary.names().many(argument) : argument.replace('-', ' ');
+        return wording.crops().containsKey(argument)
+                ? vocabulary.names().many(argument)
+                : argument.replaceAll("-(?!\\d)", " ");
     }
 
     String talk(String id, Map<String, String> words) {
