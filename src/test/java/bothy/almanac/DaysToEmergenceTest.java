@@ -39,7 +39,13 @@ class DaysToEmergenceTest {
                 "aubergine: eggplant",
                 "mangetout: pea",
                 "cauliflower: cauliflower",
-                "brussels-sprouts: cabbage"
+                "brussels-sprouts: cabbage",
+                "turnip: turnip",
+                "kohlrabi: cabbage",
+                "celery: celery",
+                "celeriac: celery",
+                "melon: muskmelon",
+                "parsley: parsley"
             })
     void every_printed_cell_stands_in_the_sheet_and_no_other(String crop, String printedAs) {
         Sheet sheet = Published.SHEETS.get(crop);

@@ -52,6 +52,8 @@ class DaysToHarvestTest {
                         "brussels-sprouts",
                         "cabbage",
                         "cauliflower",
+                        "celeriac",
+                        "celery",
                         "chilli",
                         "sweet-pepper",
                         "tomato");
