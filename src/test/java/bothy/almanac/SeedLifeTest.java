@@ -51,7 +51,8 @@ class SeedLifeTest {
                 "celery: celery",
                 "celeriac: celeriac",
                 "melon: muskmelon",
-                "parsley: parsley"
+                "parsley: parsley",
+                "florence-fennel: fennel"
             })
     void seed_keeps_as_many_years_as_printed(String crop, String printedAs) {
         List<Map<String, String>> printed = Printed.rows("emergence/seed_life.csv").stream()
