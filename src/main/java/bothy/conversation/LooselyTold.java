@@ -80,7 +80,8 @@ final class LooselyTold {
         Portraits portraits = book.tables().portraits();
         List<String> known = portraits.known(description.words());
         return known.size() >= LEAST_WORDS
-                && portraits.likenesses(known).values().stream().anyMatch(alike -> alike >= LIKE_A_CAUSE);
+                && portraits.likenesses(known, crops -> true).values().stream()
+                        .anyMatch(alike -> alike >= LIKE_A_CAUSE);
     }
 
     /** "In flower" and "up" are events first, and only then signs of bolting or of nothing coming up. */

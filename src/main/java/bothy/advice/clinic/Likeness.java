@@ -31,7 +31,11 @@ final class Likeness {
         this.troubles = troubles;
         this.crop = file.crop();
         this.told = words == null ? List.of() : List.of(words.split(" "));
-        this.likeness = told.isEmpty() ? Map.of() : troubles.portraits().likenesses(told);
+        this.likeness = told.isEmpty() ? Map.of() : troubles.portraits().likenesses(told, this::grown);
+    }
+
+    private boolean grown(List<String> crops) {
+        return crop == null || troubles.fits(crops, crop);
     }
 
     boolean empty() {
@@ -47,7 +51,8 @@ final class Likeness {
                         .thenComparing(Map.Entry.comparingByKey()))
                 .map(Map.Entry::getKey)
                 .filter(cause -> troubles.portraits().shared(cause, told).size() >= LEAST_ALIKE)
-                .filter(cause -> troubles.anyRow(cause, crop).isPresent())
+                .filter(cause -> troubles.anyRow(cause, crop).isPresent()
+                        || troubles.portraits().toldOf(cause, this::grown))
                 .limit(MOST_ALIKE)
                 .toList();
     }

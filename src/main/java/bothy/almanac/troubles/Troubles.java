@@ -169,7 +169,14 @@ public record Troubles(
 
     /** No troubles at all. */
     public static Troubles none() {
-        return new Troubles(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), new Portraits(Map.of()));
+        return new Troubles(
+                Map.of(),
+                Map.of(),
+                Map.of(),
+                Map.of(),
+                Map.of(),
+                Map.of(),
+                new Portraits(Map.of(), List.of(), List.of()));
     }
 
     /** The rows of a sign that a crop can have; all of them when the crop is not known. */

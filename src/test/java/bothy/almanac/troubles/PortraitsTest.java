@@ -8,10 +8,13 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class PortraitsTest {
-    private static final Portraits PORTRAITS = new Portraits(Map.of(
-            "borer", "stem hole sawdust wilts",
-            "drought", "dry wilts crisp",
-            "rot", "stem soft wilts"));
+    private static final Portraits PORTRAITS = new Portraits(
+            Map.of(
+                    "borer", "stem hole sawdust wilts",
+                    "drought", "dry wilts crisp",
+                    "rot", "stem soft wilts"),
+            List.of(),
+            List.of());
 
     @Test
     void a_word_counts_in_all_its_forms() {
@@ -23,7 +26,7 @@ class PortraitsTest {
     @Test
     void a_word_of_every_portrait_tells_nothing() {
         // Each of the three is told with "wilts": its weight is the logarithm of 3 over 3.
-        assertThat(PORTRAITS.likenesses(List.of("wilted"))).isEmpty();
+        assertThat(PORTRAITS.likenesses(List.of("wilted"), crops -> true)).isEmpty();
     }
 
     @Test
@@ -34,8 +37,8 @@ class PortraitsTest {
         double half = Math.log(1.5) * Math.log(1.5);
         double usual = (2 * one + half + 2 * one + one + half) / 3;
         double own = Math.max(usual, 2 * one);
-        assertThat(PORTRAITS.likenesses(List.of("dry", "crisp")).get("drought"))
+        assertThat(PORTRAITS.likenesses(List.of("dry", "crisp"), crops -> true).get("drought"))
                 .isEqualTo(2 * one / Math.sqrt(own * 2 * one), within(1e-12));
-        assertThat(PORTRAITS.likenesses(List.of("dry", "crisp"))).doesNotContainKey("borer");
+        assertThat(PORTRAITS.likenesses(List.of("dry", "crisp"), crops -> true)).doesNotContainKey("borer");
     }
 }
