@@ -19,7 +19,9 @@ final class LooselyTold {
     /** A description of fewer telling words is none. By judgement. */
     private static final int LEAST_WORDS = 3;
     /** From this likeness on a description is like the portrait of a cause. By judgement. */
-    private static final double LIKE_A_CAUSE = 0.2;
+    private static final double LIKE_A_CAUSE = 0.25;
+    /** So many different words of complaint make a description plain. By judgement: of messages that tell of no trouble 0.6 % hold them. */
+    private static final int PLAIN = 2;
 
     private static final Set<What> BEGINNINGS =
             Set.of(What.SOWN, What.PLANTED_OUT, What.POTTED_ON, What.PRICKED_OUT, What.THINNED, What.HARVESTED);
@@ -44,7 +46,8 @@ final class LooselyTold {
         boolean named = heard.signs().stream()
                 .anyMatch(sign -> !book.tables().beside().containsKey(sign.sign())
                         && !book.tables().rows(sign.sign(), sign.crop()).isEmpty());
-        if (named || asksElse(heard) && !complains() || begins(heard) && description.complaints() < 1) {
+        boolean plainly = plainly(found);
+        if (named || !plainly && (asksElse(heard) && !complains() || begins(heard) && description.complaints() < 1)) {
             return List.of();
         }
         boolean nothingElse = heard.statements().stream().noneMatch(Statement::sure);
@@ -53,7 +56,7 @@ final class LooselyTold {
             names.add(Troubles.UNNAMED);
         }
         names.removeIf(name -> toldAsDone(name, heard));
-        return names;
+        return names.isEmpty() && plainly ? List.of(Troubles.UNNAMED) : names;
     }
 
     /** A message without a question mark that complains twice and shows a sign asks nothing else, whatever its words. */
@@ -61,6 +64,12 @@ final class LooselyTold {
         return !text.contains("?")
                 && description.complaints() >= 2
                 && !description.looseSigns(false).isEmpty();
+    }
+
+    /** A trouble described at some length is one, whatever else was told or asked with it. */
+    private boolean plainly(List<Finding> found) {
+        boolean telling = found.stream().anyMatch(one -> book.tables().tellsMuch(one.about(), one.found()));
+        return description.complaints() >= (telling ? 0 : PLAIN) && likeSomeCause();
     }
 
     /** Whether something seen on the plant was told, in a message that tells nothing else. */
@@ -77,6 +86,10 @@ final class LooselyTold {
         if (description.complaints() < (nothingElse ? 1 : 2)) {
             return false;
         }
+        return likeSomeCause();
+    }
+
+    private boolean likeSomeCause() {
         Portraits portraits = book.tables().portraits();
         List<String> known = portraits.known(description.words());
         return known.size() >= LEAST_WORDS
