@@ -14,6 +14,8 @@ public final class Description {
     private final CloserLook closerLook;
     private final LooseSigns looseSigns;
     private final Set<String> complaints;
+    private final Set<String> faint;
+    private final Set<String> plans;
     private final Supplier<List<CropSaid>> crops;
     private final Passage plain;
 
@@ -21,11 +23,15 @@ public final class Description {
             CloserLook closerLook,
             LooseSigns looseSigns,
             Set<String> complaints,
+            Set<String> faint,
+            Set<String> plans,
             Supplier<List<CropSaid>> crops,
             Passage plain) {
         this.closerLook = closerLook;
         this.looseSigns = looseSigns;
         this.complaints = complaints;
+        this.faint = faint;
+        this.plans = plans;
         this.crops = crops;
         this.plain = plain;
     }
@@ -52,9 +58,21 @@ public final class Description {
         return plain.tokens().stream().filter(Token::aWord).map(Token::word).collect(Collectors.joining(" "));
     }
 
-    /** How many different words of complaint it holds. */
+    /** How many different words of complaint it holds; those that complain only beside others count once at most. */
     public long complaints() {
+        return clearComplaints()
+                + plain.words().stream().filter(faint::contains).limit(1).count();
+    }
+
+    /** How many different words it holds that complain by themselves. */
+    public long clearComplaints() {
         return plain.words().stream().filter(complaints::contains).count();
+    }
+
+    /** Whether it speaks of what is meant to be done rather than of what is seen. */
+    public boolean plans() {
+        String words = " " + words() + " ";
+        return plans.stream().anyMatch(plan -> words.contains(" " + plan + " "));
     }
 
     /** The crops that it names, the likeliest meaning of each. */

@@ -29,6 +29,8 @@ public final class Reading {
     private final LooseSigns looseSigns;
     private final PlainWords plainWords;
     private final Set<String> complaints;
+    private final Set<String> faint;
+    private final Set<String> plans;
 
     /** @throws bothy.almanac.RulesBroken when a words file is missing or a phrase in one cannot be read */
     public Reading(Words words) {
@@ -44,6 +46,8 @@ public final class Reading {
         looseSigns = new LooseSigns(words);
         plainWords = new PlainWords(words);
         complaints = Set.copyOf(words.list("clues", "/complaints"));
+        faint = Set.copyOf(words.list("clues", "/faint-complaints"));
+        plans = Set.copyOf(words.list("clues", "/plans"));
         Set<String> known = new HashSet<>();
         List.of(
                         moods.vocabulary(),
@@ -100,6 +104,8 @@ public final class Reading {
                 closerLook,
                 looseSigns,
                 complaints,
+                faint,
+                plans,
                 () -> grammar.passage(text, situation).crops(),
                 plainWords.of(grammar.whole(text, situation)));
     }
