@@ -90,6 +90,7 @@ final class LooseSigns {
             told.forEach((sign, one) -> {
                 if (signs.isEmpty()
                         && !one.alone()
+                        && one.unless().stream().noneMatch(words::contains)
                         && near(passage, words, 0, passage.size(), Together.IN_A_MESSAGE, one)) {
                     signs.add(sign);
                 }
@@ -104,11 +105,11 @@ final class LooseSigns {
     }
 
     private static boolean fits(Passage passage, Set<String> words, int[] sentence, Told one) {
-        if (near(passage, words, sentence[0], sentence[1], Together.IN_A_SENTENCE, one)) {
-            return true;
-        }
         if (one.unless().stream().anyMatch(words::contains)) {
             return false;
+        }
+        if (near(passage, words, sentence[0], sentence[1], Together.IN_A_SENTENCE, one)) {
+            return true;
         }
         boolean with = one.with().isEmpty();
         boolean near = false;
