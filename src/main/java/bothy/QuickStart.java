@@ -1,25 +1,24 @@
 package bothy;
 
+import bothy.almanac.KeptFiles;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import sun.misc.Signal;
 import sun.misc.SignalHandler;
 
 /**
- * Opens a chat from the packed jar in a Java set for a quick start: the plain compiler, the small collector and an archive of the
- * loaded classes, which the first chat writes as it ends. A jar cannot ask for these itself, so the program starts itself again
- * with them and lends it the terminal. Whoever sets any Java option has chosen for himself, and nothing is started again.
+ * Opens a chat in a Java set for a quick start: the plain compiler, the small collector and an archive of the loaded classes, which
+ * the first chat writes as it ends. Neither a jar nor Maven can ask for these itself, so the program starts itself again with them
+ * and lends it the terminal. Whoever sets any Java option has chosen for himself, and nothing is started again.
  */
 final class QuickStart {
     /** Set in the Java that is started again: the process that started it. */
@@ -71,20 +70,35 @@ final class QuickStart {
         Runtime.getRuntime().halt(1);
     }
 
-    private static Optional<QuickStart> ofThisProcess(String[] arguments) {
-        String jar = System.getProperty("java.class.path");
-        if (Long.getLong(STARTED_BY) != null || !jar.endsWith(".jar") || !Files.isRegularFile(Path.of(jar))) {
+    private static Optional<QuickStart> ofThisProcess(String[] arguments) throws IOException {
+        Path java = Path.of(System.getProperty("java.home"), "bin", "java");
+        if (Long.getLong(STARTED_BY) != null || !Files.isExecutable(java)) {
             return Optional.empty();
         }
+        Path cache = Workshop.cacheFolder();
+        Optional<BuiltClasses> built = BuiltClasses.of(QuickStart.class.getClassLoader());
+        if (built.isPresent()) {
+            return chosenForHimself()
+                    ? Optional.empty()
+                    : Optional.of(new QuickStart(java, built.get().jar(cache), cache));
+        }
+        String jar = System.getProperty("java.class.path");
+        return jar.endsWith(".jar") && Files.isRegularFile(Path.of(jar)) && noOptions(jar, arguments)
+                ? Optional.of(new QuickStart(java, Path.of(jar), cache))
+                : Optional.empty();
+    }
+
+    /** Options that Maven is given for its Java; those that come with the project do not count. */
+    private static boolean chosenForHimself() {
+        String options = System.getenv("MAVEN_OPTS");
+        return options != null && !options.isBlank();
+    }
+
+    private static boolean noOptions(String jar, String... arguments) {
         List<String> plain = new ArrayList<>(List.of("-jar", jar));
         plain.addAll(List.of(arguments));
         ProcessHandle.Info info = ProcessHandle.current().info();
-        boolean noOptions =
-                info.arguments().filter(given -> plain.equals(List.of(given))).isPresent();
-        Path java = Path.of(System.getProperty("java.home"), "bin", "java");
-        return noOptions && Files.isExecutable(java)
-                ? Optional.of(new QuickStart(java, Path.of(jar), Workshop.cacheFolder()))
-                : Optional.empty();
+        return info.arguments().filter(given -> plain.equals(List.of(given))).isPresent();
     }
 
     private int run(String[] arguments) throws IOException {
@@ -170,18 +184,8 @@ final class QuickStart {
     private void keep(Path fresh, Path archive) {
         try {
             if (Files.isRegularFile(fresh)) {
-                Files.move(fresh, archive, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-            }
-            try (Stream<Path> all = Files.list(cache)) {
-                List<Path> stale = all.filter(
-                                path -> path.getFileName().toString().matches(ARCHIVES))
-                        .sorted((a, b) -> Long.compare(
-                                b.toFile().lastModified(), a.toFile().lastModified()))
-                        .skip(KEPT)
-                        .toList();
-                for (Path path : stale) {
-                    Files.deleteIfExists(path);
-                }
+                new KeptFiles(cache, ARCHIVES, KEPT)
+                        .keep(fresh, archive.getFileName().toString());
             }
         } catch (IOException unwritable) {
             // The next chat starts a little slower and tries again.

@@ -6,9 +6,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.File;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.net.URI;
+import java.net.URL;
+import java.net.URLClassLoader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.jar.Attributes;
@@ -95,6 +99,84 @@ class QuickStartTest {
         }
     }
 
+    @Test
+    void aChatFromTheFolderOfClassesIsHeldInAJavaStartedAgainToo() throws Exception {
+        Path classes = copyOfTheClasses();
+        assertThat(chatFrom(classes, "")).contains("Noted: 6 tomatoes sown today.");
+        assertThat(chatFrom(classes, "")).contains("Noted: 6 tomatoes");
+        assertThat(kept("program-.*\\.jar")).hasSize(1);
+        assertThat(archives()).hasSize(1);
+    }
+
+    @Test
+    void classesCompiledAnewAreNotMistakenForTheOldOnes() throws Exception {
+        Path classes = copyOfTheClasses();
+        chatFrom(classes, "");
+        Path wording = classes.resolve("rules").resolve("wording").resolve("en.yaml");
+        Files.writeString(wording, Files.readString(wording).replace("Noted: {", "Written down: {"));
+        assertThat(chatFrom(classes, "")).contains("Written down: 6 tomatoes");
+        assertThat(kept("program-.*\\.jar")).hasSize(2);
+    }
+
+    @Test
+    void whoeverSetsMavensOptionsIsGivenThatJavaAlone() throws Exception {
+        assertThat(chatFrom(copyOfTheClasses(), "-Xmx300m")).contains("Noted: 6 tomatoes sown today.");
+        assertThat(kept("program-.*")).isEmpty();
+    }
+
+    private Path copyOfTheClasses() throws IOException {
+        Path from = Path.of("target", "classes");
+        Path to = folder.resolve("classes");
+        try (Stream<Path> all = Files.walk(from)) {
+            for (Path path : all.toList()) {
+                Files.copy(path, to.resolve(from.relativize(path).toString()), StandardCopyOption.COPY_ATTRIBUTES);
+            }
+        }
+        return to;
+    }
+
+    /** Loads the program as Maven does, from a loader of its own in a process that is not the program's. */
+    private String chatFrom(Path classes, String mavenOptions) throws Exception {
+        List<String> command = new ArrayList<>(List.of(
+                JAVA,
+                "-cp",
+                Path.of("target", "test-classes").toString(),
+                FromALoader.class.getName(),
+                classes.toUri().toString()));
+        Stream.of(System.getProperty("java.class.path").split(File.pathSeparator))
+                .filter(path -> path.endsWith(".jar"))
+                .map(path -> Path.of(path).toUri().toString())
+                .forEach(command::add);
+        command.addAll(List.of("--", "--db", folder.resolve("diary.db").toString()));
+        ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
+        builder.environment().put("XDG_CACHE_HOME", folder.resolve("cache").toString());
+        builder.environment().put("MAVEN_OPTS", mavenOptions);
+        Process chat = builder.start();
+        write(chat, "sowed 6 tomatoes\n");
+        String said = read(chat);
+        assertThat(chat.waitFor()).isZero();
+        return said;
+    }
+
+    /** A process that runs the program from a loader, as the build tool does. */
+    static final class FromALoader {
+        private FromALoader() {}
+
+        /** @param arguments addresses of classes, "--", arguments of the program */
+        public static void main(String[] arguments) throws Exception {
+            List<String> all = List.of(arguments);
+            int program = all.indexOf("--");
+            List<URL> urls = new ArrayList<>();
+            for (String address : all.subList(0, program)) {
+                urls.add(URI.create(address).toURL());
+            }
+            ClassLoader loader = new URLClassLoader(urls.toArray(URL[]::new), ClassLoader.getPlatformClassLoader());
+            Thread.currentThread().setContextClassLoader(loader);
+            loader.loadClass("bothy.Bothy").getMethod("main", String[].class).invoke(null, (Object)
+                    all.subList(program + 1, all.size()).toArray(String[]::new));
+        }
+    }
+
     private static ProcessHandle startedBy(Process chat) throws InterruptedException {
         while (true) {
             List<ProcessHandle> children = chat.children().toList();
@@ -128,8 +210,13 @@ class QuickStartTest {
     }
 
     private List<Path> archives() throws IOException {
+        return kept(".*\\.jsa.*");
+    }
+
+    private List<Path> kept(String names) throws IOException {
         try (Stream<Path> kept = Files.list(folder.resolve("cache").resolve("bothy"))) {
-            return kept.filter(path -> path.toString().contains(".jsa")).toList();
+            return kept.filter(path -> path.getFileName().toString().matches(names))
+                    .toList();
         }
     }
 }

@@ -1,5 +1,6 @@
 package bothy.advice;
 
+import bothy.almanac.KeptFiles;
 import bothy.almanac.RulesFolder;
 import java.io.IOException;
 import java.io.InputStream;
@@ -8,7 +9,6 @@ import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
@@ -61,7 +61,7 @@ final class CompiledRules {
         }
         Path file = cache.resolve(name);
         try {
-            if (!Files.isReadable(file) && !unpack(file)) {
+            if (!Files.isReadable(file) && !unpack()) {
                 return Optional.empty();
             }
             return Optional.of(load(file));
@@ -73,10 +73,10 @@ final class CompiledRules {
     }
 
     /** Takes the compiled rules that came with the program, if they are those wanted. */
-    private boolean unpack(Path file) throws IOException {
+    private boolean unpack() throws IOException {
         try (InputStream packed = CompiledRules.class.getResourceAsStream(name)) {
             if (packed != null) {
-                write(file, packed.readAllBytes());
+                write(packed.readAllBytes());
             }
             return packed != null;
         }
@@ -96,34 +96,15 @@ final class CompiledRules {
         if (cache == null) {
             return;
         }
-        Path file = cache.resolve(name);
         try {
-            write(file, module.getBytes());
-            dropOlder();
+            write(module.getBytes());
         } catch (IOException | UncheckedIOException unwritable) {
-            LOG.warn("Compiled rules cannot be kept in {}: {}", file, unwritable.toString());
+            LOG.warn("Compiled rules cannot be kept in {}: {}", cache.resolve(name), unwritable.toString());
         }
     }
 
-    private void write(Path file, byte[] bytes) throws IOException {
-        Files.createDirectories(cache);
-        Path fresh = Files.createTempFile(cache, "rules-", ".new");
-        Files.write(fresh, bytes);
-        Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    }
-
-    /** Keeps the few newest: several versions of the rules may be in use side by side. */
-    private void dropOlder() throws IOException {
-        try (Stream<Path> all = Files.list(cache)) {
-            List<Path> stale = all.filter(path -> path.getFileName().toString().matches("rules-[0-9a-f]{64}\\.jar"))
-                    .sorted((a, b) ->
-                            Long.compare(b.toFile().lastModified(), a.toFile().lastModified()))
-                    .skip(KEPT)
-                    .toList();
-            for (Path path : stale) {
-                Files.deleteIfExists(path);
-            }
-        }
+    private void write(byte[] bytes) throws IOException {
+        new KeptFiles(cache, "rules-[0-9a-f]{64}\\.jar", KEPT).write(name, bytes);
     }
 
     private static String key(RulesFolder folder) {

@@ -69,9 +69,6 @@ public final class CropSheets {
         Files.write(
                 classes.resolve("bothy/almanac").resolve(ParsedFiles.name(folder)),
                 ParsedFiles.bytes(ParsedFiles.parse(folder)));
-        Files.write(
-                classes.resolve("rules").resolve(RulesFolder.INDEX),
-                folder.paths("", "").stream().toList());
     }
 
     /** Paths of the sheets in a folder. */

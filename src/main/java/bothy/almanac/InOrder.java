@@ -16,6 +16,7 @@ final class InOrder {
     /** Hash of the shipped rules, written into the packed program when it is built. */
     static final String SHIPPED = "rules-in-order.sha256";
 
+    private static final int KEPT = 8;
     private static final Logger LOG = LoggerFactory.getLogger(InOrder.class);
     private final String fingerprint;
     private final Path mark;
@@ -42,8 +43,8 @@ final class InOrder {
             return;
         }
         try {
-            Files.createDirectories(mark.getParent());
-            Files.writeString(mark, "");
+            new KeptFiles(mark.getParent(), "in-order-[0-9a-f]{64}", KEPT)
+                    .write(mark.getFileName().toString(), new byte[0]);
         } catch (IOException unwritable) {
             LOG.warn("It cannot be remembered that the rules are in order: {}", unwritable.toString());
         }

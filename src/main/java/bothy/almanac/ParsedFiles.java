@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.HashMap;
 import java.util.Map;
 import org.slf4j.Logger;
@@ -21,6 +20,8 @@ import org.slf4j.LoggerFactory;
 final class ParsedFiles {
     private static final Logger LOG = LoggerFactory.getLogger(ParsedFiles.class);
     private static final JsonMapper JSON = JsonMapper.builder().build();
+
+    private static final int KEPT = 8;
 
     private ParsedFiles() {}
 
@@ -43,7 +44,7 @@ final class ParsedFiles {
                 }
             }
             JsonNode parsed = parse(folder);
-            keep(kept, parsed);
+            new KeptFiles(cache, "parsed-[0-9a-f]{64}\\.json", KEPT).write(name, bytes(parsed));
             return texts(parsed);
         } catch (RulesBroken broken) {
             return Map.of();
@@ -81,12 +82,5 @@ final class ParsedFiles {
         } catch (JsonProcessingException broken) {
             throw new IllegalStateException("a parsed file of the rules was damaged", broken);
         }
-    }
-
-    private static void keep(Path file, JsonNode parsed) throws IOException {
-        Files.createDirectories(file.getParent());
-        Path fresh = Files.createTempFile(file.getParent(), "parsed-", ".new");
-        Files.write(fresh, bytes(parsed));
-        Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     }
 }

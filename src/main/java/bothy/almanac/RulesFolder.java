@@ -27,7 +27,7 @@ import java.util.stream.Stream;
  */
 public final class RulesFolder {
     /** Names the files of the packed rules, one a line; written by the build, since opening the whole jar for a listing is slow. */
-    static final String INDEX = "index.txt";
+    public static final String INDEX = "rules/index.txt";
 
     private static final String INSIDE = "rules";
     /** What the copy that travels with the program is called, unlike any path. */
@@ -88,11 +88,11 @@ public final class RulesFolder {
     /** The copy that travels with the program. */
     public static RulesFolder inside() {
         ClassLoader loader = RulesFolder.class.getClassLoader();
-        URL packed = loader.getResource(INSIDE + "/" + INDEX);
+        URL packed = loader.getResource(INDEX);
         if (packed == null || !"jar".equals(packed.getProtocol())) {
             return listed();
         }
-        try (InputStream index = loader.getResourceAsStream(INSIDE + "/" + INDEX)) {
+        try (InputStream index = loader.getResourceAsStream(INDEX)) {
             return indexed(loader, new String(index.readAllBytes(), StandardCharsets.UTF_8));
         } catch (IOException unreadable) {
             throw new IllegalStateException("the rules packed with the program cannot be read", unreadable);
@@ -145,6 +145,11 @@ public final class RulesFolder {
             }
         }
         return files;
+    }
+
+    /** Its paths, one a line. */
+    public String index() {
+        return String.join("\n", files.keySet());
     }
 
     /** What to call the folder in a message. */

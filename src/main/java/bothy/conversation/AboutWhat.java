@@ -24,6 +24,8 @@ import java.util.Set;
 final class AboutWhat {
     private static final int MOST_CHOICES = 6;
 
+    private static final int MOST_TALKED_OF = 4;
+
     /** Who talked of more crops than these is asked which one is meant. */
     private static final int MOST_MEANT = 2;
 
@@ -34,7 +36,7 @@ final class AboutWhat {
     private static final Set<Question> OF_ALL = EnumSet.of(Question.WHEN_WATER, Question.HOW_MUCH_WATER);
 
     private static final String NEXT_YEAR = "next-year";
-    private static final Set<String> OF_PLANTS = Set.of(NEXT_YEAR, "temperature", "normal", "coming-up");
+    private static final Set<String> OF_PLANTS = Set.of(NEXT_YEAR, "temperature", "normal", "coming-up", "how-long");
     private final Garden garden;
     private final Memory memory;
     private final List<String> told;
@@ -67,7 +69,12 @@ final class AboutWhat {
         Inquiry open = null;
         for (Inquiry inquiry : heard.inquiries()) {
             Inquiry meant = namesNone(inquiry) && needsACrop(inquiry) ? meant(inquiry) : inquiry;
-            if (namesNone(meant) && needsACrop(meant)) {
+            boolean still = namesNone(meant) && needsACrop(meant);
+            if (still && !named && talkedOfSome()) {
+                memory.crops().forEach(crop -> settled.add(meant.ofCrop(crop)));
+                continue;
+            }
+            if (still) {
                 open = meant;
             }
             settled.add(meant);
@@ -76,6 +83,11 @@ final class AboutWhat {
             return heard.asking(settled);
         }
         return heard.asking(List.of()).withDoubt(whichCrop(open, replier));
+    }
+
+    /** "When should I start everything" after a few crops were named is about each of them. */
+    private boolean talkedOfSome() {
+        return memory.crops().size() > 1 && memory.crops().size() <= MOST_TALKED_OF;
     }
 
     private Doubt whichCrop(Inquiry open, Replier replier) {

@@ -84,6 +84,7 @@ final class Exchange {
         }
         List<Logged> written = write(heard, closerLook);
         Garden garden = written.isEmpty() ? before : Replay.garden(page.lines(), today, message.zone());
+        heard = new AskedAgain(memory.pending(), chosen != null).orElse(heard, message.text());
         if (AboutWhat.isOpen(heard)) {
             boolean named = !knowledge
                     .reading()

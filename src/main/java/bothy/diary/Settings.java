@@ -25,9 +25,12 @@ final class Settings {
     }
 
     Grower grower() {
-        Units units = read("units", value -> Units.valueOf(value.toUpperCase(Locale.ROOT)), Units.METRIC);
+        ZoneId zone = read("zone", ZoneId::of, channelZone);
+        // The channel's zone is only taken for granted, so it says nothing of the grower's habits.
+        Units usual = values.containsKey("zone") ? Units.usualIn(zone) : Units.METRIC;
+        Units units = read("units", value -> Units.valueOf(value.toUpperCase(Locale.ROOT)), usual);
         return new Grower(
-                read("zone", ZoneId::of, channelZone),
+                zone,
                 read("latitude", Double::valueOf, null),
                 read("longitude", Double::valueOf, null),
                 read("lastSpringFrost", value -> MonthDay.parse("--" + value), null),

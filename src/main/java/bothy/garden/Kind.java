@@ -9,6 +9,8 @@ public enum Kind {
     TROUBLE,
     SETTING,
     CHAT,
+    /** A greeting and no more; to others it counts as chat. */
+    GREETING,
     OFF_TOPIC,
     /** A waiting question is let go ("never mind that"); to others it counts as chat. */
     LET_GO,
@@ -20,7 +22,7 @@ public enum Kind {
     public String word() {
         return switch (this) {
             case FOREIGN -> OFF_TOPIC.word();
-            case LET_GO -> CHAT.word();
+            case LET_GO, GREETING -> CHAT.word();
             default -> name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
         };
     }

@@ -1,5 +1,6 @@
 package bothy.reading;
 
+import bothy.almanac.Words;
 import bothy.garden.Inquiry;
 import bothy.garden.Plan;
 import bothy.garden.Question;
@@ -12,6 +13,7 @@ import bothy.reading.said.Passage;
 import bothy.reading.said.Quantity;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -22,64 +24,33 @@ final class FrostToCome {
     private static final double RISKY_C = 4.5;
 
     private static final double RISKY_F = 40;
-    private static final Set<String> FROST = Set.of("frost", "frosts", "freeze", "freezing", "frosty", "freezes");
-    private static final Set<String> COLD = Set.of(
-            "low",
-            "lows",
-            "minus",
-            "min",
-            "minimum",
-            "down",
-            "drop",
-            "drops",
-            "dropping",
-            "dip",
-            "dipping",
-            "below",
-            "forecast",
-            "sub",
-            "subzero",
-            "zero",
-            "temps",
-            "temp",
-            "temperature",
-            "degrees",
-            "cold",
-            "going",
-            "falling");
-    private static final Set<String> TO_COME = Set.of(
-            "tonight",
-            "will",
-            "tomorrow",
-            "forecast",
-            "forecasting",
-            "forecasted",
-            "coming",
-            "due",
-            "expected",
-            "predicted",
-            "warning",
-            "warnings",
-            "giving",
-            "likely",
-            "possible",
-            "expecting",
-            "predicting",
-            "weekend",
-            "later");
-    private static final Set<String> BEEN =
-            Set.of("had", "was", "were", "got", "last", "went", "dropped", "fell", "did", "hit");
+    private static final String FILE = "forecast";
     private static final Set<String> WEATHER = Set.of("frost", "temperature", "rain");
 
-    private FrostToCome() {}
+    private final Set<String> frost;
+    private final Set<String> cold;
+    private final Set<String> toCome;
+    private final Set<String> been;
 
-    static boolean in(Passage passage, int[] sentence) {
-        boolean toCome = says(passage, sentence, TO_COME);
-        boolean been =
-                says(passage, sentence, BEEN) || says(passage, sentence, Set.of("past", "after", "until", "before"));
-        return toCome
-                && !been
-                && (says(passage, sentence, FROST) || says(passage, sentence, COLD) && cold(passage, sentence));
+    FrostToCome(Words words) {
+        frost = Set.copyOf(words.list(FILE, "/frost"));
+        cold = Set.copyOf(words.list(FILE, "/cold"));
+        toCome = Set.copyOf(words.list(FILE, "/to-come"));
+        been = Set.copyOf(words.list(FILE, "/been"));
+    }
+
+    Set<String> vocabulary() {
+        Set<String> vocabulary = new HashSet<>(frost);
+        vocabulary.addAll(cold);
+        vocabulary.addAll(toCome);
+        vocabulary.addAll(been);
+        return vocabulary;
+    }
+
+    boolean in(Passage passage, int[] sentence) {
+        return says(passage, sentence, toCome)
+                && !says(passage, sentence, been)
+                && (says(passage, sentence, frost) || says(passage, sentence, cold) && cold(passage, sentence));
     }
 
     private static boolean cold(Passage passage, int[] sentence) {

@@ -10,11 +10,18 @@ import bothy.reading.said.Passage;
 import bothy.reading.said.Quantity;
 import bothy.reading.told.PlantingsMeant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
 /** Makes inquiries of asking sentences: what is asked, of which crop and plantings, with the figures told. */
 final class Inquiries {
+    /** Of these one question names several crops: which of them, or one beside the other. */
+    private static final Set<Question> NOT_EACH =
+            Set.of(Question.COMPARE, Question.WHAT_TO_GROW, Question.OTHER, Question.TO_DO, Question.SPACING);
+
+    private static final Set<String> JOINING =
+            Set.of("and", "or", "n", "&", "plus", "some", "the", "my", "our", "also", "as", "well", "a", "few");
     private static final Set<Question> WHOLE_PLOT = Set.of(Question.TO_DO, Question.WHAT_TO_GROW);
     private final Questions questions;
 
@@ -22,9 +29,62 @@ final class Inquiries {
         this.questions = questions;
     }
 
-    Inquiry of(Passage passage, int[] sentence, int begins) {
+    /** One for each crop of a list: "when do I sow leeks and sweetcorn" asks of two. */
+    List<Inquiry> all(Passage passage, int[] sentence, int begins) {
         Question question = questions.asked(passage, sentence, begins);
-        CropSaid said = crop(passage, sentence, begins);
+        List<CropSaid> listed = NOT_EACH.contains(question) ? List.of() : listed(passage, sentence, begins);
+        if (listed.size() < 2) {
+            return List.of(of(passage, sentence, begins, question, crop(passage, sentence, begins)));
+        }
+        return listed.stream()
+                .map(said -> of(passage, sentence, begins, question, said))
+                .distinct()
+                .toList();
+    }
+
+    private static List<CropSaid> listed(Passage passage, int[] sentence, int begins) {
+        List<CropSaid> inside = listed(passage, begins, sentence[1]);
+        if (!inside.isEmpty()) {
+            return inside;
+        }
+        List<CropSaid> before = Passage.within(passage.crops(), 0, begins).stream()
+                .filter(said -> !said.thing())
+                .toList();
+        int first = before.size() - 1;
+        while (first > 0
+                && joined(
+                        passage, before.get(first - 1).end(), before.get(first).start())) {
+            first--;
+        }
+        return first < 0 ? List.of() : before.subList(first, before.size());
+    }
+
+    /** The crops of the first list in a stretch: with nothing between them but "and", marks, numbers and "some". */
+    private static List<CropSaid> listed(Passage passage, int from, int to) {
+        List<CropSaid> listed = new ArrayList<>();
+        for (CropSaid said : Passage.within(passage.crops(), from, to)) {
+            if (said.thing()) {
+                continue;
+            }
+            if (!listed.isEmpty()
+                    && !joined(passage, listed.get(listed.size() - 1).end(), said.start())) {
+                break;
+            }
+            listed.add(said);
+        }
+        return listed;
+    }
+
+    private static boolean joined(Passage passage, int from, int to) {
+        for (int at = from; at < to; at++) {
+            if (!passage.tokens().get(at).mark() && !JOINING.contains(passage.word(at))) {
+                return false;
+            }
+        }
+        return to > from;
+    }
+
+    private Inquiry of(Passage passage, int[] sentence, int begins, Question question, CropSaid said) {
         List<Planting> plantings = plantings(passage, sentence, said, question);
         String crop = name(said, plantings);
         String topic =

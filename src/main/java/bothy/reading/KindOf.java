@@ -20,17 +20,23 @@ import java.util.Set;
 /** What sort of message it was, as a whole. */
 final class KindOf {
     private static final Set<What> MEASURED = EnumSet.of(What.TEMPERATURE, What.SOIL_CHECKED);
+    /** Whoever says more has more to say. */
+    private static final int WORDS_OF_A_GREETING = 5;
+
     private final PhraseBook<String> chat;
+    private final PhraseBook<String> greetings;
     private final PhraseBook<String> topics;
 
     KindOf(Words words) {
         PhraseFile file = new PhraseFile(words, "language", Map.of());
         chat = file.book("/chat", "chat");
+        greetings = file.book("/greetings", "greeting");
         topics = file.book("/topics", "topic");
     }
 
     Set<String> vocabulary() {
         Set<String> all = new java.util.HashSet<>(chat.vocabulary());
+        all.addAll(greetings.vocabulary());
         all.addAll(topics.vocabulary());
         return all;
     }
@@ -65,6 +71,9 @@ final class KindOf {
                             ? Kind.MEASUREMENT
                             : !settings.isEmpty() ? Kind.SETTING : !signs.isEmpty() ? Kind.TROUBLE : Kind.QUESTION;
         }
+        if (plans.isEmpty() && greets(passage)) {
+            return Kind.GREETING;
+        }
         return !plans.isEmpty() || friendly(passage) || onTopic(passage) || passage.size() == 0
                 ? Kind.CHAT
                 : Kind.OFF_TOPIC;
@@ -72,7 +81,15 @@ final class KindOf {
 
     /** Whether it is a greeting, thanks or the like. */
     boolean friendly(Passage passage) {
-        return !chat.all(passage.tokens(), 0, passage.size(), passage).isEmpty();
+        return greets(passage)
+                || !chat.all(passage.tokens(), 0, passage.size(), passage).isEmpty();
+    }
+
+    /** "Hello there": it begins with a greeting and says little more. */
+    private boolean greets(Passage passage) {
+        return passage.words().size() <= WORDS_OF_A_GREETING
+                && greetings.all(passage.tokens(), 0, passage.size(), passage).stream()
+                        .anyMatch(found -> found.start() == 0);
     }
 
     /** Whether anything of the garden is named. */

@@ -26,17 +26,21 @@ final class MattersAsked {
             Question.WHY);
 
     private final PhraseBook<String> matters = new PhraseBook<>();
+    /** Matters of how a thing is done. */
+    private final Set<String> ways;
 
     MattersAsked(Words words) {
         PhraseFile file = new PhraseFile(words, FILE, Map.of());
         words.names(FILE, "/asked").forEach(matter -> file.into(matters, "/asked/" + matter, matter));
+        words.names(FILE, "/how-to").forEach(matter -> file.into(matters, "/how-to/" + matter, matter));
+        ways = Set.copyOf(words.names(FILE, "/how-to"));
     }
 
     Set<String> vocabulary() {
         return matters.vocabulary();
     }
 
-    /** The question with its matter as topic, as {@link Question#OTHER}; as it was when it asks of something else. */
+    /** The question with its matter as topic, as {@link Question#OTHER} or {@link Question#HOW_TO}; as it was when it asks of something else. */
     Inquiry in(Inquiry inquiry, Passage passage, int from, int to) {
         boolean settled = inquiry.question() == Question.OTHER && inquiry.topic() != null;
         if (settled || !OPEN.contains(inquiry.question())) {
@@ -44,7 +48,8 @@ final class MattersAsked {
         }
         return matters.find(passage.tokens(), from, to, passage).stream()
                 .max(Comparator.comparingInt(found -> found.place().words().size()))
-                .map(found -> inquiry.asking(Question.OTHER).withTopic(found.meaning()))
+                .map(found -> inquiry.asking(ways.contains(found.meaning()) ? Question.HOW_TO : Question.OTHER)
+                        .withTopic(found.meaning()))
                 .orElse(inquiry);
     }
 }

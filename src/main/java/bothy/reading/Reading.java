@@ -39,6 +39,8 @@ public final class Reading {
         Questions questions = new Questions(words);
         Settings settings = new Settings(words);
         KindOf kinds = new KindOf(words);
+        FrostToCome frostToCome = new FrostToCome(words);
+        GrowingWished growingWished = new GrowingWished(words);
         zonesNear = new ZonesNear(words);
         signs = new Signs(words, moods);
         answers = new Answers(words);
@@ -55,6 +57,8 @@ public final class Reading {
                         questions.vocabulary(),
                         settings.vocabulary(),
                         kinds.vocabulary(),
+                        frostToCome.vocabulary(),
+                        growingWished.vocabulary(),
                         signs.vocabulary(),
                         answers.vocabulary(),
                         closerLook.vocabulary(),
@@ -65,7 +69,8 @@ public final class Reading {
         grammar = new Grammar(words, known);
         languages = new Languages(grammar.spelling());
         corrections = new Corrections(words, grammar.cropNames());
-        sentences = new Sentences(moods, particulars, questions, signs, settings, kinds, grammar);
+        sentences = new Sentences(
+                moods, particulars, questions, signs, settings, kinds, frostToCome, growingWished, grammar);
     }
 
     /**

@@ -39,6 +39,8 @@ final class Sentences {
     private final Signs signs;
     private final Settings settings;
     private final KindOf kinds;
+    private final FrostToCome frostToCome;
+    private final GrowingWished growingWished;
 
     /** What was gathered from all sentences. */
     record Gathered(
@@ -51,7 +53,11 @@ final class Sentences {
             Signs signs,
             Settings settings,
             KindOf kinds,
+            FrostToCome frostToCome,
+            GrowingWished growingWished,
             Grammar grammar) {
+        this.growingWished = growingWished;
+        this.frostToCome = frostToCome;
         this.clauses = new Clauses(moods);
         this.statements = new Statements(particulars, grammar);
         this.asking = new Asking(grammar.cropNames());
@@ -74,18 +80,18 @@ final class Sentences {
             List<SettingChange> told = settings.in(passage, sentence);
             passage = without(passage, sentence, troubles, !told.isEmpty());
             int begins = questions.begins(passage, sentence);
-            boolean frost = told.isEmpty() && FrostToCome.in(passage, sentence);
+            boolean frost = told.isEmpty() && frostToCome.in(passage, sentence);
             if (frost) {
                 passage = FrostToCome.unwritten(passage, sentence);
             }
             if (frost && begins < 0) {
                 toCome.add(FrostToCome.plan(passage, sentence));
             } else if (begins >= 0 && told.isEmpty()) {
-                Inquiry inquiry = frost
-                        ? FrostToCome.asked(inquiries.of(passage, sentence, begins))
-                        : inquiries.of(passage, sentence, begins);
-                asked.add(inquiry);
-                troubles = InQuestion.seen(passage, troubles, inquiry, begins);
+                List<Inquiry> all = inquiries.all(passage, sentence, begins).stream()
+                        .map(inquiry -> frost ? FrostToCome.asked(inquiry) : inquiry)
+                        .toList();
+                asked.addAll(all);
+                troubles = InQuestion.seen(passage, troubles, all.get(0), begins);
             }
             for (Found<String> trouble : troubles) {
                 seen.add(signs.seen(passage, sentence, trouble));
@@ -101,13 +107,13 @@ final class Sentences {
             List<Clause> more = bare ? clauses.goingOn(passage, sentence, said) : own;
             said.addAll(bare && more.isEmpty() ? Weighed.picked(passage, sentence) : more);
         }
-        return new Gathered(
-                statements.told(passage, said),
-                Stream.concat(toCome.stream(), statements.plans(passage, said).stream())
-                        .toList(),
-                asked,
-                seen.stream().distinct().toList(),
-                set);
+        List<Told> lines = statements.told(passage, said);
+        List<Plan> plans = Stream.concat(toCome.stream(), statements.plans(passage, said).stream())
+                .toList();
+        if (lines.isEmpty() && plans.isEmpty() && asked.isEmpty() && seen.isEmpty()) {
+            asked.addAll(growingWished.in(passage));
+        }
+        return new Gathered(lines, plans, asked, seen.stream().distinct().toList(), set);
     }
 
     private List<Found<String>> seenIn(Passage passage, int[] sentence) {
@@ -116,11 +122,12 @@ final class Sentences {
     }
 
     /** What tells of trouble or of habit is no doing: "flowers dropping", "our last frost is in May". */
-    private static Passage without(Passage passage, int[] sentence, List<Found<String>> troubles, boolean setting) {
+    private Passage without(Passage passage, int[] sentence, List<Found<String>> troubles, boolean setting) {
         List<ActionSaid> kept = new ArrayList<>(passage.actions());
         kept.removeIf(action -> action.start() >= sentence[0]
                 && action.end() <= sentence[1]
                 && (setting && settled(action)
+                        || settings.tellsPlace(passage, action)
                         || troubled(passage, action, troubles)
                         || Lookalikes.only(passage, action)));
         return passage.with(kept);
@@ -221,6 +228,12 @@ final class Sentences {
                 ? asked
                 : settings.nowhere(passage)
                         .map(found -> new Doubt(Doubt.About.WHICH_PLACE, Map.of("found", found), List.of(), null))
+                        .or(() -> settings.unknownPlace(passage)
+                                .filter(found -> gathered.told().isEmpty()
+                                        && gathered.asked().isEmpty()
+                                        && gathered.seen().isEmpty())
+                                .map(found ->
+                                        new Doubt(Doubt.About.UNKNOWN_PLACE, Map.of("found", found), List.of(), null)))
                         .orElse(null);
     }
 

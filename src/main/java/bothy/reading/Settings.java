@@ -2,12 +2,14 @@ package bothy.reading;
 
 import bothy.almanac.Words;
 import bothy.garden.SettingChange;
+import bothy.reading.said.ActionSaid;
 import bothy.reading.said.DaySaid;
 import bothy.reading.said.Passage;
 import bothy.reading.text.Phrase;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
 import bothy.reading.text.PhraseFile;
+import bothy.reading.text.Token;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -23,6 +25,9 @@ import java.util.regex.Pattern;
 /** Finds what a grower tells about place, frosts, soil, units and the order of dates. */
 final class Settings {
     private static final String FILE = "settings";
+    /** No name of a place has more words than these. */
+    private static final int LONGEST_NAME = 4;
+
     private static final Pattern DEGREES = Pattern.compile(
             "(-?\\d{1,2}(?:\\.\\d+)?)\\s*°?\\s*([NS])?\\s*[,; ]\\s*(-?\\d{1,3}(?:\\.\\d+)?)\\s*°?\\s*([EW])?",
             Pattern.CASE_INSENSITIVE);
@@ -34,6 +39,7 @@ final class Settings {
     private final PhraseBook<String> usual;
     private final PhraseBook<String> happened;
     private final PhraseBook<String> telling;
+    private final Set<String> ordinary;
     private final Words words;
     private volatile PhraseBook<String> cities;
     private final ReminderWishes wishes;
@@ -50,6 +56,7 @@ final class Settings {
         happened = file.book("/happened", "happened");
         wishes = new ReminderWishes(words);
         telling = file.book("/places/telling", "place");
+        ordinary = Set.copyOf(words.list("language", "/ordinary"));
         this.words = words;
     }
 
@@ -65,8 +72,10 @@ final class Settings {
                     read.add(new Phrase(city, Map.of()), zone);
                 }
             }
-            for (String city : words.names(FILE, "/cities")) {
-                read.add(new Phrase(city, Map.of()), words.text(FILE, "/cities/" + city, ""));
+            for (String sort : List.of("/cities", "/regions")) {
+                for (String name : words.names(FILE, sort)) {
+                    read.add(new Phrase(name, Map.of()), words.text(FILE, sort + "/" + name, ""));
+                }
             }
             cities = read;
         }
@@ -78,6 +87,7 @@ final class Settings {
         all.addAll(telling.vocabulary());
         all.addAll(wishes.vocabulary());
         words.names(FILE, "/cities").forEach(city -> all.addAll(List.of(city.split(" "))));
+        words.names(FILE, "/regions").forEach(region -> all.addAll(List.of(region.split(" "))));
         all.addAll(frosts.vocabulary());
         return all;
     }
@@ -159,6 +169,42 @@ final class Settings {
         return lead && found.find() && words.contains(".") && degrees(found).isEmpty()
                 ? Optional.of(found.group().strip())
                 : Optional.empty();
+    }
+
+    /** Whether a doing's words are those that tell a place: "we are in Leeds" planted nothing. */
+    boolean tellsPlace(Passage passage, ActionSaid action) {
+        return telling.all(passage.tokens(), 0, passage.size(), passage).stream()
+                .anyMatch(lead -> lead.place().words().intersects(action.words())
+                        && (cities().all(passage.tokens(), lead.end(), passage.size(), passage).stream()
+                                        .anyMatch(city -> city.start() - lead.end() <= 1)
+                                || unknownPlace(passage).isPresent()));
+    }
+
+    /** A place that was told by a name that is not known: "we are in Little Wenlock". */
+    Optional<String> unknownPlace(Passage passage) {
+        for (Found<String> lead : telling.find(passage.tokens(), 0, passage.size(), passage)) {
+            int end = lead.end();
+            while (end < passage.size() && end < lead.end() + LONGEST_NAME && nameless(passage, end)) {
+                end++;
+            }
+            boolean whole = end == passage.size() || passage.tokens().get(end).mark();
+            if (end > lead.end() && whole) {
+                return Optional.of(passage.message()
+                        .substring(
+                                passage.tokens().get(lead.end()).from(),
+                                passage.tokens().get(end - 1).to()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** A word of a name: none of the language's own, nor of what grows and where. */
+    private boolean nameless(Passage passage, int at) {
+        Token token = passage.tokens().get(at);
+        boolean found = passage.crops().stream().anyMatch(crop -> crop.start() == at)
+                || passage.places().stream().anyMatch(place -> place.start() == at)
+                || passage.days().stream().anyMatch(day -> day.start() == at);
+        return token.aWord() && !found && (token.capital() || !ordinary.contains(token.word()));
     }
 
     private static List<SettingChange> degrees(Matcher found) {

@@ -207,12 +207,13 @@ final class Phrasing {
     String nothingUnderstood() {
         Kind kind = turn.heard().kind();
         if (kind == Kind.CHAT && turn.heard().strange().isEmpty()) {
-            return turn.heard().plans().stream().anyMatch(plan -> plan.what() == What.FROST)
-                    ? wording.topics().get("safe:frost")
-                    : talk(turn.heard().plans().isEmpty() ? "chat" : "planned", Map.of());
+            return talk(turn.heard().plans().isEmpty() ? "chat" : "planned", Map.of());
         }
         if (kind == Kind.LET_GO) {
             return talk("let-go", Map.of());
+        }
+        if (kind == Kind.GREETING) {
+            return talk("greeting", Map.of());
         }
         if (kind == Kind.FOREIGN) {
             return onlyEnglish(turn.heard().strange().get(0));
@@ -340,7 +341,14 @@ final class Phrasing {
                 : upper(choice.label());
     }
 
+    /** A question that was asked before and not understood to be answered says so first. */
     String question(Doubt doubt) {
+        return doubt.arguments().containsKey("again")
+                ? talk("not-an-answer", Map.of()) + " " + asked(doubt)
+                : asked(doubt);
+    }
+
+    private String asked(Doubt doubt) {
         if (doubt.about() == Doubt.About.ADVICE) {
             return doubt.arguments().get("question");
         }

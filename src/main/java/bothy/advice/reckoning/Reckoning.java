@@ -19,7 +19,8 @@ public final class Reckoning {
             HowManyReckoning::of,
             subject -> FeedReckoning.of(subject).stream(),
             subject -> KeepingReckoning.of(subject).stream(),
-            RiskReckoning::of);
+            RiskReckoning::of,
+            subject -> HarvestReckoning.of(subject).stream());
 
     private Reckoning() {}
 
