@@ -112,9 +112,19 @@ public final class Clinic {
 
     private boolean of(CaseFile file, String planting, String crop) {
         if (planting == null && crop == null) {
-            return file.latest().equals(day.today());
+            return file.equals(ofToday());
         }
         return planting != null ? planting.equals(file.planting()) : crop.equals(file.crop());
+    }
+
+    /** What names no plant is about one case of the day at most: that of the plot, else the newest. */
+    private CaseFile ofToday() {
+        List<CaseFile> ofToday =
+                files.stream().filter(file -> file.latest().equals(day.today())).toList();
+        return ofToday.stream()
+                .filter(file -> file.subject() == null)
+                .findFirst()
+                .orElse(ofToday.isEmpty() ? null : ofToday.get(ofToday.size() - 1));
     }
 
     private String outcomeJustTold(CaseFile file) {
