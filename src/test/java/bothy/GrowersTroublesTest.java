@@ -109,7 +109,18 @@ class GrowersTroublesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1, 85, 97", "2, 92, 97", "3, 92, 97", "4, 94, 97", "5, 75, 91", "6, 70, 88", "7, 97, 97", "8, 76, 86"})
+    @CsvSource({
+        "1, 85, 97",
+        "2, 92, 97",
+        "3, 92, 97",
+        "4, 94, 97",
+        "5, 75, 91",
+        "6, 70, 88",
+        "7, 97, 97",
+        "8, 76, 86",
+        "9, 70, 88",
+        "10, 80, 90"
+    })
     void the_accepted_cause_comes_first_or_among_the_first_three(int round, double first, double three) {
         List<Told> told = ROUND.get(round);
         System.out.printf(

@@ -17,6 +17,7 @@ public final class Description {
     private final Set<String> faint;
     private final Set<String> plans;
     private final Supplier<List<CropSaid>> crops;
+    private final Set<String> growing;
     private final Passage plain;
 
     Description(
@@ -26,6 +27,7 @@ public final class Description {
             Set<String> faint,
             Set<String> plans,
             Supplier<List<CropSaid>> crops,
+            Set<String> growing,
             Passage plain) {
         this.closerLook = closerLook;
         this.looseSigns = looseSigns;
@@ -33,6 +35,7 @@ public final class Description {
         this.faint = faint;
         this.plans = plans;
         this.crops = crops;
+        this.growing = growing;
         this.plain = plain;
     }
 
@@ -75,12 +78,16 @@ public final class Description {
         return plans.stream().anyMatch(plan -> words.contains(" " + plan + " "));
     }
 
-    /** The crops that it names, the likeliest meaning of each. */
+    /** The crops that it names: of the meanings of each the one that grows, else the likeliest. */
     public List<String> crops() {
         return crops.get().stream()
                 .filter(crop -> !crop.thing())
-                .map(CropSaid::crop)
+                .map(this::meant)
                 .distinct()
                 .toList();
+    }
+
+    private String meant(CropSaid said) {
+        return said.crops().stream().filter(growing::contains).findFirst().orElse(said.crop());
     }
 }

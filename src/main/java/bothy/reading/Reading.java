@@ -3,6 +3,7 @@ package bothy.reading;
 import bothy.almanac.Words;
 import bothy.garden.Heard;
 import bothy.garden.Kind;
+import bothy.garden.Planting;
 import bothy.garden.Situation;
 import bothy.reading.grammar.CropNames;
 import bothy.reading.grammar.Grammar;
@@ -12,6 +13,7 @@ import bothy.reading.told.Particulars;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Reads what growers write. Built once from the words files, then only read: many threads may share it. Any text gives an answer;
@@ -112,6 +114,10 @@ public final class Reading {
                 faint,
                 plans,
                 () -> grammar.passage(text, situation).crops(),
+                situation.plantings().stream()
+                        .filter(planting -> !planting.over())
+                        .map(Planting::crop)
+                        .collect(Collectors.toSet()),
                 plainWords.of(grammar.whole(text, situation)));
     }
 
