@@ -12,6 +12,7 @@ import bothy.garden.What;
 import bothy.reading.said.Passage;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseFile;
+import bothy.reading.text.Token;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +22,10 @@ import java.util.Set;
 final class KindOf {
     private static final Set<What> MEASURED = EnumSet.of(What.TEMPERATURE, What.SOIL_CHECKED);
     /** Whoever says more has more to say. */
-    private static final int WORDS_OF_A_GREETING = 5;
+    private static final int WORDS_BESIDE_A_GREETING = 2;
+
+    private static final Set<String> BESIDE_NO_GREETING =
+            Set.of("it", "they", "is", "are", "was", "only", "watering", "sun");
 
     private final PhraseBook<String> chat;
     private final PhraseBook<String> greetings;
@@ -85,11 +89,14 @@ final class KindOf {
                 || !chat.all(passage.tokens(), 0, passage.size(), passage).isEmpty();
     }
 
-    /** "Hello there": it begins with a greeting and says little more. */
+    /** "Hello there": a greeting with hardly another word, since "evening it becomes ok" tells of the plants. */
     private boolean greets(Passage passage) {
-        return passage.words().size() <= WORDS_OF_A_GREETING
-                && greetings.all(passage.tokens(), 0, passage.size(), passage).stream()
-                        .anyMatch(found -> found.start() == 0);
+        return greetings.all(passage.tokens(), 0, passage.size(), passage).stream()
+                .anyMatch(found -> found.start() == 0
+                        && passage.words().size() - found.place().words().cardinality() <= WORDS_BESIDE_A_GREETING
+                        && passage.tokens().stream()
+                                .filter(Token::aWord)
+                                .noneMatch(token -> BESIDE_NO_GREETING.contains(token.word())));
     }
 
     /** Whether anything of the garden is named. */

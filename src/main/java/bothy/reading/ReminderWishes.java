@@ -79,13 +79,15 @@ final class ReminderWishes {
     private List<SettingChange> withoutDay(Passage passage, int[] sentence, List<LocalTime> times) {
         LocalDate today = passage.situation().today();
         Optional<LocalDate> end = lasting(text(passage, sentence), today);
-        if (said("away-for", passage, sentence) && end.isPresent()) {
+        var mode = modes.find(passage.tokens(), sentence[0], sentence[1], passage);
+        boolean silent = !mode.isEmpty() && mode.get(0).meaning().equals("none");
+        if ((silent || said("away-for", passage, sentence)) && end.isPresent()) {
+            // "Stop messages for a month" is no wish to be left alone for good.
             return List.of(new SettingChange("awayUntil", end.get().toString()));
         }
         if (said("quiet", passage, sentence) && !times.isEmpty()) {
             return List.of(new SettingChange("quiet", quiet(text(passage, sentence), times)));
         }
-        var mode = modes.find(passage.tokens(), sentence[0], sentence[1], passage);
         if (!mode.isEmpty()) {
             return List.of(new SettingChange("reminders", mode.get(0).meaning()));
         }
