@@ -143,7 +143,8 @@ final class Inquiries {
     private static CropSaid crop(Passage passage, int[] sentence, int begins) {
         List<CropSaid> inside = Passage.within(passage.crops(), begins, sentence[1]);
         if (!inside.isEmpty()) {
-            return inside.get(0);
+            // "Tomato feed on courgettes" is about courgettes.
+            return inside.stream().filter(crop -> !crop.thing()).findFirst().orElse(inside.get(0));
         }
         List<CropSaid> before = Passage.within(passage.crops(), 0, begins);
         return before.isEmpty() ? null : before.get(before.size() - 1);

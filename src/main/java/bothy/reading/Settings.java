@@ -122,7 +122,16 @@ final class Settings {
     }
 
     private static boolean doing(String action) {
-        return !Set.of("frost", "soil-checked", "temperature", "rain", "moved", "planted", "stored", "emerged")
+        return !Set.of(
+                        "frost",
+                        "soil-checked",
+                        "temperature",
+                        "rain",
+                        "moved",
+                        "planted",
+                        "stored",
+                        "emerged",
+                        "fruit-set")
                 .contains(action);
     }
 
