@@ -117,7 +117,7 @@ final class Inquiries {
                 sentence[1]);
         Inquiry counted = questions.numbers().in(inquiry, passage, begins, sentence[1]);
         Inquiry ofThePlace = questions.climate().in(counted, passage, begins, sentence[1]);
-        return ofThePlace.equals(counted) ? questions.matters().in(counted, passage, begins, sentence[1]) : ofThePlace;
+        return ofThePlace.equals(counted) ? questions.matters().in(counted, passage, sentence, begins) : ofThePlace;
     }
 
     /** "Bed 2 m long 1 m wide, how many lettuce fit": sizes told before the question belong to it where nothing was done. */
