@@ -206,7 +206,7 @@ final class CaseNotes {
                 .filter(finding -> !finding.about().equals(PERSON_UNWELL)
                         && !finding.about().equals(Finding.OUTCOME))
                 .toList();
-        List<SignSeen> subjects = heard.signs().isEmpty() ? openCase() : LooselyTold.distinct(heard.signs());
+        List<SignSeen> subjects = heard.signs().isEmpty() ? spokenOf() : LooselyTold.distinct(heard.signs());
         if (found.isEmpty() || subjects.isEmpty()) {
             return List.of();
         }
@@ -282,6 +282,14 @@ final class CaseNotes {
                 .filter(Statement::sure)
                 .map(statement -> statement.event().what())
                 .anyMatch(what -> !waits || !(what.ofThePlot() || what == What.SOIL_CHECKED));
+    }
+
+    /** The case that what is told in passing is about: where no plant is named and no question waits, only one of these days. */
+    private List<SignSeen> spokenOf() {
+        boolean waits = pending != null && ofACase(pending);
+        return description().crops().isEmpty()
+                ? Clinic.openLately(garden, situation.today(), waits).stream().toList()
+                : openCase();
     }
 
     private List<SignSeen> openCase() {

@@ -106,7 +106,8 @@ final class Exchange {
                 advised.stages(),
                 heard.doubt(),
                 memory.saidOn(today),
-                advised.diagnoses());
+                advised.diagnoses(),
+                memory.verdicts());
         Settling settling = new Settling(knowledge.replier(), memory, chosen);
         Answer said = settling.answer(heard)
                 .or(() -> new Commands(knowledge.replier(), memory.why(), message, turn).answer())

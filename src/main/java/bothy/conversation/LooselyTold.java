@@ -1,6 +1,5 @@
 package bothy.conversation;
 
-import bothy.almanac.troubles.Portraits;
 import bothy.almanac.troubles.TroubleBook;
 import bothy.almanac.troubles.Troubles;
 import bothy.garden.Finding;
@@ -12,17 +11,22 @@ import bothy.garden.What;
 import bothy.reading.Description;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 
 /** The signs of a trouble that was told in words of the grower's own, where reading found no sign that tells of a cause. */
 final class LooselyTold {
     /** A description of fewer telling words is none. By judgement. */
     private static final int LEAST_WORDS = 3;
     /** From this likeness on a description is like the portrait of a cause. By judgement. */
-    private static final double LIKE_A_CAUSE = 0.2;
+    private static final double LIKE_A_CAUSE = 0.25;
+    /** From this likeness on one word of complaint is enough. By judgement, tried on messages that tell of no trouble. */
+    private static final double STRIKING = 0.55;
+    /** A description of so many telling words is long enough to strike. By judgement. */
+    private static final int MANY_WORDS = 5;
+    /** So many different words of complaint make a description plain: of messages that tell of no trouble 0.6 % hold them. By judgement. */
+    private static final int PLAIN = 2;
 
-    private static final Set<What> BEGINNINGS =
-            Set.of(What.SOWN, What.PLANTED_OUT, What.POTTED_ON, What.PRICKED_OUT, What.THINNED, What.HARVESTED);
+    /** The sign of what startles though it is natural: told without a word of complaint. */
+    private static final String ODD = "odd-growth";
 
     private final Description description;
     private final TroubleBook book;
@@ -44,16 +48,19 @@ final class LooselyTold {
         boolean named = heard.signs().stream()
                 .anyMatch(sign -> !book.tables().beside().containsKey(sign.sign())
                         && !book.tables().rows(sign.sign(), sign.crop()).isEmpty());
-        if (named || asksElse(heard) && !complains() || begins(heard) && description.complaints() < 1) {
+        boolean plainly = plainly(found);
+        boolean nothingElse = heard.statements().stream().noneMatch(Statement::sure);
+        boolean hardly = description.plans() || !nothingElse && description.complaints() < 1;
+        if (named || !plainly && (hardly || asksElse(heard) && !complains())) {
             return List.of();
         }
-        boolean nothingElse = heard.statements().stream().noneMatch(Statement::sure);
         List<String> names = new ArrayList<>(description.looseSigns(nothingElse));
-        if (names.isEmpty() && (tells(nothingElse, found) || describes(nothingElse))) {
+        boolean complains = description.clearComplaints() >= 1;
+        if (names.isEmpty() && complains && (tells(nothingElse, found) || describes(nothingElse))) {
             names.add(Troubles.UNNAMED);
         }
         names.removeIf(name -> toldAsDone(name, heard));
-        return names;
+        return names.isEmpty() && plainly ? List.of(Troubles.UNNAMED) : names;
     }
 
     /** A message without a question mark that complains twice and shows a sign asks nothing else, whatever its words. */
@@ -63,9 +70,25 @@ final class LooselyTold {
                 && !description.looseSigns(false).isEmpty();
     }
 
+    /** A trouble described at some length is one, whatever else was told or asked with it. */
+    private boolean plainly(List<Finding> found) {
+        boolean telling = found.stream().anyMatch(one -> book.tables().tellsMuch(one.about(), one.found()));
+        boolean odd = description.looseSigns(false).contains(ODD);
+        int least = odd ? 0 : telling ? 1 : PLAIN;
+        boolean clearly = odd || description.clearComplaints() >= 1 && likeSomeCause(LIKE_A_CAUSE);
+        boolean strikingly = !description.plans()
+                && known().size() >= MANY_WORDS
+                && likeSomeCause(STRIKING)
+                && (description.clearComplaints() >= 1
+                        || !description.looseSigns(false).isEmpty());
+        return strikingly || clearly && description.complaints() >= (description.plans() ? PLAIN + 1 : least);
+    }
+
     /** Whether something seen on the plant was told, in a message that tells nothing else. */
     private boolean tells(boolean nothingElse, List<Finding> found) {
-        return nothingElse && found.stream().anyMatch(one -> book.tables().tells(one.about(), one.found()));
+        return nothingElse
+                && known().size() >= LEAST_WORDS
+                && found.stream().anyMatch(one -> book.tables().tells(one.about(), one.found()));
     }
 
     /**
@@ -77,30 +100,35 @@ final class LooselyTold {
         if (description.complaints() < (nothingElse ? 1 : 2)) {
             return false;
         }
-        Portraits portraits = book.tables().portraits();
-        List<String> known = portraits.known(description.words());
+        return likeSomeCause(LIKE_A_CAUSE);
+    }
+
+    private boolean likeSomeCause(double least) {
+        List<String> known = known();
         return known.size() >= LEAST_WORDS
-                && portraits.likenesses(known).values().stream().anyMatch(alike -> alike >= LIKE_A_CAUSE);
+                && book.tables().portraits().likenesses(known, crops -> true).values().stream()
+                        .anyMatch(alike -> alike >= least);
+    }
+
+    private List<String> known() {
+        return book.tables().portraits().known(description.words());
     }
 
     /** "In flower" and "up" are events first, and only then signs of bolting or of nothing coming up. */
     private boolean toldAsDone(String sign, Heard heard) {
         What done = sign.equals("bolting")
                 ? What.FLOWERING
-                : sign.equals("no-emergence") ? What.EMERGED : sign.equals("not-ripening") ? What.COLOUR_TURNED : null;
+                : sign.equals("no-emergence")
+                        ? What.EMERGED
+                        : sign.equals("not-ripening")
+                                ? What.COLOUR_TURNED
+                                : sign.equals("fruit-spots") ? What.FRUIT_SET : null;
         boolean unnamed = sign.equals(Troubles.UNNAMED)
                 && heard.statements().stream().anyMatch(Statement::sure)
                 && !describes(false);
         return unnamed
                 || heard.statements().stream()
                         .anyMatch(statement -> statement.event().what() == done);
-    }
-
-    /** Whoever tells of sowing or planting names seed, holes and cold without any trouble. */
-    private static boolean begins(Heard heard) {
-        return heard.statements().stream()
-                .map(statement -> statement.event().what())
-                .anyMatch(BEGINNINGS::contains);
     }
 
     static boolean asksElse(Heard heard) {

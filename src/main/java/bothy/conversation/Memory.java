@@ -1,8 +1,10 @@
 package bothy.conversation;
 
+import bothy.garden.Diagnosis;
 import bothy.garden.Doubt;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -16,6 +18,7 @@ import java.util.Set;
  * @param said the advice said on the day {@code saidOn}, by advice and planting
  * @param saidOn the day, {@code null} for never
  * @param lastSaid the advice that the last message with any gave, by advice and planting
+ * @param verdicts what was said last of each trouble that is being looked into, by its case
  */
 public record Memory(
         Doubt pending,
@@ -25,7 +28,8 @@ public record Memory(
         Raised unasked,
         Set<String> said,
         LocalDate saidOn,
-        Set<String> lastSaid) {
+        Set<String> lastSaid,
+        Map<String, Diagnosis.Said> verdicts) {
 
     public Memory {
         why = why == null ? List.of() : List.copyOf(why);
@@ -34,19 +38,20 @@ public record Memory(
         unasked = unasked == null ? Raised.nothing() : unasked;
         said = said == null ? Set.of() : Set.copyOf(said);
         lastSaid = lastSaid == null ? Set.of() : Set.copyOf(lastSaid);
+        verdicts = verdicts == null ? Map.of() : Map.copyOf(verdicts);
     }
 
     static Memory blank() {
-        return new Memory(null, List.of(), List.of(), List.of(), null, Set.of(), null, Set.of());
+        return new Memory(null, List.of(), List.of(), List.of(), null, Set.of(), null, Set.of(), Map.of());
     }
 
     /** The same with another question that waits, {@code null} for none. */
     Memory waitingFor(Doubt doubt) {
-        return new Memory(doubt, why, mentioned, crops, unasked, said, saidOn, lastSaid);
+        return new Memory(doubt, why, mentioned, crops, unasked, said, saidOn, lastSaid, verdicts);
     }
 
     Memory with(Raised raised) {
-        return new Memory(pending, why, mentioned, crops, raised, said, saidOn, lastSaid);
+        return new Memory(pending, why, mentioned, crops, raised, said, saidOn, lastSaid, verdicts);
     }
 
     /** What was said on a day already. */

@@ -1,5 +1,6 @@
 package bothy.conversation;
 
+import bothy.garden.Diagnosis;
 import bothy.garden.Event;
 import bothy.garden.Finding;
 import bothy.garden.Given;
@@ -12,8 +13,10 @@ import bothy.replying.Answer;
 import bothy.replying.Replier;
 import bothy.replying.Turn;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -98,7 +101,21 @@ final class Remembering {
                 toCome(raised, answer, turn),
                 said(answer),
                 today,
-                keys.isEmpty() ? memory.lastSaid() : keys);
+                keys.isEmpty() ? memory.lastSaid() : keys,
+                verdicts(turn));
+    }
+
+    /** What was said of the troubles that are still being looked into; one spoken of now is as it is now. */
+    private Map<String, Diagnosis.Said> verdicts(Turn turn) {
+        Map<String, Diagnosis.Said> verdicts = new HashMap<>();
+        for (Diagnosis diagnosis : turn.diagnoses()) {
+            Diagnosis.Said said =
+                    diagnosis.justTold() ? diagnosis.said() : memory.verdicts().get(diagnosis.of());
+            if (said != null) {
+                verdicts.put(diagnosis.of(), said);
+            }
+        }
+        return verdicts;
     }
 
     /** The crops that a message was about, whether they grow already or not. */

@@ -87,7 +87,8 @@ final class SpeakingUp {
                 advised.stages(),
                 null,
                 Set.of(),
-                advised.diagnoses());
+                advised.diagnoses(),
+                memory.verdicts());
         Set<String> standing = advised.given().stream()
                 .filter(given -> given.occasion() == Occasion.STANDING)
                 .map(Turn::key)
@@ -126,7 +127,8 @@ final class SpeakingUp {
                 after,
                 memory.said(),
                 memory.saidOn(),
-                answer.spoken().stream().map(Turn::key).collect(Collectors.toSet()))));
+                answer.spoken().stream().map(Turn::key).collect(Collectors.toSet()),
+                memory.verdicts())));
         return new Outcome(
                 WeatherNotes.under(
                         answer.reply(),

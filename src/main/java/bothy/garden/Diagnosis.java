@@ -70,6 +70,49 @@ public record Diagnosis(
      */
     public record TellTale(String about, String found, String cause) {}
 
+    /** How sure a cause is, in steps that are worded differently. */
+    public enum HowSure {
+        OPEN(0),
+        PERHAPS(0.35),
+        MOST_LIKELY(0.6),
+        ALMOST_CERTAIN(0.85);
+
+        private final double from;
+
+        HowSure(double from) {
+            this.from = from;
+        }
+
+        /** The step of a chance between 0 and 1. The bounds are by judgement. */
+        public static HowSure of(double chance) {
+            HowSure sure = OPEN;
+            for (HowSure step : values()) {
+                sure = chance >= step.from ? step : sure;
+            }
+            return sure;
+        }
+
+        public boolean atLeast(HowSure other) {
+            return compareTo(other) >= 0;
+        }
+    }
+
+    /**
+     * What was said of a case last.
+     *
+     * @param cause the likeliest cause
+     * @param sure how sure
+     * @param decided whether it was taken as the cause
+     * @param signs how many signs it had
+     */
+    public record Said(String cause, HowSure sure, boolean decided, int signs) {}
+
+    /** What is to be said of it now. */
+    public Said said() {
+        Likely first = causes.get(0);
+        return new Said(first.cause(), HowSure.of(first.chance()), decided, signs.size());
+    }
+
     /** Names the case: its planting, its crop when no planting is known, or the plot. */
     public String of() {
         return planting != null ? planting : crop != null ? crop : "plot";

@@ -14,19 +14,28 @@ public final class Description {
     private final CloserLook closerLook;
     private final LooseSigns looseSigns;
     private final Set<String> complaints;
+    private final Set<String> faint;
+    private final Set<String> plans;
     private final Supplier<List<CropSaid>> crops;
+    private final Set<String> growing;
     private final Passage plain;
 
     Description(
             CloserLook closerLook,
             LooseSigns looseSigns,
             Set<String> complaints,
+            Set<String> faint,
+            Set<String> plans,
             Supplier<List<CropSaid>> crops,
+            Set<String> growing,
             Passage plain) {
         this.closerLook = closerLook;
         this.looseSigns = looseSigns;
         this.complaints = complaints;
+        this.faint = faint;
+        this.plans = plans;
         this.crops = crops;
+        this.growing = growing;
         this.plain = plain;
     }
 
@@ -52,17 +61,33 @@ public final class Description {
         return plain.tokens().stream().filter(Token::aWord).map(Token::word).collect(Collectors.joining(" "));
     }
 
-    /** How many different words of complaint it holds. */
+    /** How many different words of complaint it holds; those that complain only beside others count once at most. */
     public long complaints() {
+        return clearComplaints()
+                + plain.words().stream().filter(faint::contains).limit(1).count();
+    }
+
+    /** How many different words it holds that complain by themselves. */
+    public long clearComplaints() {
         return plain.words().stream().filter(complaints::contains).count();
     }
 
-    /** The crops that it names, the likeliest meaning of each. */
+    /** Whether it speaks of what is meant to be done rather than of what is seen. */
+    public boolean plans() {
+        String words = " " + words() + " ";
+        return plans.stream().anyMatch(plan -> words.contains(" " + plan + " "));
+    }
+
+    /** The crops that it names: of the meanings of each the one that grows, else the likeliest. */
     public List<String> crops() {
         return crops.get().stream()
                 .filter(crop -> !crop.thing())
-                .map(CropSaid::crop)
+                .map(this::meant)
                 .distinct()
                 .toList();
+    }
+
+    private String meant(CropSaid said) {
+        return said.crops().stream().filter(growing::contains).findFirst().orElse(said.crop());
     }
 }

@@ -23,7 +23,13 @@ final class LooseSigns {
 
     private final Map<String, Told> told = new LinkedHashMap<>();
 
-    private record Told(Set<String> of, Set<String> shows, Set<String> with, List<Together> near, boolean alone) {}
+    private record Told(
+            Set<String> of,
+            Set<String> shows,
+            Set<String> with,
+            Set<String> unless,
+            List<Together> near,
+            boolean alone) {}
 
     LooseSigns(Words words) {
         for (String sign : words.names(FILE, "")) {
@@ -33,6 +39,7 @@ final class LooseSigns {
                             Set.copyOf(words.list(FILE, "/" + sign + "/of")),
                             Set.copyOf(words.list(FILE, "/" + sign + "/shows")),
                             Set.copyOf(words.list(FILE, "/" + sign + "/with")),
+                            Set.copyOf(words.list(FILE, "/" + sign + "/unless")),
                             near(words, sign),
                             !words.text(FILE, "/" + sign + "/alone", "").isEmpty()));
         }
@@ -59,6 +66,7 @@ final class LooseSigns {
             all.addAll(one.of());
             all.addAll(one.shows());
             all.addAll(one.with());
+            all.addAll(one.unless());
         });
         return all;
     }
@@ -82,6 +90,7 @@ final class LooseSigns {
             told.forEach((sign, one) -> {
                 if (signs.isEmpty()
                         && !one.alone()
+                        && one.unless().stream().noneMatch(words::contains)
                         && near(passage, words, 0, passage.size(), Together.IN_A_MESSAGE, one)) {
                     signs.add(sign);
                 }
@@ -96,6 +105,9 @@ final class LooseSigns {
     }
 
     private static boolean fits(Passage passage, Set<String> words, int[] sentence, Told one) {
+        if (one.unless().stream().anyMatch(words::contains)) {
+            return false;
+        }
         if (near(passage, words, sentence[0], sentence[1], Together.IN_A_SENTENCE, one)) {
             return true;
         }

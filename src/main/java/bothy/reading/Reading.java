@@ -3,6 +3,7 @@ package bothy.reading;
 import bothy.almanac.Words;
 import bothy.garden.Heard;
 import bothy.garden.Kind;
+import bothy.garden.Planting;
 import bothy.garden.Situation;
 import bothy.reading.grammar.CropNames;
 import bothy.reading.grammar.Grammar;
@@ -12,6 +13,7 @@ import bothy.reading.told.Particulars;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Reads what growers write. Built once from the words files, then only read: many threads may share it. Any text gives an answer;
@@ -29,6 +31,8 @@ public final class Reading {
     private final LooseSigns looseSigns;
     private final PlainWords plainWords;
     private final Set<String> complaints;
+    private final Set<String> faint;
+    private final Set<String> plans;
 
     /** @throws bothy.almanac.RulesBroken when a words file is missing or a phrase in one cannot be read */
     public Reading(Words words) {
@@ -46,6 +50,8 @@ public final class Reading {
         looseSigns = new LooseSigns(words);
         plainWords = new PlainWords(words);
         complaints = Set.copyOf(words.list("clues", "/complaints"));
+        faint = Set.copyOf(words.list("clues", "/faint-complaints"));
+        plans = Set.copyOf(words.list("clues", "/plans"));
         Set<String> known = new HashSet<>();
         List.of(
                         moods.vocabulary(),
@@ -105,7 +111,13 @@ public final class Reading {
                 closerLook,
                 looseSigns,
                 complaints,
+                faint,
+                plans,
                 () -> grammar.passage(text, situation).crops(),
+                situation.plantings().stream()
+                        .filter(planting -> !planting.over())
+                        .map(Planting::crop)
+                        .collect(Collectors.toSet()),
                 plainWords.of(grammar.whole(text, situation)));
     }
 

@@ -74,6 +74,7 @@ final class Sentences {
         List<SettingChange> set = new ArrayList<>();
         List<Plan> toCome = new ArrayList<>();
         Passage passage = whole;
+        int[] labelled = null;
         for (int[] sentence : whole.sentences()) {
             List<Found<String>> troubles = TroubleOrDoing.withoutSoil(passage, seenIn(passage, sentence));
             List<SettingChange> told = settings.in(passage, sentence);
@@ -82,7 +83,9 @@ final class Sentences {
                 told = List.of(); // "Which is less trouble on clay?"
             }
             passage = without(passage, sentence, troubles, !told.isEmpty());
+            passage = FeedLabels.apart(told.isEmpty() ? passage : settings.apart(passage, sentence), sentence);
             int begins = questions.begins(passage, sentence);
+            labelled = begins < 0 && FeedLabels.read(passage, sentence) ? sentence : labelled;
             boolean safety = false;
             boolean frost = told.isEmpty() && frostToCome.in(passage, sentence);
             if (frost) {
@@ -111,6 +114,10 @@ final class Sentences {
             if (begins >= 0) {
                 // "Sow carrots how deep" orders nothing.
                 own.removeIf(clause -> clause.mood() == Mood.UNCLEAR);
+                // "Onions in store at 10 °C, how long will they last" asks of that warmth.
+                boolean ofStore =
+                        !asked.isEmpty() && asked.get(asked.size() - 1).question() == Question.HOW_STORE;
+                own.removeIf(clause -> ofStore && clause.action().action().equals("temperature"));
             }
             if (safety) {
                 // "The toddler just ate a raw bean, is that dangerous?"
@@ -120,6 +127,9 @@ final class Sentences {
             boolean bare = own.isEmpty() && begins < 0 && troubles.isEmpty() && told.isEmpty();
             List<Clause> more = bare ? clauses.goingOn(passage, sentence, said) : own;
             said.addAll(bare && more.isEmpty() ? Weighed.picked(passage, sentence) : more);
+        }
+        if (labelled != null && asked.stream().noneMatch(one -> one.question() == Question.FEED_DOSE)) {
+            asked.add(inquiries.ofLabel(passage, labelled));
         }
         said.removeIf(clause -> !seen.isEmpty() && TroubleOrDoing.beside(whole, clause));
         List<Told> lines = statements.told(passage, said);
@@ -178,6 +188,10 @@ final class Sentences {
                 && gathered.seen().isEmpty()
                 && gathered.set().isEmpty()
                 && gathered.plans().isEmpty();
+        return CapAsked.back(heard(passage, gathered, lines, nothing), passage);
+    }
+
+    private Heard heard(Passage passage, Gathered gathered, List<Statement> lines, boolean nothing) {
         return new Heard(
                 lines,
                 gathered.asked(),

@@ -64,6 +64,10 @@ final class Phrasing {
         return new Week(wording, vocabulary, turn);
     }
 
+    Recorded recorded() {
+        return new Recorded(wording, vocabulary, receipts(), turn);
+    }
+
     Plot plot() {
         return new Plot(wording, vocabulary, turn);
     }
@@ -109,7 +113,7 @@ final class Phrasing {
 
     private Optional<String> said(Given given, boolean several, List<String> alsoSaid) {
         Optional<Diagnosis> trouble = given.id().equals(LIKELIEST_CAUSE) ? verdicts.of(given) : Optional.empty();
-        return trouble.map(diagnosis -> verdicts.text(diagnosis, alsoSaid)).or(() -> said(given, several));
+        return trouble.isPresent() ? verdicts.text(trouble.get(), alsoSaid) : said(given, several);
     }
 
     Optional<String> whyTrouble(Given given) {
@@ -360,7 +364,9 @@ final class Phrasing {
     }
 
     private String readable(String argument) {
-        return wording.crops().containsKey(argument) ? vocabulary.names().many(argument) : argument.replace('-', ' ');
+        return wording.crops().containsKey(argument)
+                ? vocabulary.names().many(argument)
+                : argument.replaceAll("-(?!\\d)", " ");
     }
 
     String talk(String id, Map<String, String> words) {

@@ -26,6 +26,7 @@ import java.util.Set;
  * @param doubt what is to be asked back, {@code null} for nothing
  * @param saidToday keys of the advice that was said earlier this day and need not be said again unasked
  * @param diagnoses the troubles that are being looked into
+ * @param verdicts what was said last of each case, by the case
  */
 public record Turn(
         LocalDate today,
@@ -37,9 +38,11 @@ public record Turn(
         Map<String, Stage> stages,
         Doubt doubt,
         Set<String> saidToday,
-        List<Diagnosis> diagnoses) {
+        List<Diagnosis> diagnoses,
+        Map<String, Diagnosis.Said> verdicts) {
     public Turn {
         diagnoses = List.copyOf(diagnoses);
+        verdicts = Map.copyOf(verdicts);
         written = List.copyOf(written);
         takenBack = List.copyOf(takenBack);
         given = List.copyOf(given);

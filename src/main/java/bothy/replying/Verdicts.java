@@ -4,14 +4,17 @@ import bothy.almanac.troubles.TroubleBook;
 import bothy.almanac.troubles.TroubleWording;
 import bothy.almanac.troubles.Troubles;
 import bothy.garden.Diagnosis;
+import bothy.garden.Diagnosis.HowSure;
 import bothy.garden.Diagnosis.Likely;
 import bothy.garden.Diagnosis.TellTale;
 import bothy.garden.Doubt;
 import bothy.garden.Doubt.Choice;
+import bothy.garden.Event;
 import bothy.garden.Finding;
 import bothy.garden.Given;
 import bothy.garden.Heard;
 import bothy.garden.Kind;
+import bothy.garden.SignSeen;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -22,11 +25,6 @@ import java.util.Optional;
 /** Words a trouble that is being looked into: what it most likely is, what to do first, and the question that tells most. */
 final class Verdicts {
     static final String CASE = "case";
-    /** The chances from which a cause is called almost certain, most likely and perhaps. By judgement. */
-    private static final double ALMOST_CERTAIN = 0.85;
-
-    private static final double MOST_LIKELY = 0.6;
-    private static final double PERHAPS = 0.35;
     /** A cause below this chance is not worth naming. By judgement. */
     private static final double WORTH_NAMING = 0.1;
     /** Plants are taken away only from this chance on. By judgement. */
@@ -50,15 +48,58 @@ final class Verdicts {
                 .findFirst();
     }
 
-    /** The whole verdict; while it is open only what does no harm. */
-    String text(Diagnosis diagnosis, List<String> alsoSaid) {
+    /**
+     * The verdict: whole when it is new, another cause leads or there is now something to do; else a line that says whether what was
+     * told changes how sure it is, and none where that changes nothing and something else was told with it.
+     */
+    Optional<String> text(Diagnosis diagnosis, List<String> alsoSaid) {
+        if (isSilent(diagnosis)) {
+            return Optional.empty();
+        }
+        return Optional.of(isNews(diagnosis) ? whole(diagnosis, alsoSaid) : still(diagnosis));
+    }
+
+    private boolean isNews(Diagnosis diagnosis) {
+        Diagnosis.Said before = turn.verdicts().get(diagnosis.of());
+        Diagnosis.Said now = diagnosis.said();
+        return before == null
+                || !before.cause().equals(now.cause())
+                || before.signs() != now.signs()
+                || turn.written().stream().anyMatch(line -> line.entry() instanceof SignSeen)
+                || now.decided() && !before.decided()
+                || now.sure().atLeast(HowSure.MOST_LIKELY) && !before.sure().atLeast(HowSure.MOST_LIKELY);
+    }
+
+    /** What is told in passing beside a doing and changes nothing is no matter for a reply. */
+    private boolean isSilent(Diagnosis diagnosis) {
+        return !isNews(diagnosis)
+                && turn.verdicts().get(diagnosis.of()).equals(diagnosis.said())
+                && turn.written().stream().anyMatch(line -> line.entry() instanceof Event)
+                && turn.written().stream()
+                        .noneMatch(line -> line.entry() instanceof Finding finding && finding.asked());
+    }
+
+    private String still(Diagnosis diagnosis) {
+        int change = diagnosis
+                .said()
+                .sure()
+                .compareTo(turn.verdicts().get(diagnosis.of()).sure());
+        String id = change > 0
+                ? "speaks-for-it"
+                : change < 0
+                        ? "speaks-against-it"
+                        : diagnosis.said().sure() == HowSure.OPEN ? "does-not-settle" : "changes-nothing";
+        return fill(id, Map.of("verdict", fill(headOf(diagnosis), causes(diagnosis))));
+    }
+
+    private String whole(Diagnosis diagnosis, List<String> alsoSaid) {
         List<String> lines = new ArrayList<>();
         lines.add(head(diagnosis));
         Likely first = diagnosis.causes().get(0);
         TroubleWording.Cause cause = book.words().causes().get(first.cause());
         Troubles.Cause settled = book.tables().causes().get(first.cause());
         boolean saidElsewhere = settled != null && settled.saidBy().stream().anyMatch(alsoSaid::contains);
-        boolean sure = diagnosis.decided() || first.chance() >= MOST_LIKELY;
+        boolean sure = diagnosis.decided() || HowSure.of(first.chance()).atLeast(HowSure.MOST_LIKELY);
         boolean rash =
                 settled != null && settled.remove() && (!diagnosis.decided() || first.chance() < SURE_ENOUGH_TO_REMOVE);
         if (!sure || rash || cause == null) {
@@ -77,6 +118,30 @@ final class Verdicts {
     }
 
     private String head(Diagnosis diagnosis) {
+        Map<String, String> named = causes(diagnosis);
+        signs(diagnosis).ifPresent(signs -> named.put("signs", signs));
+        if (diagnosis.crop() != null) {
+            named.put(
+                    "crops",
+                    diagnosis.planting() != null ? names.planting(diagnosis.planting()) : names.many(diagnosis.crop()));
+        }
+        return Phrasing.upper(fill(headOf(diagnosis), named));
+    }
+
+    private static String headOf(Diagnosis diagnosis) {
+        Likely first = diagnosis.causes().get(0);
+        HowSure sure = HowSure.of(first.chance());
+        return first.harmless() && sure.atLeast(HowSure.MOST_LIKELY)
+                ? "head-harmless"
+                : switch (sure) {
+                    case ALMOST_CERTAIN -> "head-almost-certain";
+                    case MOST_LIKELY -> "head-most-likely";
+                    case PERHAPS -> "head-perhaps";
+                    case OPEN -> "head-open";
+                };
+    }
+
+    private static Map<String, String> causes(Diagnosis diagnosis) {
         Likely first = diagnosis.causes().get(0);
         List<String> others = diagnosis.causes().stream()
                 .skip(1)
@@ -84,25 +149,12 @@ final class Verdicts {
                 .limit(2)
                 .map(Likely::cause)
                 .toList();
-        String id = first.harmless() && first.chance() >= MOST_LIKELY
-                ? "head-harmless"
-                : first.chance() >= ALMOST_CERTAIN
-                        ? "head-almost-certain"
-                        : first.chance() >= MOST_LIKELY
-                                ? "head-most-likely"
-                                : first.chance() >= PERHAPS ? "head-perhaps" : "head-open";
         Map<String, String> named = new HashMap<>();
         named.put("cause", first.cause());
         if (!others.isEmpty()) {
             named.put("others", String.join(" or ", others));
         }
-        signs(diagnosis).ifPresent(signs -> named.put("signs", signs));
-        if (diagnosis.crop() != null) {
-            named.put(
-                    "crops",
-                    diagnosis.planting() != null ? names.planting(diagnosis.planting()) : names.many(diagnosis.crop()));
-        }
-        return Phrasing.upper(fill(id, named));
+        return named;
     }
 
     /** The signs as understood, so that a grower sees what the verdict is about. */
@@ -132,7 +184,7 @@ final class Verdicts {
 
     /** The question that would tell most, with its answers and "don't know". */
     Optional<Doubt> question(Diagnosis diagnosis) {
-        if (diagnosis.question() == null) {
+        if (diagnosis.question() == null || isSilent(diagnosis)) {
             return Optional.empty();
         }
         TroubleWording.Asked asked = book.words().questions().get(diagnosis.question());

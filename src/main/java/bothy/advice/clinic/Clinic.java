@@ -17,6 +17,7 @@ import bothy.garden.Stage;
 import bothy.garden.WeatherDay;
 import bothy.garden.What;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -31,6 +32,11 @@ public final class Clinic {
 
     private static final String PERSON_UNWELL = "person-unwell";
     private static final int WEATHER_DAYS = 10;
+    /** A case not spoken of for longer is not what a passing word is about. By judgement. */
+    private static final int LATELY_DAYS = 7;
+
+    private static final int ASKED_DAYS = 21;
+
     private final TroubleBook book;
     private final Day day;
     private final List<CaseFile> files;
@@ -112,9 +118,19 @@ public final class Clinic {
 
     private boolean of(CaseFile file, String planting, String crop) {
         if (planting == null && crop == null) {
-            return file.latest().equals(day.today());
+            return file.equals(ofToday());
         }
         return planting != null ? planting.equals(file.planting()) : crop.equals(file.crop());
+    }
+
+    /** What names no plant is about one case of the day at most: that of the plot, else the newest. */
+    private CaseFile ofToday() {
+        List<CaseFile> ofToday =
+                files.stream().filter(file -> file.latest().equals(day.today())).toList();
+        return ofToday.stream()
+                .filter(file -> file.subject() == null)
+                .findFirst()
+                .orElse(ofToday.isEmpty() ? null : ofToday.get(ofToday.size() - 1));
     }
 
     private String outcomeJustTold(CaseFile file) {
@@ -219,10 +235,24 @@ public final class Clinic {
                 : diagnosis.crop() != null ? "packet:" + diagnosis.crop() : null;
     }
 
+    /**
+     * The open case that words of no plant, told in passing, can be about: the one spoken of in these days.
+     *
+     * @param asked whether a question about it waits for an answer
+     */
+    public static Optional<SignSeen> openLately(bothy.garden.Garden garden, LocalDate today, boolean asked) {
+        return open(garden, today, null, null, asked ? ASKED_DAYS : LATELY_DAYS);
+    }
+
     /** The open case that an answer belongs to: that of the planting or crop spoken of, else the one last spoken of. */
     public static Optional<SignSeen> open(bothy.garden.Garden garden, LocalDate today, String planting, String crop) {
+        return open(garden, today, planting, crop, Integer.MAX_VALUE);
+    }
+
+    private static Optional<SignSeen> open(
+            bothy.garden.Garden garden, LocalDate today, String planting, String crop, int days) {
         List<CaseFile> open = Cases.of(garden, today).stream()
-                .filter(file -> !file.closed())
+                .filter(file -> !file.closed() && ChronoUnit.DAYS.between(file.latest(), today) <= days)
                 .filter(file -> planting == null || planting.equals(file.planting()))
                 .filter(file -> crop == null || crop.equals(file.crop()))
                 .sorted(java.util.Comparator.comparing(CaseFile::latest).reversed())

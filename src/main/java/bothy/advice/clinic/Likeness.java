@@ -7,19 +7,21 @@ import java.util.Map;
 /** How like the portraits of the causes the words of a case's description are. */
 final class Likeness {
     /** What full likeness of a description to a cause's portrait tells, log-odds. By judgement, tried on growers' descriptions. */
-    private static final double BY_WORDS = 9;
+    private static final double BY_WORDS = 11;
     /** The likeness that tells neither for nor against. */
-    private static final double USUAL_LIKENESS = 0.12;
+    private static final double USUAL_LIKENESS = 0.18;
     /** The most that words alone tell, log-odds: an answer to a question outweighs them. */
-    private static final double MOST_BY_WORDS = 3;
+    private static final double MOST_BY_WORDS = 6;
     /** From this likeness on a description brings a cause in that no sign told. */
     private static final double ALIKE = 0.15;
 
     private static final int MOST_ALIKE = 6;
     /** So many words must be shared. */
     private static final int LEAST_ALIKE = 3;
-    /** A description of so many words beyond one counts in full. */
-    private static final double FULL_WORDS = 7;
+    /** A description of so few words tells no more than its sign. */
+    private static final double FEW_WORDS = 3;
+    /** A description of so many words beyond those counts in full. */
+    private static final double FULL_WORDS = 10;
 
     private final Troubles troubles;
     private final String crop;
@@ -31,7 +33,11 @@ final class Likeness {
         this.troubles = troubles;
         this.crop = file.crop();
         this.told = words == null ? List.of() : List.of(words.split(" "));
-        this.likeness = told.isEmpty() ? Map.of() : troubles.portraits().likenesses(told);
+        this.likeness = told.isEmpty() ? Map.of() : troubles.portraits().likenesses(told, this::grown);
+    }
+
+    private boolean grown(List<String> crops) {
+        return crop == null || troubles.fits(crops, crop);
     }
 
     boolean empty() {
@@ -47,7 +53,8 @@ final class Likeness {
                         .thenComparing(Map.Entry.comparingByKey()))
                 .map(Map.Entry::getKey)
                 .filter(cause -> troubles.portraits().shared(cause, told).size() >= LEAST_ALIKE)
-                .filter(cause -> troubles.anyRow(cause, crop).isPresent())
+                .filter(cause -> troubles.anyRow(cause, crop).isPresent()
+                        || troubles.portraits().toldOf(cause, this::grown))
                 .limit(MOST_ALIKE)
                 .toList();
     }
@@ -64,6 +71,6 @@ final class Likeness {
 
     /** A few words, most of them those of the sign, tell little more than the sign. */
     private double fullness() {
-        return Math.min(1, (told.size() - 1.0) / FULL_WORDS);
+        return Math.min(1, Math.max(0, told.size() - FEW_WORDS) / FULL_WORDS);
     }
 }

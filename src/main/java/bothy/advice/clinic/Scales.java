@@ -24,7 +24,7 @@ import java.util.Set;
  */
 final class Scales {
     /** A sign that a cause is not known for, log-odds. By judgement. */
-    private static final double UNEXPLAINED = -1.5;
+    private static final double UNEXPLAINED = -1;
     /** A row seen at another stage than the planting's, log-odds. By judgement. */
     private static final double OTHER_STAGE = -1.5;
     /** A row of some crops only when no crop was told, log-odds. By judgement. */
@@ -33,7 +33,7 @@ final class Scales {
     private static final double BRINGS_IN = 2;
     /** The same when the trouble was described without a sign that has a name. By judgement. */
     private static final double BRINGS_IN_UNNAMED = 1;
-    /** A cause that an answer brought in counts so much less than behind the sign that it is known for, log-odds. By judgement. */
+    /** A cause that was brought in counts so much less than behind the sign that it is known for, log-odds. By judgement. */
     private static final double BROUGHT_IN = -1.2;
 
     /** "Something else" behind a sign, log-odds: less than a cause seen occasionally. By judgement. */
@@ -46,7 +46,7 @@ final class Scales {
     private final List<String> causes;
     /** Causes known for one of the signs told. */
     private final Set<String> explained = new LinkedHashSet<>();
-    /** Causes known for none of them that an answer points to. */
+    /** Causes known for none of them that an answer or the words of the description point to. */
     private final Set<String> pointedTo = new LinkedHashSet<>();
 
     private final double[] weights;
@@ -115,9 +115,9 @@ final class Scales {
         file.signs().forEach(sign -> troubles.rows(sign, file.crop()).forEach(row -> explained.add(row.cause())));
         suspects.addAll(explained);
         file.findings().forEach((about, answer) -> pointedTo.addAll(broughtIn(about, answer)));
+        pointedTo.addAll(likeness.alike());
         suspects.addAll(pointedTo);
         pointedTo.removeAll(explained);
-        suspects.addAll(likeness.alike());
         return suspects;
     }
 

@@ -4,99 +4,145 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.function.Predicate;
 
 /**
- * The words that each cause is told with, and how like a portrait the words of a description are. A word counts the more the fewer
- * causes it is told of (its weight is the logarithm of all causes over those, squared as in the cosine of two such lists).
+ * The words that each cause is told with, and how like them the words of a description are: like a cause's portrait (all its words),
+ * and like the nearest of its tellings (the words of one picture of it, at some crops). A word counts the more the fewer causes it is
+ * told of (its weight is the logarithm of all causes over those, squared as in the cosine of two such lists).
  *
  * <p>Source of the method: K. Spärck Jones 1972, A statistical interpretation of term specificity; G. Salton 1975, A vector space
  * model for automatic indexing; both from memory. The words are by judgement. Immutable and safe to share.
  */
 public final class Portraits {
-    private static final Pattern WORD = Pattern.compile("[a-z']+");
-    private static final List<String> ENDINGS =
-            List.of("ings", "ing", "edly", "ed", "en", "ies", "es", "s", "ly", "ish", "y");
-    private static final int SHORTEST = 3;
+    /** A telling at the very crop counts so much more than one at any crop. By judgement, tried on growers' descriptions. */
+    private static final double AT_THE_CROP = 1.3;
 
-    private final Map<String, Set<String>> stems = new HashMap<>();
-    private final Map<String, Double> worth = new HashMap<>();
-    private final Map<String, List<String>> holders = new HashMap<>();
-    private final Map<String, Double> full = new HashMap<>();
-    /** What a portrait of usual length comes to: a short one is not the likelier for being short. */
-    private final double usual;
+    /** One way in which a cause is told, at some crops or groups of crops. */
+    record Telling(String cause, List<String> crops, String words) {}
 
-    /** @param words the words of each cause, as a text */
-    Portraits(Map<String, String> words) {
-        Map<String, Integer> causes = new HashMap<>();
-        words.forEach((cause, text) -> {
-            Set<String> own = new HashSet<>();
-            words(text).forEach(word -> own.add(stem(word)));
-            own.forEach(stem -> causes.merge(stem, 1, Integer::sum));
-            stems.put(cause, own);
-        });
-        causes.forEach((stem, count) -> worth.put(stem, Math.log((double) words.size() / count)));
-        stems.forEach((cause, own) -> {
-            full.put(cause, own.stream().mapToDouble(this::square).sum());
-            own.forEach(stem ->
-                    holders.computeIfAbsent(stem, first -> new ArrayList<>()).add(cause));
-        });
-        usual = full.values().stream()
-                .mapToDouble(Double::doubleValue)
-                .average()
-                .orElse(1);
+    private record Picture(String cause, List<String> crops, Set<String> stems) {
+        boolean ofAnyCrop() {
+            return crops.contains("any");
+        }
     }
 
-    /** The words of a text that some portrait holds, each once, in the order told. */
+    private final Set<String> overlooked;
+    private final List<Picture> portraits = new ArrayList<>();
+    private final List<Picture> tellings = new ArrayList<>();
+    private final Map<String, Set<String>> stems = new HashMap<>();
+    private final Map<String, Double> worth = new HashMap<>();
+    private final double[] full;
+    private final Map<String, List<Integer>> holders = new HashMap<>();
+    /** What a portrait, and what a telling, of usual length comes to: a short one is not the likelier for being short. */
+    private final double usualPortrait;
+
+    private final double usualTelling;
+
+    /**
+     * @param words the words of each cause, as a text
+     * @param told the tellings
+     * @param overlooked words that tell nothing anywhere
+     */
+    Portraits(Map<String, String> words, List<Telling> told, Collection<String> overlooked) {
+        this.overlooked = Stems.of(overlooked);
+        words.forEach((cause, text) -> portraits.add(new Picture(cause, List.of("any"), telling(text))));
+        told.forEach(one -> tellings.add(new Picture(one.cause(), one.crops(), telling(one.words()))));
+        List<Picture> all = new ArrayList<>(portraits);
+        all.addAll(tellings);
+        all.forEach(picture ->
+                stems.computeIfAbsent(picture.cause(), first -> new HashSet<>()).addAll(picture.stems()));
+        Map<String, Integer> causes = new HashMap<>();
+        stems.values().forEach(own -> own.forEach(stem -> causes.merge(stem, 1, Integer::sum)));
+        causes.forEach((stem, count) -> worth.put(stem, Math.log((double) stems.size() / count)));
+        full = all.stream()
+                .mapToDouble(
+                        one -> one.stems().stream().mapToDouble(this::square).sum())
+                .toArray();
+        for (int i = 0; i < full.length; i++) {
+            for (String stem : all.get(i).stems()) {
+                holders.computeIfAbsent(stem, first -> new ArrayList<>()).add(i);
+            }
+        }
+        usualPortrait = mean(0, portraits.size());
+        usualTelling = mean(portraits.size(), full.length);
+    }
+
+    private double mean(int from, int to) {
+        double sum = 0;
+        for (int i = from; i < to; i++) {
+            sum += full[i];
+        }
+        return to > from ? sum / (to - from) : 1;
+    }
+
+    private Set<String> telling(String text) {
+        Set<String> own = Stems.of(Stems.words(text));
+        own.removeAll(overlooked);
+        return own;
+    }
+
+    /** The words of a text that tell of some cause, each once, in the order told. */
     public List<String> known(String text) {
-        Map<String, String> known = new java.util.LinkedHashMap<>();
-        for (String word : words(text)) {
-            if (worth.containsKey(stem(word))) {
-                known.putIfAbsent(stem(word), word);
+        Map<String, String> known = new LinkedHashMap<>();
+        for (String word : Stems.words(text)) {
+            if (worth.containsKey(Stems.stem(word))) {
+                known.putIfAbsent(Stems.stem(word), word);
             }
         }
         return List.copyOf(known.values());
     }
 
     /**
-     * How like each cause's portrait the words told are.
+     * How like each cause the words told are.
      *
-     * @param told words that portraits hold
-     * @return by cause, above 0 (no word shared: the cause is not in it) up to 1 (the same words)
+     * @param told words that tell of some cause
+     * @param fits whether crops or groups of crops, as tellings have them, take in the crop
+     * @return by cause, above 0 (no word shared: the cause is not in it); 1 is a portrait's or a telling's very words, and both add up
      */
-    public Map<String, Double> likenesses(Collection<String> told) {
-        Map<String, Double> shared = new HashMap<>();
+    public Map<String, Double> likenesses(Collection<String> told, Predicate<List<String>> fits) {
+        double[] shared = new double[full.length];
         double all = 0;
-        for (String stem : stemsOf(told)) {
+        for (String stem : Stems.of(told)) {
             double weight = square(stem);
             all += weight;
-            holders.getOrDefault(stem, List.of()).forEach(cause -> shared.merge(cause, weight, Double::sum));
+            for (int picture : holders.getOrDefault(stem, List.of())) {
+                shared[picture] += weight;
+            }
         }
-        double told2 = all;
-        shared.values().removeIf(weight -> weight <= 0);
-        shared.replaceAll((cause, weight) -> weight / Math.sqrt(Math.max(usual, full.get(cause)) * told2));
-        return shared;
+        Map<String, Double> likenesses = new HashMap<>();
+        Map<String, Double> nearest = new HashMap<>();
+        for (int i = 0; i < full.length; i++) {
+            if (shared[i] > 0 && i < portraits.size()) {
+                likenesses.put(portraits.get(i).cause(), shared[i] / Math.sqrt(Math.max(usualPortrait, full[i]) * all));
+            } else if (shared[i] > 0) {
+                Picture telling = tellings.get(i - portraits.size());
+                if (telling.ofAnyCrop() || fits.test(telling.crops())) {
+                    double like = shared[i] / Math.sqrt(Math.max(usualTelling, full[i]) * all);
+                    nearest.merge(telling.cause(), telling.ofAnyCrop() ? like : like * AT_THE_CROP, Math::max);
+                }
+            }
+        }
+        nearest.forEach((cause, like) -> likenesses.merge(cause, like, Double::sum));
+        return likenesses;
     }
 
-    private static Set<String> stemsOf(Collection<String> words) {
-        Set<String> stemsOf = new LinkedHashSet<>();
-        words.forEach(word -> stemsOf.add(stem(word)));
-        return stemsOf;
+    /** Whether some telling of a cause is of a crop. */
+    public boolean toldOf(String cause, Predicate<List<String>> fits) {
+        return tellings.stream().anyMatch(one -> one.cause().equals(cause) && fits.test(one.crops()));
     }
 
-    /** The words told that a cause's portrait holds. */
+    /** The words told that a cause is told with. */
     public List<String> shared(String cause, Collection<String> told) {
         Set<String> own = stems.getOrDefault(cause, Set.of());
-        return told.stream().filter(word -> own.contains(stem(word))).toList();
+        return told.stream().filter(word -> own.contains(Stems.stem(word))).toList();
     }
 
-    /** The causes that have a portrait. */
+    /** The causes that are told with words. */
     public Set<String> causes() {
         return Set.copyOf(stems.keySet());
     }
@@ -104,31 +150,5 @@ public final class Portraits {
     private double square(String stem) {
         double weight = worth.getOrDefault(stem, 0.0);
         return weight * weight;
-    }
-
-    private static List<String> words(String text) {
-        Matcher matcher = WORD.matcher(text.toLowerCase(Locale.ROOT).replace('\u2019', '\''));
-        return matcher.results().map(found -> found.group().replace("'", "")).toList();
-    }
-
-    /** A word without its ending: "rotting", "rotted" and "rots" are all "rot". */
-    private static String stem(String word) {
-        String stem = word;
-        for (String ending : ENDINGS) {
-            if (stem.endsWith(ending) && stem.length() - ending.length() >= SHORTEST) {
-                stem = stem.substring(0, stem.length() - ending.length()) + (ending.equals("ies") ? "y" : "");
-                break;
-            }
-        }
-        int last = stem.length() - 1;
-        if (last >= SHORTEST
-                && stem.charAt(last) == stem.charAt(last - 1)
-                && "aeiousl".indexOf(stem.charAt(last)) < 0) {
-            stem = stem.substring(0, last);
-        }
-        if (stem.length() > SHORTEST && stem.endsWith("e")) {
-            stem = stem.substring(0, stem.length() - 1);
-        }
-        return stem.length() > SHORTEST && stem.endsWith("y") ? stem.substring(0, stem.length() - 1) : stem;
     }
 }

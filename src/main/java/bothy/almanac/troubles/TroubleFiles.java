@@ -26,6 +26,8 @@ final class TroubleFiles {
     private final Map<String, List<String>> wider = new LinkedHashMap<>();
     private final Map<String, Map<String, String>> beside = new LinkedHashMap<>();
     private final Map<String, String> portraits = new LinkedHashMap<>();
+    private final Map<String, Map<String, List<String>>> tellings = new LinkedHashMap<>();
+    private final List<String> overlooked = new ArrayList<>();
     private final Map<String, YamlFile> home = new HashMap<>();
     private final List<Problem> problems = new ArrayList<>();
 
@@ -38,7 +40,9 @@ final class TroubleFiles {
             Map<String, List<Stage>> stages,
             Map<String, List<String>> wider,
             Map<String, Map<String, String>> beside,
-            Map<String, String> portraits) {}
+            Map<String, String> portraits,
+            Map<String, Map<String, List<String>>> tellings,
+            List<String> overlooked) {}
 
     private TroubleFiles() {}
 
@@ -57,7 +61,7 @@ final class TroubleFiles {
                 files.groups,
                 files.stages,
                 files.beside,
-                new Portraits(files.portraits));
+                files.portraits());
     }
 
     private void take(YamlFile file) {
@@ -70,6 +74,8 @@ final class TroubleFiles {
         add("wider", sheet.wider(), wider, file);
         add("beside", sheet.beside(), beside, file);
         add("portraits", sheet.portraits(), portraits, file);
+        add("tellings", sheet.tellings(), tellings, file);
+        overlooked.addAll(sheet.overlooked() == null ? List.of() : sheet.overlooked());
     }
 
     private <T> void add(String part, Map<String, T> from, Map<String, T> to, YamlFile file) {
@@ -99,6 +105,7 @@ final class TroubleFiles {
     private void hold() {
         signs.forEach((sign, rows) -> rows.forEach(row -> row(sign, row)));
         portraits.keySet().forEach(cause -> known(cause, "/portraits/" + cause));
+        tellings.keySet().forEach(cause -> known(cause, "/tellings/" + cause));
         questions.forEach((id, question) -> {
             String at = "/questions/" + id;
             if (question.answers() == null || question.answers().size() < 2) {
@@ -112,6 +119,13 @@ final class TroubleFiles {
                         .forEach(sign -> say(at, "there is no sign \"" + sign + "\": add its causes, or take it out."));
             }
         });
+    }
+
+    private Portraits portraits() {
+        List<Portraits.Telling> told = new ArrayList<>();
+        tellings.forEach((cause, byCrops) -> byCrops.forEach((crops, texts) ->
+                texts.forEach(text -> told.add(new Portraits.Telling(cause, List.of(crops.split(",\\s*")), text)))));
+        return new Portraits(portraits, told, overlooked);
     }
 
     private void row(String sign, Row row) {

@@ -39,6 +39,8 @@ public record Troubles(
     public static final String WORDS = "words";
 
     private static final String ANY = "any";
+    /** By judgement. */
+    private static final double TELLS_MUCH = 3;
 
     Troubles(
             Map<String, List<Row>> signs,
@@ -169,7 +171,14 @@ public record Troubles(
 
     /** No troubles at all. */
     public static Troubles none() {
-        return new Troubles(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), new Portraits(Map.of()));
+        return new Troubles(
+                Map.of(),
+                Map.of(),
+                Map.of(),
+                Map.of(),
+                Map.of(),
+                Map.of(),
+                new Portraits(Map.of(), List.of(), List.of()));
     }
 
     /** The rows of a sign that a crop can have; all of them when the crop is not known. */
@@ -184,6 +193,14 @@ public record Troubles(
         return byCause.getOrDefault(cause, List.of()).stream()
                 .filter(row -> crop == null || fits(row.crops(), crop))
                 .findFirst();
+    }
+
+    /** Whether what was found speaks so much for one cause that it needs no other sign. */
+    public boolean tellsMuch(String about, String answer) {
+        Question question = questions.get(about);
+        return question != null
+                && !question.circumstance()
+                && !question.pointsTo(answer, TELLS_MUCH).isEmpty();
     }
 
     /** Whether something seen on the plant was found, so that causes can be thought of without a named sign. */

@@ -5,6 +5,7 @@ import bothy.garden.Doubt.About;
 import bothy.garden.Doubt.Choice;
 import bothy.garden.Event;
 import bothy.garden.Heard;
+import bothy.garden.Kind;
 import bothy.garden.Plan;
 import bothy.garden.Planting;
 import bothy.garden.Statement;
@@ -105,19 +106,18 @@ public final class Asking {
         into.add(new Choice(
                 first.found() + " °F (" + PlotEvents.figures(Math.round(celsius)) + " °C)",
                 "F",
-                then(
-                        first,
-                        alike,
-                        rest,
-                        told -> told.settled(told.event().withAmount(celsius, "°C"), told.plantings()))));
-        into.add(new Choice(
-                first.found() + " °C",
-                "C",
-                then(
-                        first,
-                        alike,
-                        rest,
-                        told -> told.settled(told.event().withAmount(found, "°C"), told.plantings()))));
+                degrees(first, alike, rest, celsius)));
+        into.add(new Choice(first.found() + " °C", "C", degrees(first, alike, rest, found)));
+    }
+
+    /** What no plot can be is not written even so. */
+    private Heard degrees(Told first, List<Told> alike, List<Told> rest, double celsius) {
+        if (!PlotEvents.possible(celsius)) {
+            return rest.isEmpty()
+                    ? Heard.nothing(Kind.LET_GO)
+                    : Heard.of(rest.stream().map(Told::statement).toList()).withDoubt(about(rest));
+        }
+        return then(first, alike, rest, told -> told.settled(told.event().withAmount(celsius, "°C"), told.plantings()));
     }
 
     private Heard then(

@@ -8,10 +8,13 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class PortraitsTest {
-    private static final Portraits PORTRAITS = new Portraits(Map.of(
-            "borer", "stem hole sawdust wilts",
-            "drought", "dry wilts crisp",
-            "rot", "stem soft wilts"));
+    private static final Portraits PORTRAITS = new Portraits(
+            Map.of(
+                    "borer", "stem hole sawdust wilts",
+                    "drought", "dry wilts crisp",
+                    "rot", "stem soft wilts"),
+            List.of(),
+            List.of());
 
     @Test
     void a_word_counts_in_all_its_forms() {
@@ -23,7 +26,7 @@ class PortraitsTest {
     @Test
     void a_word_of_every_portrait_tells_nothing() {
         // Each of the three is told with "wilts": its weight is the logarithm of 3 over 3.
-        assertThat(PORTRAITS.likenesses(List.of("wilted"))).isEmpty();
+        assertThat(PORTRAITS.likenesses(List.of("wilted"), crops -> true)).isEmpty();
     }
 
     @Test
@@ -34,8 +37,35 @@ class PortraitsTest {
         double half = Math.log(1.5) * Math.log(1.5);
         double usual = (2 * one + half + 2 * one + one + half) / 3;
         double own = Math.max(usual, 2 * one);
-        assertThat(PORTRAITS.likenesses(List.of("dry", "crisp")).get("drought"))
+        assertThat(PORTRAITS.likenesses(List.of("dry", "crisp"), crops -> true).get("drought"))
                 .isEqualTo(2 * one / Math.sqrt(own * 2 * one), within(1e-12));
-        assertThat(PORTRAITS.likenesses(List.of("dry", "crisp"))).doesNotContainKey("borer");
+        assertThat(PORTRAITS.likenesses(List.of("dry", "crisp"), crops -> true)).doesNotContainKey("borer");
+    }
+
+    @Test
+    void a_telling_counts_at_its_own_crops_only_and_there_more_than_one_of_any_crop() {
+        Portraits told = new Portraits(
+                Map.of(),
+                List.of(
+                        new Portraits.Telling("borer", List.of("squash"), "sawdust hole"),
+                        new Portraits.Telling("hail", List.of("any"), "torn holes")),
+                List.of());
+        // Of two causes each sawdust and torn are of one: ln 2 squared; hole is of both and tells nothing.
+        double one = Math.log(2) * Math.log(2);
+
+        assertThat(told.likenesses(List.of("sawdust"), crops -> crops.contains("squash")))
+                .containsOnlyKeys("borer")
+                .hasEntrySatisfying(
+                        "borer", like -> assertThat(like).isEqualTo(1.3 * one / Math.sqrt(one * one), within(1e-12)));
+        assertThat(told.likenesses(List.of("sawdust"), crops -> false)).isEmpty();
+        assertThat(told.likenesses(List.of("torn"), crops -> false).get("hail")).isEqualTo(1, within(1e-12));
+    }
+
+    @Test
+    void words_to_overlook_tell_nothing() {
+        Portraits told =
+                new Portraits(Map.of("borer", "plant wilts", "hail", "torn leaves"), List.of(), List.of("plants"));
+
+        assertThat(told.known("my plant wilts")).containsExactly("wilts");
     }
 }

@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bothy.almanac.RulesFolder;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.TestFactory;
 
 /**
@@ -38,6 +40,17 @@ class PublishedThresholdsTest {
             Map.entry("storage 13-15", new Told("store too cold", "13 to 15 °C")),
             Map.entry("storage 10", new Told("store too cold", "below 10 °C")));
 
+    /** The sources whose figures are told, each with a class of its own below. */
+    private static final Set<String> SOURCES = Set.of(
+            "common practice",
+            "R. Smith and S. Koike, UC Cooperative Extension",
+            "Growing Magazine, after Oregon State University",
+            "Intergardening, onion white rot",
+            "Extension ask-an-expert archive 867003 (Minnesota)",
+            "Penn State Extension 2012, winter storage",
+            "T. Dickerson in Garden News, Dec 2018",
+            "Laidback Gardener, cutworms");
+
     /** Held elsewhere: by the tests of the weather of a trouble, of sheets, of sowing and of storing, or not used. */
     private static final Set<String> ELSEWHERE = Set.of(
             "late blight warning (Hutton)",
@@ -65,11 +78,91 @@ class PublishedThresholdsTest {
             "frost",
             "storage");
 
+    @Nested
+    class CommonPractice {
+        @TestFactory
+        Stream<DynamicTest> row() {
+            return rowsOf("common practice");
+        }
+    }
+
+    @Nested
+    class RSmithAndSKoikeUCCooperativeExtension {
+        @TestFactory
+        Stream<DynamicTest> row() {
+            return rowsOf("R. Smith and S. Koike, UC Cooperative Extension");
+        }
+    }
+
+    @Nested
+    class GrowingMagazineAfterOregonStateUniversity {
+        @TestFactory
+        Stream<DynamicTest> row() {
+            return rowsOf("Growing Magazine, after Oregon State University");
+        }
+    }
+
+    @Nested
+    class IntergardeningOnionWhiteRot {
+        @TestFactory
+        Stream<DynamicTest> row() {
+            return rowsOf("Intergardening, onion white rot");
+        }
+    }
+
+    @Nested
+    class ExtensionAskAnExpertArchive867003Minnesota {
+        @TestFactory
+        Stream<DynamicTest> row() {
+            return rowsOf("Extension ask-an-expert archive 867003 (Minnesota)");
+        }
+    }
+
+    @Nested
+    class PennStateExtension2012WinterStorage {
+        @TestFactory
+        Stream<DynamicTest> row() {
+            return rowsOf("Penn State Extension 2012, winter storage");
+        }
+    }
+
+    @Nested
+    class TDickersonInGardenNewsDec2018 {
+        @TestFactory
+        Stream<DynamicTest> row() {
+            return rowsOf("T. Dickerson in Garden News, Dec 2018");
+        }
+    }
+
+    @Nested
+    class LaidbackGardenerCutworms {
+        @TestFactory
+        Stream<DynamicTest> row() {
+            return rowsOf("Laidback Gardener, cutworms");
+        }
+    }
+
+    /** Rows of the other sources give no figure to a trouble's words. */
     @TestFactory
-    Stream<DynamicTest> row() {
+    Stream<DynamicTest> rowOfAnotherSource() {
         return Csv.rows("ipm_thresholds.csv").stream()
-                .map(row -> DynamicTest.dynamicTest(
-                        row.get("topic") + " " + row.get("value") + " " + row.get("unit"), () -> holds(row)));
+                .filter(row -> !SOURCES.contains(row.get("source")))
+                .map(row -> DynamicTest.dynamicTest(named(row), () -> {
+                    assertThat(TOLD).doesNotContainKey(row.get("topic") + " " + row.get("value"));
+                    holds(row);
+                }));
+    }
+
+    private static Stream<DynamicTest> rowsOf(String source) {
+        List<Map<String, String>> rows = Csv.rows("ipm_thresholds.csv").stream()
+                .filter(row -> row.get("source").equals(source))
+                .toList();
+        assertThat(rows).as(source).isNotEmpty();
+        return rows.stream().map(row -> DynamicTest.dynamicTest(named(row), () -> holds(row)));
+    }
+
+    private static String named(Map<String, String> row) {
+        return row.get("topic") + " " + row.get("value") + " " + row.get("unit");
     }
 
     private static void holds(Map<String, String> row) {

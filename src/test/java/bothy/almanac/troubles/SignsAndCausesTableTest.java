@@ -7,10 +7,14 @@ import bothy.almanac.troubles.Troubles.How;
 import bothy.almanac.troubles.Troubles.Row;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.DynamicContainer;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -24,10 +28,17 @@ class SignsAndCausesTableTest {
     private static final String TABLE = "signs_causes.csv";
     private static final Troubles TROUBLES = Troubles.in(RulesFolder.at(Path.of("rules")));
 
+    /** The rows of each source in a container that bears its name. */
     @TestFactory
-    Stream<DynamicTest> row() {
-        return Csv.records(TABLE).stream()
-                .map(row -> DynamicTest.dynamicTest(row.get(2) + ": " + row.get(3), () -> holds(row)));
+    Stream<DynamicContainer> source() {
+        Map<String, List<CSVRecord>> bySource = Csv.records(TABLE).stream()
+                .collect(Collectors.groupingBy(row -> row.get(6), LinkedHashMap::new, Collectors.toList()));
+        return bySource.entrySet().stream()
+                .map(source -> DynamicContainer.dynamicContainer(
+                        source.getKey(),
+                        source.getValue().stream()
+                                .map(row ->
+                                        DynamicTest.dynamicTest(row.get(2) + ": " + row.get(3), () -> holds(row)))));
     }
 
     @Test
