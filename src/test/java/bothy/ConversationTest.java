@@ -90,6 +90,26 @@ class ConversationTest {
     }
 
     @Test
+    void an_edited_message_that_no_longer_names_its_crop_still_means_it() {
+        says("watered the cucumbers");
+        conversation.handle(message("edit-1", "watered them with 10 litres", null, "m0"), null);
+
+        assertThat(garden().plantings()).hasSize(1);
+        assertThat(garden().plantings().get(0).crop()).isEqualTo("cucumber");
+        assertThat(says("watered the cucumbers").reply().text()).contains("cucumbers");
+    }
+
+    @Test
+    void a_location_that_is_no_place_on_earth_is_not_written() {
+        Outcome outcome = conversation
+                .handle(new Message("loc", "test:1", NOW, ZoneOffset.UTC, "", 199.0, -148.0, false, null, null), null)
+                .orElseThrow();
+
+        assertThat(outcome.reply().text()).contains("no place on earth");
+        assertThat(garden().grower().latitude()).isNull();
+    }
+
+    @Test
     void an_edited_message_takes_back_what_it_no_longer_says_and_adds_what_is_new() {
         says("sowed 6 cucumbers in modules and 12 peas outdoors");
 

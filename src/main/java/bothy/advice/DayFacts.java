@@ -149,7 +149,16 @@ final class DayFacts {
 
     /** What a question is about: its plantings; the next sowing of the crop where that is asked and what grows says nothing of it. */
     static List<String> about(Inquiry asked, Map<String, Sheet> sheets) {
-        return about(asked.crop(), ofNextSowing(asked, sheets) ? List.of() : asked.plantings());
+        if (!ofNextSowing(asked, sheets)) {
+            return about(asked.crop(), asked.plantings());
+        }
+        if (asked.question() == Question.WHEN_SOW) {
+            // What grows may be sown again in succession, and the crop has its dates besides.
+            List<String> both = new ArrayList<>(asked.plantings());
+            both.add(PACKET + asked.crop());
+            return both;
+        }
+        return about(asked.crop(), List.of());
     }
 
     private static boolean ofNextSowing(Inquiry asked, Map<String, Sheet> sheets) {
@@ -157,11 +166,9 @@ final class DayFacts {
         if (sheet == null || asked.plantings().isEmpty()) {
             return false;
         }
-        boolean inSuccession = sheet.sowing() != null && sheet.sowing().againEveryDays() != null;
         boolean setWhole = sheet.growth() != null && sheet.growth().start() != Sheet.Start.SEED;
         return switch (asked.question()) {
-            case STILL_TIME -> true;
-            case WHEN_SOW -> !inSuccession;
+            case STILL_TIME, WHEN_SOW -> true;
             case WHEN_PLANT_OUT -> setWhole;
             default -> false;
         };

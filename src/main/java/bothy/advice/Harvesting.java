@@ -21,27 +21,64 @@ final class Harvesting {
     /** What takes longer than this from sowing to harvest is not hurried by the frost. Common practice. */
     private static final int OVER_WINTER_DAYS = 180;
 
+    private static final int SPRING_BEGINS_WEEKS = 14;
+    private static final int SPRING_ENDS_MONTHS = 3;
+
     private final Planting planting;
     private final Sheet sheet;
     private final Map<What, Latest> latest;
     private final Frosts frosts;
+    private final Frosts season;
     private final LocalDate today;
     private final Ripening ripening;
 
-    /** @param ripening how the crop ripens by warmth, {@code null} to go by days */
+    /**
+     * @param frosts frosts around today
+     * @param season frosts around the planting's beginning
+     * @param ripening how the crop ripens by warmth, {@code null} to go by days
+     */
     Harvesting(
             Planting planting,
             Sheet sheet,
             Map<What, Latest> latest,
             Frosts frosts,
+            Frosts season,
             LocalDate today,
             Ripening ripening) {
         this.planting = planting;
         this.sheet = sheet;
         this.latest = latest;
         this.frosts = frosts;
+        this.season = season;
         this.today = today;
         this.ripening = ripening;
+    }
+
+    /**
+     * Whether it was begun in the season that its days to harvest are not about: a crop of spring that stands over winter, one of autumn
+     * set in spring. Over winter stands what is begun from three months after the last frost to fourteen weeks before the next (common
+     * practice: cloves set by January still get their cold).
+     */
+    boolean inOtherSeason() {
+        Sheet.Harvest harvest = sheet.harvest();
+        if (harvest == null || harvest.daysFromOtherSeason() == null || planting.begun() == null) {
+            return false;
+        }
+        LocalDate frost = season.lastSpring();
+        boolean spring = !planting.begun().isBefore(frost.minusWeeks(SPRING_BEGINS_WEEKS))
+                && planting.begun().isBefore(frost.plusMonths(SPRING_ENDS_MONTHS));
+        return spring == ofAutumn(harvest);
+    }
+
+    private static boolean ofAutumn(Sheet.Harvest harvest) {
+        return harvest.daysFromSowing().middle() > OVER_WINTER_DAYS;
+    }
+
+    /** Days to the first flower in the other season: those to the harvest less those to ripen. */
+    Range toFlowerInOtherSeason() {
+        Range whole = sheet.harvest().daysFromOtherSeason();
+        Range ripe = sheet.flowering().daysToRipe();
+        return new Range(whole.low() - ripe.low(), whole.high() - ripe.high());
     }
 
     /** The last day on which a sowing can still ripen before the first autumn frost. */
@@ -50,6 +87,18 @@ final class Harvesting {
         boolean hardy = sheet.growth() != null && sheet.growth().hardiness() == Sheet.Hardiness.HARDY;
         if (harvest == null || harvest.daysFromSowing() == null) {
             return Optional.empty();
+        }
+        Range spring = sheet.sowing() == null ? null : sheet.sowing().weeksFromLastFrostOutdoors();
+        if (ofAutumn(harvest) && harvest.daysFromOtherSeason() != null && spring != null) {
+            // Days too long make bulbs before the plant has leaves: its spring window ends it, not the frost.
+            LocalDate end = frosts.lastSpring().plusDays(Math.round(7 * spring.high()));
+            return Optional.of(new Outlook(
+                    planting.id(),
+                    What.SOWN,
+                    "latest",
+                    frosts.lastSpring().plusDays(Math.round(7 * spring.low())),
+                    end,
+                    frosts.told()));
         }
         // A hardy crop goes on ripening for some weeks after the first frost. Common practice: four.
         LocalDate end = hardy ? frosts.firstAutumn().plusWeeks(4) : frosts.firstAutumn();
@@ -99,6 +148,10 @@ final class Harvesting {
             found.add(after(What.HARVESTED, "flower", flower.first(), ripe, true));
         } else if (harvest != null && harvest.daysFromSowing() != null && planting.begun() != null && notBought()) {
             boolean inPlace = out == null;
+            if (inOtherSeason()) {
+                found.add(after(What.HARVESTED, "other-season", planting.begun(), harvest.daysFromOtherSeason(), true));
+                return withPicking(found, harvest);
+            }
             Range days = inPlace ? warmed(planting.begun(), harvest.daysFromSowing(), true) : harvest.daysFromSowing();
             if (!inPlace && harvest.daysFromPlantingOut() != null && ripening != null) {
                 found.add(after(
@@ -118,6 +171,10 @@ final class Harvesting {
                     warmed(out.first(), harvest.daysFromPlantingOut(), false),
                     true));
         }
+        return withPicking(found, harvest);
+    }
+
+    private List<Outlook> withPicking(List<Outlook> found, Sheet.Harvest harvest) {
         Latest picked = latest.get(What.HARVESTED);
         if (picked != null && harvest != null && harvest.pickEveryDays() != null) {
             LocalDate next = picked.on().plusDays(Math.round(harvest.pickEveryDays()));

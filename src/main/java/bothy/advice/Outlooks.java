@@ -22,25 +22,30 @@ final class Outlooks {
     private final Planting planting;
     private final Sheet sheet;
     private final Map<What, Latest> latest;
-    private final Frosts frosts;
+    private final Frosts season;
     private final LocalDate today;
     private final Harvesting harvesting;
     private final List<Outlook> found = new ArrayList<>();
 
-    /** @param ripening how the crop ripens by warmth where that is known and it stands outdoors, {@code null} to go by days */
+    /**
+     * @param frosts frosts around today
+     * @param season frosts around the planting's beginning
+     * @param ripening how the crop ripens by warmth where that is known and it stands outdoors, {@code null} to go by days
+     */
     Outlooks(
             Planting planting,
             Sheet sheet,
             Map<What, Latest> latest,
             Frosts frosts,
+            Frosts season,
             LocalDate today,
             Ripening ripening) {
         this.planting = planting;
         this.sheet = sheet;
         this.latest = latest;
-        this.frosts = frosts;
+        this.season = season;
         this.today = today;
-        this.harvesting = new Harvesting(planting, sheet, latest, frosts, today, ripening);
+        this.harvesting = new Harvesting(planting, sheet, latest, frosts, season, today, ripening);
     }
 
     List<Outlook> all(SeasonDates seasons, Warmth warmth, List<Double> soilC) {
@@ -49,7 +54,7 @@ final class Outlooks {
         }
         harvesting.latestSowing().ifPresent(found::add);
         emergence(warmth, soilC);
-        plantingOut(seasons);
+        plantingOut();
         flowering();
         feeding();
         found.addAll(harvesting.harvest());
@@ -126,12 +131,11 @@ final class Outlooks {
         return Emergence.table(germination.emergenceDays()).dates(sown, soilC, warmth.tempC());
     }
 
-    private void plantingOut(SeasonDates seasons) {
+    private void plantingOut() {
         Sheet.PlantingOut out = sheet.plantingOut();
         if (out == null || out.weeksFromLastFrost() == null) {
             return;
         }
-        Frosts season = planting.begun() == null ? frosts : seasons.around(planting.begun());
         LocalDate from =
                 season.lastSpring().plusDays(Math.round(out.weeksFromLastFrost().low() * 7));
         LocalDate to =
@@ -180,7 +184,8 @@ final class Outlooks {
     private void flowering() {
         Range days = sheet.flowering() == null ? null : sheet.flowering().daysFromSowing();
         if (days != null && planting.begun() != null && planting.start() != Planting.Start.PLANT) {
-            found.add(after(What.FLOWERING, "usual", planting.begun(), days, true));
+            Range used = harvesting.inOtherSeason() ? harvesting.toFlowerInOtherSeason() : days;
+            found.add(after(What.FLOWERING, "usual", planting.begun(), used, true));
         }
     }
 

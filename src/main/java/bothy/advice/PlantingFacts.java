@@ -74,7 +74,8 @@ final class PlantingFacts {
             Ripening ripening = stands.where() == PlaceKind.OUTDOORS || !planting.begunAtAll()
                     ? Ripening.of(sheet, day.normals(), day.weather()).orElse(null)
                     : null;
-            List<Outlook> outlooks = new Outlooks(planting, sheet, latest, frosts, day.today(), ripening)
+            List<Outlook> outlooks = new Outlooks(
+                            planting, sheet, latest, frosts, season(seasons, frosts), day.today(), ripening)
                     .all(seasons, warmth, soil(latest, stands, warmth));
             facts.addAll(outlooks);
             facts.addAll(Reckoning.of(subject(latest, outlooks, stands, warmth, frosts)));
@@ -82,6 +83,11 @@ final class PlantingFacts {
         drySpell(latest).ifPresent(facts::add);
         facts.addAll(lessons());
         return facts;
+    }
+
+    /** The frosts around the beginning of the planting, those of today where it has not begun. */
+    private Frosts season(SeasonDates seasons, Frosts frosts) {
+        return planting.begun() == null ? frosts : seasons.around(planting.begun());
     }
 
     private Subject subject(

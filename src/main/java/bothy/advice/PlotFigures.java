@@ -32,7 +32,9 @@ final class PlotFigures {
                             null, inquiry, day.garden().grower().units()));
                 }
                 if (inquiry.question() == Question.HOW_MANY_FIT && "compost".equals(inquiry.topic())) {
-                    HowManyReckoning.compost(null, inquiry).forEach(facts::add);
+                    HowManyReckoning.compostOfNoCrop(
+                                    inquiry, day.garden().grower().units())
+                            .forEach(facts::add);
                 }
             }
         }

@@ -5,7 +5,35 @@ public final class Filling {
     /** Loose compost out of the bag for one litre of filled pot: common practice, a tenth is lost to firming and spilling. */
     public static final double SETTLING = 1.1;
 
+    /** A tray of 38 by 24 cm filled 4.5 cm deep: common practice. */
+    private static final double SEED_TRAY_LITRES = 4;
+    /** The same of cells, which taper: 24 of 80 ml, 40 of 50 ml. Common practice. */
+    private static final double CELL_TRAY_LITRES = 2;
+    /** Area of a flat of 10 by 20 inches to that of a tray. */
+    private static final double FLAT_TO_TRAY = 1.4;
+    /** Sets to plant beyond the number wanted, for those that rot or are eaten: common practice. */
+    private static final double SPARE = 0.1;
+
     private Filling() {}
+
+    /**
+     * What one tray holds, L.
+     *
+     * @param cells whether it is divided into cells
+     * @param flat whether it is an American flat of 10 by 20 inches
+     */
+    public static double trayLitres(boolean cells, boolean flat) {
+        return (cells ? CELL_TRAY_LITRES : SEED_TRAY_LITRES) * (flat ? FLAT_TO_TRAY : 1);
+    }
+
+    /**
+     * Sets, cloves or tubers to plant beyond the plants wanted.
+     *
+     * @param plants 1 to 1 000 000
+     */
+    public static int spare(int plants) {
+        return (int) Math.ceil(SPARE * Stated.within("plants", plants, 1, 1_000_000, "plants"));
+    }
 
     /**
      * Cells for so many seeds.
@@ -54,6 +82,15 @@ public final class Filling {
     public static double compostLitres(int containers, double litresEach) {
         Stated.within("containers", containers, 1, 1_000_000, "");
         return containers * Stated.within("litresEach", litresEach, 0.001, 1000, "L") * SETTLING;
+    }
+
+    /**
+     * Loose soil or compost for a bed, L.
+     *
+     * @param bedLitres 1 to 100 000 L
+     */
+    public static double bedLitres(double bedLitres) {
+        return Stated.within("bedLitres", bedLitres, 1, 100_000, "L") * SETTLING;
     }
 
     private static int roundUp(int amount, int each) {

@@ -184,6 +184,8 @@ public record Sheet(
 
     /**
      * @param daysFromSowing days from sowing (or setting) to first harvest
+     * @param daysFromOtherSeason the same where it is begun in its other season: in spring a crop that is usually set in autumn, in autumn
+     *     one that is usually sown in spring; {@code null} for a crop with one season
      * @param daysFromPlantingOut days from planting out to first harvest
      * @param cues ids of the cues that it is ready, the colour first where it turns ("colour-turned", "stalk-corky", "tops-fallen")
      * @param cut id of how it is taken ("cut-with-stalk", "twist-off", "lift-with-fork", "pull", "cut-and-come-again")
@@ -196,6 +198,7 @@ public record Sheet(
      */
     public record Harvest(
             Range daysFromSowing,
+            Range daysFromOtherSeason,
             Range daysFromPlantingOut,
             List<String> cues,
             String cut,

@@ -36,8 +36,17 @@ final class AboutWhat {
     private static final Set<Question> OF_ALL = EnumSet.of(Question.WHEN_WATER, Question.HOW_MUCH_WATER);
 
     private static final String NEXT_YEAR = "next-year";
-    private static final Set<String> OF_PLANTS =
-            Set.of(NEXT_YEAR, "temperature", "normal", "coming-up", "how-long", "recovery");
+    private static final Set<String> OF_PLANTS = Set.of(
+            NEXT_YEAR,
+            "temperature",
+            "normal",
+            "coming-up",
+            "how-long",
+            "recovery",
+            "sun",
+            "rotation",
+            "ripening-off",
+            "winter-ground");
     private final Garden garden;
     private final Memory memory;
     private final List<String> told;

@@ -106,7 +106,7 @@ final class Commands {
                 grower.units() == bothy.garden.Units.US ? "°F, inches and pounds" : "°C, centimetres and kilograms");
         words.put("spring", grower.lastSpringFrost() == null ? "not told" : frost(grower.lastSpringFrost()));
         words.put("autumn", grower.firstAutumnFrost() == null ? "not told" : frost(grower.firstAutumnFrost()));
-        words.put("place", grower.latitude() == null ? "not told" : grower.latitude() + ", " + grower.longitude());
+        words.put("place", place(grower.latitude(), grower.longitude()));
         words.put("soil", grower.soil() == null ? "not told" : grower.soil());
         words.put("list", wishes.listDay().getDisplayName(TextStyle.FULL, Locale.UK) + ", " + wishes.listTime());
         words.put("quiet", wishes.quietFrom() + "–" + wishes.quietTo());
@@ -121,6 +121,13 @@ final class Commands {
             words.put("away", replier.day(wishes.awayUntil(), turn));
         }
         return replier.talk("settings", words);
+    }
+
+    private static String place(Double latitude, Double longitude) {
+        if (latitude == null) {
+            return "not told";
+        }
+        return longitude == null ? "latitude " + latitude : latitude + ", " + longitude;
     }
 
     private static String frost(java.time.MonthDay day) {

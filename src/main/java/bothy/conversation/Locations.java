@@ -1,10 +1,12 @@
 package bothy.conversation;
 
+import bothy.garden.Doubt;
 import bothy.garden.Heard;
 import bothy.garden.Kind;
 import bothy.garden.SettingChange;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** A shared location is a setting: the place of the plot. */
 final class Locations {
@@ -12,6 +14,11 @@ final class Locations {
 
     /** Kept to two decimals, about a kilometre: enough for weather and frost, not for finding the door. */
     static Heard heard(double latitude, double longitude) {
+        if (!(Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180)) {
+            String found = String.format(Locale.ROOT, "%s, %s", latitude, longitude);
+            return Heard.nothing(Kind.SETTING)
+                    .withDoubt(new Doubt(Doubt.About.WHICH_PLACE, Map.of("found", found), List.of(), null));
+        }
         List<SettingChange> settings = List.of(
                 new SettingChange("latitude", String.format(Locale.ROOT, "%.2f", latitude)),
                 new SettingChange("longitude", String.format(Locale.ROOT, "%.2f", longitude)));

@@ -58,15 +58,24 @@ final class Writing {
                 entries.addAll(events(statement));
             } else {
                 left.remove(same);
-                Event event = statement.event();
-                entries.add(new Amendment(
-                        same.number(), event.withPlanting(((Event) same.entry()).planting(), event.crop())));
+                entries.add(new Amendment(same.number(), instead(statement, (Event) same.entry())));
             }
         }
         left.forEach(line -> entries.add(new Amendment(line.number(), null)));
         entries.addAll(heard.signs());
         entries.addAll(heard.settings());
         return entries;
+    }
+
+    /** What the edited message says in place of an earlier event; a crop that it no longer names is still the same one. */
+    private static Event instead(Statement statement, Event earlier) {
+        Event event = statement.event();
+        if (event.crop() == null || event.crop().equals(earlier.crop())) {
+            return event.withPlanting(earlier.planting(), earlier.crop());
+        }
+        return statement.plantings().isEmpty()
+                ? event.withPlanting(earlier.planting(), event.crop())
+                : event.withPlanting(statement.plantings().get(0), event.crop());
     }
 
     private static Logged counterpart(Statement statement, List<Logged> left) {

@@ -3,6 +3,7 @@ package bothy.conversation;
 import bothy.garden.Doubt;
 import bothy.garden.Doubt.Choice;
 import bothy.garden.Garden;
+import bothy.garden.Grower;
 import bothy.garden.Heard;
 import bothy.garden.Kind;
 import bothy.garden.Reply;
@@ -30,13 +31,11 @@ final class ZoneAsked {
         if (!placeTold || zoneTold || answer.asked() != null || garden.grower().latitude() == null) {
             return answer;
         }
-        List<Choice> choices =
-                knowledge
-                        .reading()
-                        .zonesNear(garden.grower().latitude(), garden.grower().longitude(), MOST_ZONES)
-                        .stream()
-                        .map(ZoneAsked::choice)
-                        .toList();
+        Grower grower = garden.grower();
+        List<String> near = grower.longitude() == null
+                ? List.of()
+                : knowledge.reading().zonesNear(grower.latitude(), grower.longitude(), MOST_ZONES);
+        List<Choice> choices = near.stream().map(ZoneAsked::choice).toList();
         String question = knowledge.replier().talk(choices.isEmpty() ? "which-zone-written" : "which-zone");
         Doubt doubt = new Doubt(Doubt.About.ADVICE, Map.of("question", question, "advice", ""), choices, null);
         Reply reply = new Reply(

@@ -31,13 +31,21 @@ final class Settings {
         Units units = read("units", value -> Units.valueOf(value.toUpperCase(Locale.ROOT)), usual);
         return new Grower(
                 zone,
-                read("latitude", Double::valueOf, null),
-                read("longitude", Double::valueOf, null),
+                read("latitude", value -> within(value, 90), null),
+                read("longitude", value -> within(value, 180), null),
                 read("lastSpringFrost", value -> MonthDay.parse("--" + value), null),
                 read("firstAutumnFrost", value -> MonthDay.parse("--" + value), null),
                 units,
                 values.get("soil"),
                 read("dates", "month-first"::equals, units == Units.US));
+    }
+
+    private static Double within(String value, double most) {
+        double degrees = Double.parseDouble(value);
+        if (!(Math.abs(degrees) <= most)) {
+            throw new IllegalArgumentException("no place on earth");
+        }
+        return degrees;
     }
 
     private <T> T read(String name, Function<String, T> reading, T otherwise) {

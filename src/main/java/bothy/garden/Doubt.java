@@ -39,6 +39,8 @@ public record Doubt(About about, Map<String, String> arguments, List<Choice> cho
         WHICH_ENTRY,
         /** The place told is none on earth. */
         WHICH_PLACE,
+        /** What a cap or scoop of feed holds; the draft asks with a label as if it held 1 ml. */
+        CAP_HOLDS,
         /** A place was told by a name that is not known. */
         UNKNOWN_PLACE,
         /** Asked by a rule (see the advice's wording). */

@@ -12,13 +12,13 @@ import java.util.List;
  * @param topic for {@link Question#HOW_TO}: the step ("sowing", "pricking-out", "potting-on", "hardening-off", "planting-out",
  *     "thinning", "supporting", "pollinating", "watering", "feeding", "protecting", "harvesting", "curing", "storing",
  *     "filling-cells", "saving-seed"); for {@link Question#HOW_MANY_FIT}: what is counted ("seeds", "cells", "yield", "compost",
- *     {@code null} for plants); for {@link Question#SAFE}: what ("eating", "spraying", "frost"); else {@code null}
+ *     "round-bed" for plants in one of the length told across, "corner-bed" in a right triangle of both lengths, {@code null} in another); for {@link Question#SAFE}: what ("eating", "spraying", "frost"); else {@code null}
  * @param on the day asked about, {@code null} when none
  * @param count a number told in the question (seeds, plants), {@code null} when none
  * @param length length of the bed told, m, {@code null} when none
  * @param width width of the bed told, m, {@code null} when none
  * @param amount another quantity told (can of 10 L), SI, {@code null} when none
- * @param unit its unit
+ * @param unit its unit: one of SI; "years" of seed's age; "cells" of each tray told, 0 for a tray without
  * @param label strength that a feed's label says, {@code null} when none was told
  */
 public record Inquiry(
@@ -77,6 +77,11 @@ public record Inquiry(
 
     /** The same question about this crop. */
     public Inquiry ofCrop(String crop) {
+        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label);
+    }
+
+    /** The same question with a number of things and another quantity told. */
+    public Inquiry with(Integer count, Double length, Double amount, String unit) {
         return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label);
     }
 

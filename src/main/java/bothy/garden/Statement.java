@@ -10,7 +10,8 @@ import java.util.List;
  * @param sure whether it may be written without asking
  * @param from where its words start in the message, counted from 0
  * @param to where they end, exclusive
- * @param assumed what was taken for granted: "date" (no day told, today taken), "planting", "crop", "unit", "year"
+ * @param assumed what was taken for granted: "date" (no day told, today taken), "planting", "crop", "unit", "year";
+ *     "count" and "day" where a number or a day stood beside that was given to nothing
  */
 public record Statement(Event event, List<String> plantings, boolean sure, int from, int to, List<String> assumed) {
     public Statement {

@@ -144,6 +144,7 @@ final class Answers {
             case WHICH_DATE -> day(passage, pending);
             case HOW_MANY ->
                 amount(passage, pending).or(() -> counted(pending) ? number(passage, pending) : Optional.empty());
+            case CAP_HOLDS -> CapAsked.answered(passage, pending);
             default -> Optional.empty();
         };
     }

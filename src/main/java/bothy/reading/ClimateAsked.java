@@ -28,6 +28,8 @@ final class ClimateAsked {
             Question.COMPARE);
 
     private static final int SHORTEST_MONTH = 3;
+    /** Asked of a day, not of its month. */
+    private static final String FROST_ODDS = "frost-odds";
 
     private final PhraseBook<String> topics = new PhraseBook<>();
 
@@ -54,6 +56,9 @@ final class ClimateAsked {
 
     /** A month named is asked about as such: any day in it will do. */
     private static Inquiry about(Inquiry inquiry, Passage passage, int from, int to) {
+        if (inquiry.on() != null && FROST_ODDS.equals(inquiry.topic())) {
+            return inquiry;
+        }
         for (int at = from; at < to; at++) {
             String word = passage.word(at);
             for (Month month : Month.values()) {

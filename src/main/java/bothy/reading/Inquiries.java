@@ -3,15 +3,18 @@ package bothy.reading;
 import bothy.garden.Inquiry;
 import bothy.garden.Planting;
 import bothy.garden.Question;
+import bothy.garden.Units;
 import bothy.reading.said.CropSaid;
 import bothy.reading.said.DaySaid;
 import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
 import bothy.reading.said.Quantity;
 import bothy.reading.told.PlantingsMeant;
+import bothy.reading.told.PlotEvents;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Makes inquiries of asking sentences: what is asked, of which crop and plantings, with the figures told. */
@@ -89,7 +92,10 @@ final class Inquiries {
         String crop = name(said, plantings);
         String topic =
                 switch (question) {
-                    case HOW_TO, HOW_STORE -> questions.topic(passage, begins, sentence[1]);
+                    // "Hardening off schedule for the peppers" names the step before it asks.
+                    case HOW_TO, HOW_STORE ->
+                        Optional.ofNullable(questions.topic(passage, begins, sentence[1]))
+                                .orElseGet(() -> questions.topic(passage, sentence[0], sentence[1]));
                     // "Frost tonight, are they all right?" names the danger before it asks.
                     case SAFE -> safe(passage, sentence[0], sentence[1]);
                     default -> null;
@@ -107,17 +113,38 @@ final class Inquiries {
                         null,
                         null),
                 passage,
-                begins,
+                sized(passage, sentence, begins, question),
                 sentence[1]);
         Inquiry counted = questions.numbers().in(inquiry, passage, begins, sentence[1]);
         Inquiry ofThePlace = questions.climate().in(counted, passage, begins, sentence[1]);
-        return ofThePlace.equals(counted) ? questions.matters().in(counted, passage, begins, sentence[1]) : ofThePlace;
+        return ofThePlace.equals(counted) ? questions.matters().in(counted, passage, sentence, begins) : ofThePlace;
+    }
+
+    /** "Bed 2 m long 1 m wide, how many lettuce fit": sizes told before the question belong to it where nothing was done. */
+    private static int sized(Passage passage, int[] sentence, int begins, Question question) {
+        boolean asks = question == Question.HOW_MANY_FIT || question == Question.SPACING;
+        boolean done =
+                passage.actions().stream().anyMatch(action -> action.start() >= sentence[0] && action.end() <= begins);
+        boolean stores = question == Question.HOW_STORE;
+        boolean inside = Passage.within(passage.quantities(), begins, sentence[1]).stream()
+                .anyMatch(quantity ->
+                        stores ? quantity.degrees() : quantity.unit().startsWith("m"));
+        return (asks && !done || stores) && !inside ? sentence[0] : begins;
+    }
+
+    /** A label read out: what it comes to for the can. */
+    Inquiry ofLabel(Passage passage, int[] sentence) {
+        CropSaid said = crop(passage, sentence, sentence[0]);
+        List<Planting> plantings = said == null ? List.of() : plantings(passage, sentence, said, Question.FEED_DOSE);
+        return NumbersAsked.feed(
+                Inquiry.of(Question.FEED_DOSE, name(said, plantings), PlantingsMeant.ids(plantings)), passage);
     }
 
     private static CropSaid crop(Passage passage, int[] sentence, int begins) {
         List<CropSaid> inside = Passage.within(passage.crops(), begins, sentence[1]);
         if (!inside.isEmpty()) {
-            return inside.get(0);
+            // "Tomato feed on courgettes" is about courgettes.
+            return inside.stream().filter(crop -> !crop.thing()).findFirst().orElse(inside.get(0));
         }
         List<CropSaid> before = Passage.within(passage.crops(), 0, begins);
         return before.isEmpty() ? null : before.get(before.size() - 1);
@@ -198,6 +225,8 @@ final class Inquiries {
                 .filter(quantity -> !quantity.unit().equals("m"))
                 .findFirst()
                 .orElse(null);
+        // Degrees without a scale are the grower's own.
+        boolean degrees = other != null && other.unit().equals("°");
         NumberSaid count = passage.counts(from, to).stream()
                 .filter(number -> number.value() > 0 && number.value() < 100_000)
                 .filter(number -> !Set.of("x", "by", "one").contains(passage.word(number.end()))
@@ -213,8 +242,12 @@ final class Inquiries {
                 count == null ? null : Integer.valueOf((int) count.value()),
                 length,
                 width,
-                other == null ? null : Double.valueOf(other.value()),
-                other == null ? null : other.unit());
+                other == null ? null : Double.valueOf(degrees ? celsius(passage, other.value()) : other.value()),
+                other == null ? null : degrees ? "°C" : other.unit());
+    }
+
+    private static double celsius(Passage passage, double told) {
+        return passage.situation().grower().units() == Units.US ? PlotEvents.celsius(told) : told;
     }
 
     /** "1.2 by 2.4 m": the first figure has the second's unit. */

@@ -2,6 +2,7 @@ package bothy.reading;
 
 import bothy.reading.said.ActionSaid;
 import bothy.reading.said.Passage;
+import bothy.reading.text.Conjugation.Form;
 import java.util.Set;
 
 /** Doings in the words of another: "dug the ground over" gathers nothing, "went in the salad" plants nothing. */
@@ -52,6 +53,7 @@ final class Lookalikes {
             "sauce",
             "chickens");
     private static final int SHOP_REACH = 9;
+    private static final int PLANTS_REACH = 6;
     private static final Set<String> SHOPS = Set.of(
             "centre",
             "center",
@@ -86,6 +88,13 @@ final class Lookalikes {
             "leaves",
             "suckers",
             "sideshoots",
+            "cuttings",
+            "afternoon",
+            "morning",
+            "day",
+            "week",
+            "label",
+            "labels",
             "flowers",
             "caterpillars",
             "slugs",
@@ -136,7 +145,12 @@ final class Lookalikes {
                 || uncovered(passage, action)
                 || cooked(passage, action)
                 || dugOver(passage, action)
-                || bought(passage, action);
+                || bought(passage, action)
+                || drunk(passage, action)
+                || grown(passage, action)
+                || setDown(passage, action)
+                || trimmedWeight(passage, action)
+                || putUp(passage, action);
     }
 
     /** "Covered in scabs" is no cover. */
@@ -194,7 +208,100 @@ final class Lookalikes {
             shop |= SHOPS.contains(passage.word(at))
                     && Set.of("at", "from", "in", "garden", "the", "local", "a").contains(passage.word(at - 1));
         }
-        return picked || shop;
+        return picked || shop || plants(passage, action);
+    }
+
+    /** "Got some courgette plants off our kid", "had six tomato plugs from a neighbour": what is still to grow. */
+    private static boolean plants(Passage passage, ActionSaid action) {
+        boolean had = Set.of("got", "had", "have", "took", "get", "picked", "collected")
+                .contains(passage.word(action.start()));
+        return had
+                && passage.crops().stream()
+                        .anyMatch(crop -> crop.start() > action.start()
+                                && crop.start() - action.start() <= PLANTS_REACH
+                                && Set.of(
+                                                "plants",
+                                                "plant",
+                                                "plugs",
+                                                "seedlings",
+                                                "starts",
+                                                "plug",
+                                                "plantlets",
+                                                "transplants",
+                                                "slips")
+                                        .contains(passage.word(crop.end()))
+                                && Set.of(
+                                                "off",
+                                                "from",
+                                                "at",
+                                                "",
+                                                ",",
+                                                ".",
+                                                "given",
+                                                "free",
+                                                "cheap",
+                                                "today",
+                                                "yesterday")
+                                        .contains(passage.word(crop.end()
+                                                + (passage.word(crop.end()).equals("plug") ? 2 : 1))));
+    }
+
+    /** "Then had a cup of tea myself" waters nobody else. */
+    private static boolean drunk(Passage passage, ActionSaid action) {
+        return action.action().equals("watered")
+                && action.form() == null
+                && Set.of("had", "have", "got").contains(passage.word(action.start()))
+                && Set.of("i", "we", "then", "and", ",").contains(passage.word(action.start() - 1))
+                && passage.quantities().stream()
+                        .anyMatch(quantity -> quantity.overlaps(action)
+                                && Set.of("cup", "cups", "pint", "pints").contains(passage.word(quantity.end() - 1)));
+    }
+
+    /** "The cobs on the sweetcorn look fat": they set long ago. */
+    private static boolean grown(Passage passage, ActionSaid action) {
+        boolean fat = false;
+        boolean young = false;
+        for (int at = action.start();
+                at < passage.size() && !passage.tokens().get(at).endsSentence();
+                at++) {
+            fat |= Set.of("fat", "ready", "huge", "plump", "full", "ripe", "enormous")
+                    .contains(passage.word(at));
+        }
+        for (int at = Math.max(0, action.start() - 3); at < Math.min(passage.size(), action.end() + 3); at++) {
+            young |= Set.of("first", "set", "forming", "tiny", "little", "small", "baby", "setting")
+                    .contains(passage.word(at));
+        }
+        return action.action().equals("fruit-set") && action.state() && fat && !young;
+    }
+
+    /** "Set it drying", "set them on the bench": no fruit. */
+    private static boolean setDown(Passage passage, ActionSaid action) {
+        return action.action().equals("fruit-set")
+                && action.form() != null
+                && passage.word(action.lastWord()).equals("set")
+                && Set.of("it", "them", "the", "my", "our", "up", "out", "off", "aside", "to", "down", "about", "all")
+                        .contains(passage.word(action.lastWord() + 1));
+    }
+
+    /** "The netting I put up last weekend": nothing came up. */
+    private static boolean putUp(Passage passage, ActionSaid action) {
+        String before = passage.word(action.start() - 1);
+        return action.action().equals("emerged")
+                && action.state()
+                && passage.word(action.start()).equals("up")
+                && passage.cropAt(action.start() - 1).isEmpty()
+                && (before.length() > 4 && before.endsWith("ed")
+                        || Set.of(
+                                        "put", "set", "got", "gave", "took", "held", "hung", "dug", "cut", "made",
+                                        "woke", "stood")
+                                .contains(before));
+    }
+
+    /** "1.8 kg trimmed" tells what was weighed. */
+    private static boolean trimmedWeight(Passage passage, ActionSaid action) {
+        return action.action().equals("note")
+                && action.form() == Form.PAST
+                && passage.quantities().stream().anyMatch(quantity -> quantity.end() == action.start());
     }
 
     /** "Pulled nettles out of the path", "dug up couch grass" is weeding. */
@@ -228,10 +335,15 @@ final class Lookalikes {
 
     /** "They're in there now with the budgie". */
     private static boolean inThere(Passage passage, ActionSaid action) {
+        int next = action.lastWord() + 1;
+        boolean tray = Set.of("their", "a", "the", "its", "my").contains(passage.word(next))
+                && Set.of("tray", "trays", "module", "modules", "seed", "pots", "pot", "cells")
+                        .contains(passage.word(next + 1));
         return action.action().equals("planted")
                 && action.form() == null
                 && passage.word(action.lastWord()).equals("in")
-                && Set.of("there", "here").contains(passage.word(action.lastWord() + 1));
+                && (Set.of("there", "here").contains(passage.word(next))
+                        || tray && Set.of("are", "is").contains(passage.word(action.lastWord() - 1)));
     }
 
     /** "Stuck my hand in the soil by the carrots" plants no hand. */

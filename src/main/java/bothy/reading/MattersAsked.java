@@ -25,31 +25,50 @@ final class MattersAsked {
             Question.NEXT,
             Question.WHY);
 
-    private final PhraseBook<String> matters = new PhraseBook<>();
-    /** Matters of how a thing is done. */
-    private final Set<String> ways;
+    private static final Map<String, Question> SECTIONS =
+            Map.of("/asked", Question.OTHER, "/how-to", Question.HOW_TO, "/status", Question.STATUS);
+
+    private static final String TOPICS = "/topics";
+
+    private final PhraseBook<Matter> matters = new PhraseBook<>();
+    private final Set<String> strong;
+
+    /** @param question what it makes of a question, {@code null} where a question keeps its kind */
+    private record Matter(String name, Question question) {}
 
     MattersAsked(Words words) {
         PhraseFile file = new PhraseFile(words, FILE, Map.of());
-        words.names(FILE, "/asked").forEach(matter -> file.into(matters, "/asked/" + matter, matter));
-        words.names(FILE, "/how-to").forEach(matter -> file.into(matters, "/how-to/" + matter, matter));
-        ways = Set.copyOf(words.names(FILE, "/how-to"));
+        SECTIONS.forEach((section, question) -> words.names(FILE, section)
+                .forEach(name -> file.into(matters, section + "/" + name, new Matter(name, question))));
+        words.names(FILE, TOPICS).forEach(name -> file.into(matters, TOPICS + "/" + name, new Matter(name, null)));
+        strong = Set.copyOf(words.list(FILE, "/strong"));
     }
 
     Set<String> vocabulary() {
         return matters.vocabulary();
     }
 
-    /** The question with its matter as topic, as {@link Question#OTHER} or {@link Question#HOW_TO}; as it was when it asks of something else. */
-    Inquiry in(Inquiry inquiry, Passage passage, int from, int to) {
-        boolean settled = inquiry.question() == Question.OTHER && inquiry.topic() != null;
-        if (settled || !OPEN.contains(inquiry.question())) {
+    /** The question with its matter as topic and of the matter's kind; as it was when it asks of something else. */
+    Inquiry in(Inquiry inquiry, Passage passage, int[] sentence, int begins) {
+        if (inquiry.question() == Question.OTHER && inquiry.topic() != null) {
             return inquiry;
         }
-        return matters.find(passage.tokens(), from, to, passage).stream()
-                .max(Comparator.comparingInt(found -> found.place().words().size()))
-                .map(found -> inquiry.asking(ways.contains(found.meaning()) ? Question.HOW_TO : Question.OTHER)
-                        .withTopic(found.meaning()))
+        boolean open = OPEN.contains(inquiry.question());
+        // "It has gone massive, can I still eat it": a matter may be told before it is asked of.
+        return matters.find(passage.tokens(), sentence[0], sentence[1], passage).stream()
+                .filter(found -> stands(found.meaning()) || open && found.end() > begins)
+                .max(Comparator.comparingInt(found -> found.place().words().cardinality()))
+                .map(found -> of(inquiry, found.meaning()))
                 .orElse(inquiry);
+    }
+
+    private boolean stands(Matter matter) {
+        return matter.question() == null || strong.contains(matter.name());
+    }
+
+    private static Inquiry of(Inquiry inquiry, Matter matter) {
+        boolean whose = matter.question() == null && inquiry.question() != Question.STATUS;
+        return (whose ? inquiry : inquiry.asking(matter.question() == null ? Question.OTHER : matter.question()))
+                .withTopic(matter.name());
     }
 }

@@ -1,15 +1,19 @@
 package bothy.reading;
 
 import bothy.almanac.Words;
-import bothy.garden.FeedLabel;
 import bothy.garden.Inquiry;
 import bothy.garden.Question;
+import bothy.garden.Units;
 import bothy.reading.said.Passage;
+import bothy.reading.said.Quantity;
+import bothy.reading.said.SeedSaid;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseFile;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -26,19 +30,28 @@ final class NumbersAsked {
             Question.READY,
             Question.HOW_HARVEST,
             Question.STATUS);
-    private static final String NUMBER = "(\\d+(?:[.,]\\d+)?)";
-    private static final String VOLUME = "(litres?|liters?|ltrs?|l|imp gal|gallons?|gal|pints?|quarts?)";
-    private static final Pattern LABEL = Pattern.compile(NUMBER
-            + "\\s*(ml|mls|millilitres?|milliliters?|cc)\\s*(?:of (?:\\w+ )?(?:feed|food|fertili[sz]er) )?(?:per|to|in|for|/|a|each|every)\\s*(?:each |every |an? )?"
-            + NUMBER + "?\\s*" + VOLUME + "\\b");
-    private static final Pattern ONE_TO =
-            Pattern.compile("\\b1\\s*(?::|to|in|part to|part in)\\s*" + NUMBER + "(?!\\s*" + VOLUME + "|\\d)");
     private static final List<Pattern> CAN = List.of(
-            Pattern.compile("\\bcans?\\b\\s*(?:is|are|of|holds?|takes?|has|=)?\\s*(?:about )?" + NUMBER + "\\s*"
-                    + VOLUME + "\\b"),
-            Pattern.compile(NUMBER + "[\\s-]*" + VOLUME + "[\\s-]*(?:watering )?can"));
-    private static final double US_GALLON_LITRES = 3.785411784;
-    private static final double GALLON_LITRES = 4.54609;
+            Pattern.compile("\\bcans?\\b\\s*(?:is|are|of|holds?|takes?|has|=)?\\s*(?:about )?" + FeedLabels.NUMBER
+                    + "\\s*" + FeedLabels.VOLUME + "\\b"),
+            Pattern.compile(FeedLabels.NUMBER + "[\\s-]*" + FeedLabels.VOLUME + "[\\s-]*(?:watering )?can"));
+    /** What a question that gives a label may have been taken for. */
+    private static final Set<Question> MIXED = Set.of(
+            Question.OTHER,
+            Question.HOW_TO,
+            Question.HOW_MUCH_WATER,
+            Question.HOW_MANY_FIT,
+            Question.FEED_WHAT,
+            Question.FEED_WHEN);
+
+    private static final Set<Question> OF_BEDS = Set.of(Question.HOW_MANY_FIT, Question.SPACING);
+    private static final Set<String> CORNER = Set.of("triangle", "triangular");
+    private static final Set<String> ROUND = Set.of("round", "circular", "circle");
+
+    /** With one of these "1 in 500" tells of a feed. */
+    private static final Set<String> FEEDS = Set.of(
+            "feed", "food", "fertiliser", "fertilizer", "seaweed", "comfrey", "concentrate", "dilute", "dilution");
+
+    private static final double LEAST_CAN_LITRES = 0.5;
 
     private final PhraseBook<String> topics = new PhraseBook<>();
 
@@ -53,52 +66,74 @@ final class NumbersAsked {
 
     /** The question with the number that it asks for and the figures told in the message. */
     Inquiry in(Inquiry inquiry, Passage passage, int from, int to) {
-        if (inquiry.question() == Question.FEED_DOSE || inquiry.question() == Question.HOW_MUCH_WATER) {
-            return feed(inquiry, passage);
+        boolean ofLabel = MIXED.contains(inquiry.question())
+                && passage.words().contains("much")
+                && (FeedLabels.measured(passage).isPresent()
+                        || FeedLabels.in(passage).isPresent()
+                                && passage.words().stream().anyMatch(FEEDS::contains));
+        if (ofLabel || inquiry.question() == Question.FEED_DOSE || inquiry.question() == Question.HOW_MUCH_WATER) {
+            return feed(ofLabel ? inquiry.asking(Question.FEED_DOSE) : inquiry, passage);
         }
         List<PhraseBook.Found<String>> found =
                 OPEN.contains(inquiry.question()) ? topics.find(passage.tokens(), from, to, passage) : List.of();
+        if (found.isEmpty() && OF_BEDS.contains(inquiry.question()) && inquiry.length() != null) {
+            return shaped(inquiry, passage);
+        }
         return found.isEmpty()
                 ? inquiry
-                : inquiry.asking(Question.HOW_MANY_FIT).withTopic(found.get(0).meaning());
+                : counting(
+                        inquiry.asking(Question.HOW_MANY_FIT)
+                                .withTopic(found.get(0).meaning()),
+                        passage);
     }
 
-    private static Inquiry feed(Inquiry inquiry, Passage passage) {
-        boolean us = passage.situation().grower().units() == bothy.garden.Units.US;
+    /** "Round bed 2 m across", "triangle 2 m by 2 m". */
+    private static Inquiry shaped(Inquiry inquiry, Passage passage) {
+        boolean round = passage.words().stream().anyMatch(ROUND::contains);
+        boolean corner = inquiry.width() != null && passage.words().stream().anyMatch(CORNER::contains);
+        return round ? inquiry.withTopic("round-bed") : corner ? inquiry.withTopic("corner-bed") : inquiry;
+    }
+
+    private static Inquiry counting(Inquiry inquiry, Passage passage) {
+        return switch (inquiry.topic()) {
+            case "compost" -> PotsAsked.in(inquiry, passage);
+            case "seeds", "cells" ->
+                passage.seeds().stream()
+                        .map(SeedSaid::years)
+                        .filter(Objects::nonNull)
+                        .findFirst()
+                        .map(years -> inquiry.with(inquiry.count(), inquiry.length(), Double.valueOf(years), "years"))
+                        .orElse(inquiry);
+            default -> inquiry;
+        };
+    }
+
+    /** A question about feed or water with the can and, of feed, the label told in the message. */
+    static Inquiry feed(Inquiry inquiry, Passage passage) {
+        boolean us = passage.situation().grower().units() == Units.US;
         String text = passage.message().toLowerCase(Locale.ROOT);
-        FeedLabel label = inquiry.question() == Question.FEED_DOSE ? label(text, us) : null;
+        Optional<FeedLabels.Found> label =
+                inquiry.question() == Question.FEED_DOSE ? FeedLabels.in(passage) : Optional.empty();
         Double can = null;
         for (Pattern pattern : CAN) {
             Matcher told = pattern.matcher(text);
             if (can == null && told.find()) {
-                can = number(told.group(1)) * litres(told.group(2), us);
+                can = FeedLabels.number(told.group(1)) * FeedLabels.litres(told.group(2), us);
             }
         }
-        return label == null && can == null ? inquiry : inquiry.withFeed(label, can);
+        can = can == null && label.isPresent() ? water(passage, label.get()) : can;
+        return label.isEmpty() && can == null
+                ? inquiry
+                : inquiry.withFeed(label.map(FeedLabels.Found::label).orElse(null), can);
     }
 
-    private static FeedLabel label(String text, boolean us) {
-        Matcher told = LABEL.matcher(text);
-        if (told.find()) {
-            double water = (told.group(3) == null ? 1 : number(told.group(3))) * litres(told.group(4), us);
-            double feed = number(told.group(1));
-            return feed > 0 && water > 0 ? new FeedLabel(feed, water) : null;
-        }
-        Matcher parts = ONE_TO.matcher(text);
-        return parts.find() && number(parts.group(1)) > 0 ? new FeedLabel(1000 / number(parts.group(1)), 1) : null;
-    }
-
-    private static double number(String told) {
-        return Double.parseDouble(told.replace(',', '.'));
-    }
-
-    private static double litres(String unit, boolean us) {
-        double gallon = us ? US_GALLON_LITRES : GALLON_LITRES;
-        return switch (unit.charAt(0)) {
-            case 'g', 'i' -> gallon;
-            case 'p' -> gallon / 8;
-            case 'q' -> gallon / 4;
-            default -> 1;
-        };
+    /** "How much for 2 gallons": water told beside the label, {@code null} when none is. */
+    private static Double water(Passage passage, FeedLabels.Found label) {
+        return passage.quantities().stream()
+                .filter(quantity -> quantity.unit().equals("L") && quantity.value() >= LEAST_CAN_LITRES)
+                .filter(quantity -> !label.covers(passage.tokens().get(quantity.end() - 1)))
+                .map(Quantity::value)
+                .findFirst()
+                .orElse(null);
     }
 }

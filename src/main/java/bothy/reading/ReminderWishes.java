@@ -61,7 +61,8 @@ final class ReminderWishes {
             return list(day.get(), times, true);
         }
         if (said("remind", passage, sentence) && day.isPresent()) {
-            return List.of(new SettingChange("remindOn", day.get().toString()));
+            return List.of(new SettingChange(
+                    "remindOn", ahead(passage, sentence, day.get()).toString()));
         }
         if (said("away", passage, sentence) && day.isPresent() && noCrop(passage, sentence)) {
             // "From the 3rd to the 17th": the later day is that of the return.
@@ -106,6 +107,15 @@ final class ReminderWishes {
     /** "The tomatoes were away until 3 May" tells of tomatoes. */
     private static boolean noCrop(Passage passage, int[] sentence) {
         return Passage.within(passage.crops(), sentence[0], sentence[1]).isEmpty();
+    }
+
+    /** "Remind me on Friday", said on a Friday, is a week ahead. */
+    private static LocalDate ahead(Passage passage, int[] sentence, LocalDate day) {
+        boolean named = false;
+        for (int at = sentence[0]; at < sentence[1]; at++) {
+            named |= passage.word(at).equals(day.getDayOfWeek().name().toLowerCase(Locale.ROOT));
+        }
+        return named && day.equals(passage.situation().today()) ? day.plusWeeks(1) : day;
     }
 
     private static Optional<LocalDate> day(Passage passage, int[] sentence) {

@@ -4,6 +4,7 @@ import bothy.garden.Doubt;
 import bothy.garden.Heard;
 import bothy.garden.Inquiry;
 import bothy.garden.Plan;
+import bothy.garden.Question;
 import bothy.garden.SettingChange;
 import bothy.garden.SignSeen;
 import bothy.garden.Statement;
@@ -14,7 +15,6 @@ import bothy.reading.said.ActionSaid;
 import bothy.reading.said.Clause;
 import bothy.reading.said.Mood;
 import bothy.reading.said.Passage;
-import bothy.reading.text.Conjugation.Form;
 import bothy.reading.text.PhraseBook.Found;
 import bothy.reading.told.Asking;
 import bothy.reading.told.Particulars;
@@ -28,14 +28,12 @@ import java.util.stream.Stream;
 
 /** Gathers what the sentences of a message tell, ask and show. */
 final class Sentences {
-    /** Doings that a sign may use the words of: "covered in greenfly", "flowers dropping". */
-    private static final Set<String> SEEN = Set.of("fruit-set", "emerged", "colour-turned", "protected", "note");
-
     private final Clauses clauses;
     private final Statements statements;
     private final Asking asking;
     private final Questions questions;
     private final Inquiries inquiries;
+    private final TwoQuestions twoQuestions;
     private final Signs signs;
     private final Settings settings;
     private final KindOf kinds;
@@ -63,6 +61,7 @@ final class Sentences {
         this.asking = new Asking(grammar.cropNames());
         this.questions = questions;
         this.inquiries = new Inquiries(questions);
+        this.twoQuestions = new TwoQuestions(inquiries);
         this.signs = signs;
         this.settings = settings;
         this.kinds = kinds;
@@ -75,22 +74,35 @@ final class Sentences {
         List<SettingChange> set = new ArrayList<>();
         List<Plan> toCome = new ArrayList<>();
         Passage passage = whole;
+        int[] labelled = null;
         for (int[] sentence : whole.sentences()) {
-            List<Found<String>> troubles = withoutSoil(passage, seenIn(passage, sentence));
+            List<Found<String>> troubles = TroubleOrDoing.withoutSoil(passage, seenIn(passage, sentence));
             List<SettingChange> told = settings.in(passage, sentence);
+            if (mark(passage, sentence)
+                    && told.stream().allMatch(one -> one.setting().equals("soil"))) {
+                told = List.of(); // "Which is less trouble on clay?"
+            }
             passage = without(passage, sentence, troubles, !told.isEmpty());
+            passage = FeedLabels.apart(told.isEmpty() ? passage : settings.apart(passage, sentence), sentence);
             int begins = questions.begins(passage, sentence);
+            labelled = begins < 0 && FeedLabels.read(passage, sentence) ? sentence : labelled;
+            boolean safety = false;
             boolean frost = told.isEmpty() && frostToCome.in(passage, sentence);
             if (frost) {
                 passage = FrostToCome.unwritten(passage, sentence);
             }
             if (frost && begins < 0) {
                 toCome.add(FrostToCome.plan(passage, sentence));
-            } else if (begins >= 0 && told.isEmpty()) {
-                List<Inquiry> all = inquiries.all(passage, sentence, begins).stream()
-                        .map(inquiry -> frost ? FrostToCome.asked(inquiry) : inquiry)
-                        .toList();
+            } else if (begins >= 0
+                    && (told.isEmpty() || mark(passage, sentence) && asksToo(passage, sentence, begins))) {
+                List<Inquiry> two = frost ? List.of() : twoQuestions.in(passage, sentence, begins);
+                List<Inquiry> all = !two.isEmpty()
+                        ? two
+                        : inquiries.all(passage, sentence, begins).stream()
+                                .map(inquiry -> frost ? FrostToCome.asked(inquiry) : inquiry)
+                                .toList();
                 asked.addAll(all);
+                safety = all.get(0).question() == Question.SAFE;
                 troubles = InQuestion.seen(passage, troubles, all.get(0), begins);
             }
             for (Found<String> trouble : troubles) {
@@ -102,11 +114,24 @@ final class Sentences {
             if (begins >= 0) {
                 // "Sow carrots how deep" orders nothing.
                 own.removeIf(clause -> clause.mood() == Mood.UNCLEAR);
+                // "Onions in store at 10 °C, how long will they last" asks of that warmth.
+                boolean ofStore =
+                        !asked.isEmpty() && asked.get(asked.size() - 1).question() == Question.HOW_STORE;
+                own.removeIf(clause -> ofStore && clause.action().action().equals("temperature"));
+            }
+            if (safety) {
+                // "The toddler just ate a raw bean, is that dangerous?"
+                own.removeIf(clause -> Set.of("ate", "eaten", "eat", "swallowed", "munched")
+                        .contains(whole.word(clause.action().words().nextSetBit(0))));
             }
             boolean bare = own.isEmpty() && begins < 0 && troubles.isEmpty() && told.isEmpty();
             List<Clause> more = bare ? clauses.goingOn(passage, sentence, said) : own;
             said.addAll(bare && more.isEmpty() ? Weighed.picked(passage, sentence) : more);
         }
+        if (labelled != null && asked.stream().noneMatch(one -> one.question() == Question.FEED_DOSE)) {
+            asked.add(inquiries.ofLabel(passage, labelled));
+        }
+        said.removeIf(clause -> !seen.isEmpty() && TroubleOrDoing.beside(whole, clause));
         List<Told> lines = statements.told(passage, said);
         List<Plan> plans = Stream.concat(toCome.stream(), statements.plans(passage, said).stream())
                 .toList();
@@ -114,6 +139,15 @@ final class Sentences {
             asked.addAll(growingWished.in(passage));
         }
         return new Gathered(lines, plans, asked, seen.stream().distinct().toList(), set);
+    }
+
+    /** "When may the sweetcorn go out, we are in Perthshire?" tells a setting and asks. */
+    private boolean asksToo(Passage passage, int[] sentence, int begins) {
+        return inquiries.all(passage, sentence, begins).get(0).question() != Question.OTHER;
+    }
+
+    private static boolean mark(Passage passage, int[] sentence) {
+        return passage.word(sentence[1]).equals("?");
     }
 
     private List<Found<String>> seenIn(Passage passage, int[] sentence) {
@@ -128,7 +162,7 @@ final class Sentences {
                 && action.end() <= sentence[1]
                 && (setting && settled(action)
                         || settings.tellsPlace(passage, action)
-                        || troubled(passage, action, troubles)
+                        || TroubleOrDoing.troubled(passage, action, troubles)
                         || Lookalikes.only(passage, action)));
         return passage.with(kept);
     }
@@ -147,59 +181,6 @@ final class Sentences {
         return Set.of("frost", "soil-checked", "temperature", "moved").contains(action.action());
     }
 
-    /** "The soil is bone dry" tells of the soil, not of trouble. */
-    private static List<Found<String>> withoutSoil(Passage passage, List<Found<String>> troubles) {
-        return troubles.stream()
-                .filter(trouble -> !plantingHole(passage, trouble))
-                .filter(trouble -> !Set.of("underwatering", "overwatering").contains(trouble.meaning())
-                        || passage.actions().stream()
-                                .noneMatch(action -> action.action().equals("soil-checked")
-                                        && action.words()
-                                                .intersects(trouble.place().words())))
-                .toList();
-    }
-
-    /** "Put the leeks into their holes". */
-    private static boolean plantingHole(Passage passage, Found<String> trouble) {
-        return trouble.meaning().equals("holes-in-leaves")
-                && passage.actions().stream()
-                        .anyMatch(action -> action.action().equals("planted-out")
-                                && action.words().intersects(trouble.place().words()));
-    }
-
-    /** What a sign's words tell is no doing; of plants that died both are true unless the sign has all the words. */
-    private static boolean troubled(Passage passage, ActionSaid action, List<Found<String>> troubles) {
-        if (!troubles.isEmpty() && action.form() == Form.PLAIN && action.words().cardinality() == 1) {
-            // "Thin brown stems": who tells of trouble gives no orders.
-            return true;
-        }
-        boolean frost = action.action().equals("frost")
-                && !Set.of("had", "got", "woke", "was").contains(passage.word(action.start()))
-                && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("frost-damage"));
-        boolean seen = SEEN.contains(action.action()) && !counted(passage, action, troubles);
-        boolean fallen = action.action().equals("flowering")
-                && troubles.stream()
-                        .anyMatch(trouble -> Set.of("flowers-dropping", "only-male-flowers", "bolting")
-                                        .contains(trouble.meaning())
-                                && action.words().intersects(trouble.place().words()));
-        return frost
-                || fallen
-                || troubles.stream()
-                        .anyMatch(trouble -> seen
-                                ? action.words().intersects(trouble.place().words())
-                                : action.words().stream()
-                                        .allMatch(trouble.place().words()::get));
-    }
-
-    /** "Only 9 of 24 came up" is patchy, and nine came up all the same. */
-    private static boolean counted(Passage passage, ActionSaid action, List<Found<String>> troubles) {
-        return action.action().equals("emerged")
-                && troubles.stream()
-                        .anyMatch(trouble -> trouble.meaning().equals("patchy-emergence")
-                                && !passage.counts(trouble.start(), trouble.end())
-                                        .isEmpty());
-    }
-
     Heard heard(Passage passage, Gathered gathered) {
         List<Statement> lines = gathered.told().stream().map(Told::statement).toList();
         boolean nothing = lines.isEmpty()
@@ -207,6 +188,10 @@ final class Sentences {
                 && gathered.seen().isEmpty()
                 && gathered.set().isEmpty()
                 && gathered.plans().isEmpty();
+        return CapAsked.back(heard(passage, gathered, lines, nothing), passage);
+    }
+
+    private Heard heard(Passage passage, Gathered gathered, List<Statement> lines, boolean nothing) {
         return new Heard(
                 lines,
                 gathered.asked(),

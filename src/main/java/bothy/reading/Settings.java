@@ -28,9 +28,6 @@ final class Settings {
     /** No name of a place has more words than these. */
     private static final int LONGEST_NAME = 4;
 
-    private static final Pattern DEGREES = Pattern.compile(
-            "(-?\\d{1,2}(?:\\.\\d+)?)\\s*°?\\s*([NS])?\\s*[,; ]\\s*(-?\\d{1,3}(?:\\.\\d+)?)\\s*°?\\s*([EW])?",
-            Pattern.CASE_INSENSITIVE);
     private static final Pattern ZONE = Pattern.compile("\\b([A-Z][A-Za-z]+/[A-Z][A-Za-z_]+(?:/[A-Z][A-Za-z_]+)?)\\b");
     private static final Set<String> CONTINENTS = Set.of("Europe", "America", "Australia", "Asia", "Africa", "Pacific");
 
@@ -95,10 +92,13 @@ final class Settings {
     /** The settings told in a sentence. */
     List<SettingChange> in(Passage passage, int[] sentence) {
         List<SettingChange> told = new ArrayList<>();
+        List<Found<SettingChange>> set = plain.find(passage.tokens(), sentence[0], sentence[1], passage);
         if (passage.actions().stream()
-                .noneMatch(action ->
-                        doing(action.action()) && action.start() >= sentence[0] && action.end() <= sentence[1])) {
-            plain.find(passage.tokens(), sentence[0], sentence[1], passage).forEach(found -> told.add(found.meaning()));
+                .noneMatch(action -> doing(action.action())
+                        && action.start() >= sentence[0]
+                        && action.end() <= sentence[1]
+                        && !setBy(set, action))) {
+            set.forEach(found -> told.add(found.meaning()));
             told.addAll(places(passage, sentence));
         }
         told.addAll(frost(passage, sentence));
@@ -106,8 +106,32 @@ final class Settings {
         return told.stream().distinct().toList();
     }
 
+    /** "Set units to US" sets no fruit: a doing with no word but a setting's. */
+    private static boolean setBy(List<Found<SettingChange>> set, ActionSaid action) {
+        return !action.words().isEmpty()
+                && set.stream().anyMatch(found -> action.words().stream()
+                        .allMatch(found.place().words()::get));
+    }
+
+    /** The message without doings that only the words of a setting seem to tell. */
+    Passage apart(Passage passage, int[] sentence) {
+        List<Found<SettingChange>> set = plain.find(passage.tokens(), sentence[0], sentence[1], passage);
+        List<ActionSaid> kept = new ArrayList<>(passage.actions());
+        kept.removeIf(action -> doing(action.action()) && setBy(set, action));
+        return kept.size() == passage.actions().size() ? passage : passage.with(kept);
+    }
+
     private static boolean doing(String action) {
-        return !Set.of("frost", "soil-checked", "temperature", "rain", "moved", "planted", "stored", "emerged")
+        return !Set.of(
+                        "frost",
+                        "soil-checked",
+                        "temperature",
+                        "rain",
+                        "moved",
+                        "planted",
+                        "stored",
+                        "emerged",
+                        "fruit-set")
                 .contains(action);
     }
 
@@ -143,13 +167,7 @@ final class Settings {
             told.add(new SettingChange("zone", zone.group(1)));
         }
         List<Found<String>> leads = telling.find(passage.tokens(), sentence[0], sentence[1], passage);
-        boolean bare = words.strip().matches("(?i)-?\\d.*[\\d°NSEW]");
-        Matcher degrees = DEGREES.matcher(words);
-        if (degrees.find()
-                && (bare || !leads.isEmpty() || words.toLowerCase(Locale.ROOT).contains("lat"))
-                && (words.contains(".") || degrees.group(2) != null)) {
-            told.addAll(degrees(degrees));
-        }
+        told.addAll(Degrees.in(words, !leads.isEmpty()));
         for (Found<String> lead : leads) {
             cities().find(passage.tokens(), lead.end(), sentence[1], passage).stream()
                     .filter(city -> city.start() - lead.end() <= 1)
@@ -161,14 +179,9 @@ final class Settings {
 
     /** Degrees told that are no place on earth, as told. */
     Optional<String> nowhere(Passage passage) {
-        String words = passage.message();
         boolean lead =
-                !telling.find(passage.tokens(), 0, passage.size(), passage).isEmpty()
-                        || words.toLowerCase(Locale.ROOT).contains("lat");
-        Matcher found = DEGREES.matcher(words);
-        return lead && found.find() && words.contains(".") && degrees(found).isEmpty()
-                ? Optional.of(found.group().strip())
-                : Optional.empty();
+                !telling.find(passage.tokens(), 0, passage.size(), passage).isEmpty();
+        return Degrees.nowhere(passage.message(), lead);
     }
 
     /** Whether a doing's words are those that tell a place: "we are in Leeds" planted nothing. */
@@ -205,22 +218,6 @@ final class Settings {
                 || passage.places().stream().anyMatch(place -> place.start() == at)
                 || passage.days().stream().anyMatch(day -> day.start() == at);
         return token.aWord() && !found && (token.capital() || !ordinary.contains(token.word()));
-    }
-
-    private static List<SettingChange> degrees(Matcher found) {
-        double latitude = signed(found.group(1), found.group(2), "S");
-        double longitude = signed(found.group(3), found.group(4), "W");
-        if (Math.abs(latitude) > 90 || Math.abs(longitude) > 180) {
-            return List.of();
-        }
-        return List.of(
-                new SettingChange("latitude", String.valueOf(latitude)),
-                new SettingChange("longitude", String.valueOf(longitude)));
-    }
-
-    private static double signed(String figures, String letter, String negative) {
-        double value = Double.parseDouble(figures);
-        return negative.equalsIgnoreCase(letter) ? -Math.abs(value) : value;
     }
 
     private static List<SettingChange> city(String known) {

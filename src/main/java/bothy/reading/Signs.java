@@ -75,6 +75,7 @@ final class Signs {
         for (Found<String> found : signs.find(passage.tokens(), sentence[0], sentence[1], passage)) {
             if (!unseen(passage, sentence, found)
                     && moods.here(passage, sentence, found.start())
+                    && !named(passage, found)
                     && !ofSomethingElse(passage, sentence, found)) {
                 seen.add(found);
             }
@@ -84,6 +85,16 @@ final class Signs {
         List<Found<String>> all = List.copyOf(seen);
         seen.removeIf(found -> told.contains(found.meaning()) || within(found, all));
         return seen;
+    }
+
+    /** "Planted little gem and watered the garlic": the word is part of a variety's name. */
+    private static boolean named(Passage passage, Found<String> found) {
+        return passage.crops().stream()
+                .filter(crop -> crop.variety() != null && crop.end() - crop.start() > 1)
+                .anyMatch(crop -> found.place().words().stream().anyMatch(crop::covers)
+                        && !found.place().words().stream().allMatch(crop::covers)
+                        && found.place().words().get(crop.start())
+                        && !found.place().words().get(crop.end() - 1));
     }
 
     /** A slighter phrase in the stretch of a fuller one tells the same trouble again. */
@@ -99,7 +110,10 @@ final class Signs {
         Set<String> telling = unless.getOrDefault(sign.meaning(), Set.of());
         int to = Math.min(sentence[1], sign.end() + BESIDE);
         for (int at = Math.max(sentence[0], sign.start() - BESIDE); at < to; at++) {
-            if (telling.contains(passage.word(at))) {
+            boolean whereRipe = passage.word(at).startsWith("vine")
+                    && passage.word(at - 1).equals("the")
+                    && passage.word(at - 2).equals("on"); // "Splitting on the vine".
+            if (telling.contains(passage.word(at)) && !whereRipe) {
                 return true;
             }
         }

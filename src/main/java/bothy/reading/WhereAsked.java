@@ -70,7 +70,7 @@ final class WhereAsked {
         }
         boolean mark = sentence[1] < passage.size() && passage.word(sentence[1]).equals("?");
         int begins = first(cues.all(passage.tokens(), sentence[0], sentence[1], passage).stream()
-                .filter(cue -> mark || !relative(passage, sentence, cue))
+                .filter(cue -> mark || !relative(passage, sentence, cue) && !aside(passage, sentence, cue))
                 .toList());
         for (Found<String> cue : marked.all(passage.tokens(), sentence[0], sentence[1], passage)) {
             if (mark
@@ -83,6 +83,21 @@ final class WhereAsked {
             return command(passage, sentence) ? sentence[0] : begins;
         }
         return lastPart(passage, sentence);
+    }
+
+    /** "It was one evening, I could not swear to which, that I sowed …", "er what else oh": nobody is asked. */
+    private static boolean aside(Passage passage, int[] sentence, Found<String> cue) {
+        boolean told = passage.actions().stream()
+                .anyMatch(action -> action.start() > cue.end()
+                        && action.end() <= sentence[1]
+                        && action.form() == Form.PAST
+                        && Set.of("i", "we").contains(passage.word(action.start() - 1)));
+        boolean closed = passage.word(cue.end()).equals(",") && told;
+        boolean musing = passage.word(cue.start()).equals("what")
+                && passage.word(cue.start() + 1).equals("else")
+                && Set.of("oh", "um", "er", "ah", "yes", "ok", "and", "", ",", "-")
+                        .contains(passage.word(cue.start() + 2));
+        return closed || musing;
     }
 
     /** "…, which is more than I can say": goes on with what was told and asks nothing. */
@@ -101,6 +116,7 @@ final class WhereAsked {
         return switch (passage.word(cue.start())) {
             case "when", "enough", "worth", "too" -> false;
             case "ought" -> !next.equals("to");
+            case "am" -> next.equals("i");
             case "can" ->
                 SUBJECTS.contains(next)
                         || passage.end("crop", cue.start() + 1) > 0

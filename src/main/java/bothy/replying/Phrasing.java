@@ -64,6 +64,10 @@ final class Phrasing {
         return new Week(wording, vocabulary, turn);
     }
 
+    Recorded recorded() {
+        return new Recorded(wording, vocabulary, receipts(), turn);
+    }
+
     Plot plot() {
         return new Plot(wording, vocabulary, turn);
     }
@@ -360,7 +364,9 @@ final class Phrasing {
     }
 
     private String readable(String argument) {
-        return wording.crops().containsKey(argument) ? vocabulary.names().many(argument) : argument.replace('-', ' ');
+        return wording.crops().containsKey(argument)
+                ? vocabulary.names().many(argument)
+                : argument.replaceAll("-(?!\\d)", " ");
     }
 
     String talk(String id, Map<String, String> words) {

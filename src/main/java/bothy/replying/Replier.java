@@ -117,6 +117,8 @@ public final class Replier {
         for (Inquiry inquiry : turn.heard().inquiries()) {
             if (inquiry.question() == Question.TO_DO) {
                 lists.add(phrasing.week().list(turn.given(), inquiry));
+            } else if (Recorded.answers(inquiry)) {
+                lists.add(phrasing.recorded().list(inquiry));
             } else if (inquiry.question() == Question.STATUS) {
                 lists.add(phrasing.plot().list(turn.given(), inquiry));
             }

@@ -5,10 +5,14 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** A sentence of the wording with places to fill in: {@code {name}}, and {@code [parts]} that may be left out. */
+/**
+ * A sentence of the wording with places to fill in: {@code {name}}, and {@code [parts]} that may be left out. The {@code (s)} of
+ * {@code {trays} tray(s)} stays away after a 1 and is an s after any other figure.
+ */
 final class Sentence {
     private static final Pattern PART = Pattern.compile("\\[([^\\[\\]]*)]");
     private static final Pattern NAME = Pattern.compile("\\{([A-Za-z][A-Za-z.-]*)}");
+    private static final Pattern ONE = Pattern.compile("(?<![\\w.,–-])(1 (?:\\p{L}+ )?\\p{L}+)\\(s\\)");
     private final String text;
 
     Sentence(String text) {
@@ -27,7 +31,8 @@ final class Sentence {
             parts.appendReplacement(kept, Matcher.quoteReplacement(filled));
         }
         parts.appendTail(kept);
-        return names(kept.toString(), words);
+        return names(kept.toString(), words)
+                .map(filled -> ONE.matcher(filled).replaceAll("$1").replace("(s)", "s"));
     }
 
     private static Optional<String> names(String text, Function<String, Optional<String>> words) {

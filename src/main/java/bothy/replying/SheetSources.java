@@ -28,6 +28,7 @@ final class SheetSources {
             Map.entry("fed again", "feeding.everyDays"),
             Map.entry("harvested flower", "flowering.daysToRipe"),
             Map.entry("harvested sowing", "harvest.daysFromSowing"),
+            Map.entry("harvested other-season", "harvest.daysFromOtherSeason"),
             Map.entry("harvested planting-out", "harvest.daysFromPlantingOut"),
             Map.entry("harvested again", "harvest.pickEveryDays"),
             Map.entry("watered stop", "watering.stopDaysBeforeHarvest"),

@@ -125,6 +125,24 @@ class HowManyTest {
         assertThat(Filling.potLitres(10, 10, 12.7324)).isCloseTo(1, within(1e-5));
     }
 
+    /** Common practice, no source: a cell of a 24-cell tray holds some 80 ml, of a 40-cell tray some 50. */
+    @Test
+    void a_tray_of_cells_holds_half_of_a_plain_one_and_a_flat_more() {
+        assertThat(Filling.trayLitres(true, false)).isCloseTo(24 * 0.08, within(0.2));
+        assertThat(Filling.trayLitres(true, false)).isCloseTo(40 * 0.05, within(0.2));
+        assertThat(Filling.trayLitres(false, false)).isCloseTo(3.8 * 2.4 * 0.45, within(0.2));
+        // 20 by 10 inches to 38 by 24 cm
+        assertThat(Filling.trayLitres(true, true) / Filling.trayLitres(true, false))
+                .isCloseTo(50.8 * 25.4 / (38 * 24), within(0.05));
+    }
+
+    @Test
+    void a_tenth_more_sets_are_planted_and_at_least_one() {
+        assertThat(Filling.spare(1)).isEqualTo(1);
+        assertThat(Filling.spare(20)).isEqualTo(2);
+        assertThat(Filling.spare(61)).isEqualTo(7);
+    }
+
     @Test
     void a_yield_is_a_span() {
         assertThat(Yield.ofPlants(6, 2, 4)).isEqualTo(new Yield(12, 24));

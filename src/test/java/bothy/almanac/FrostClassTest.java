@@ -102,7 +102,7 @@ class FrostClassTest {
     }
 
     private static Set<Hardiness> named(String note) {
-        if (note.startsWith("half-hardy to hardy")) {
+        if (note.startsWith("half-hardy to hardy") || note.startsWith("hardy to half-hardy")) {
             return Set.of(HALF_HARDY, HARDY);
         }
         if (note.startsWith("half-hardy")) {

@@ -38,7 +38,20 @@ class LegalGerminationTest {
                 "sweet-pepper: pepper",
                 "radish: radish",
                 "spinach: spinach",
-                "parsnip: parsnip"
+                "parsnip: parsnip",
+                "aubergine: eggplant",
+                "mangetout: pea",
+                "broccoli: broccoli",
+                "cauliflower: cauliflower",
+                "brussels-sprouts: Brussels sprouts",
+                "turnip: turnip",
+                "swede: rutabaga",
+                "kohlrabi: kohlrabi",
+                "pak-choi: pak-choi",
+                "celery: celery",
+                "celeriac: celeriac",
+                "melon: muskmelon",
+                "parsley: parsley"
             })
     void seed_on_sale_must_germinate_as_the_law_says(String crop, String printedAs) {
         List<Map<String, String>> printed = Printed.rows("emergence/seed_life.csv").stream()

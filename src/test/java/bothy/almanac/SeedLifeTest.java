@@ -38,7 +38,21 @@ class SeedLifeTest {
                 "sweet-pepper: pepper",
                 "radish: radish",
                 "spinach: spinach",
-                "parsnip: parsnip"
+                "parsnip: parsnip",
+                "aubergine: eggplant",
+                "mangetout: pea",
+                "broccoli: broccoli",
+                "cauliflower: cauliflower",
+                "brussels-sprouts: Brussels sprouts",
+                "turnip: turnip",
+                "swede: rutabaga",
+                "kohlrabi: kohlrabi",
+                "pak-choi: Chinese cabbage",
+                "celery: celery",
+                "celeriac: celeriac",
+                "melon: muskmelon",
+                "parsley: parsley",
+                "florence-fennel: fennel"
             })
     void seed_keeps_as_many_years_as_printed(String crop, String printedAs) {
         List<Map<String, String>> printed = Printed.rows("emergence/seed_life.csv").stream()

@@ -32,6 +32,8 @@ import bothy.garden.Question;
 import bothy.garden.SettingChange;
 import bothy.garden.WeatherDay;
 import bothy.garden.What;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -79,21 +81,28 @@ public final class FiguresBench {
     }
 
     private static void print(String what, Runnable work, double wantedMillis) {
+        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
         double[] millis = new double[RUNS];
+        double[] processor = new double[RUNS];
         for (int run = -RUNS; run < RUNS; run++) {
             long begun = System.nanoTime();
+            long used = threads.getCurrentThreadCpuTime();
             work.run();
             if (run >= 0) {
                 millis[run] = (System.nanoTime() - begun) / 1e6;
+                processor[run] = (threads.getCurrentThreadCpuTime() - used) / 1e6;
             }
         }
         Arrays.sort(millis);
+        Arrays.sort(processor);
         System.out.printf(
                 Locale.ROOT,
-                "%s: median %.2f ms, p95 %.2f ms (wanted: %.0f ms)%n",
+                "%s: median %.2f ms, p95 %.2f ms, of the processor %.2f and %.2f ms (wanted: %.0f ms)%n",
                 what,
                 millis[RUNS / 2],
                 millis[RUNS * 95 / 100],
+                processor[RUNS / 2],
+                processor[RUNS * 95 / 100],
                 wantedMillis);
     }
 

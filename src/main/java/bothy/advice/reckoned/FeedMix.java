@@ -9,6 +9,8 @@ package bothy.advice.reckoned;
  * @param tablespoons whole level tablespoons of 15 ml in it; {@code null} when there are too few
  * @param moreTeaspoons level teaspoons beside them, down to the next half; {@code null} for none
  * @param fluidOunces the same in US fluid ounces, down to the next tenth; {@code null} outside the US
+ * @param caps the same in caps or scoops of the size told, down to the next half; {@code null} when none was told or it is less than half
+ * @param capMl what the cap or scoop told holds, ml; {@code null} with {@code caps}
  * @param canLitres the can, L
  * @param labelMl feed that the label says, ml
  * @param labelLitres in so much water, L
@@ -20,6 +22,8 @@ public record FeedMix(
         Double tablespoons,
         Double moreTeaspoons,
         Double fluidOunces,
+        Double caps,
+        Double capMl,
         double canLitres,
         double labelMl,
         double labelLitres) {}

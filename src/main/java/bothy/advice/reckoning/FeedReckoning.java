@@ -39,6 +39,7 @@ public final class FeedReckoning {
         try {
             double ml = new FeedDose(label.feedMl(), label.waterLitres()).mlFor(canLitres);
             Double tablespoons = ml > TEASPOONS_TO_ML ? FeedDose.measures(ml, TABLESPOON_ML, 1) : null;
+            Double caps = caps(ml, label);
             double besides = FeedDose.measures(ml % TABLESPOON_ML, TEASPOON_ML, 2);
             return new FeedMix(
                     planting,
@@ -47,12 +48,19 @@ public final class FeedReckoning {
                     tablespoons,
                     tablespoons == null || besides == 0 ? null : Double.valueOf(besides),
                     units == Units.US ? fluidOunces(ml) : null,
+                    caps,
+                    caps == null ? null : label.capMl(),
                     canLitres,
                     label.feedMl(),
                     label.waterLitres());
         } catch (IllegalArgumentException outOfRange) {
             return new FeedTooStrong(planting, label.feedMl(), label.waterLitres());
         }
+    }
+
+    private static Double caps(double ml, FeedLabel label) {
+        double caps = label.capMl() == null ? 0 : FeedDose.measures(ml, label.capMl(), 2);
+        return caps == 0 ? null : caps;
     }
 
     /** As finely as it is worded. */

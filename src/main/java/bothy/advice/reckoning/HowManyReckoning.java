@@ -4,6 +4,7 @@ import bothy.advice.reckoned.CompostNeeded;
 import bothy.advice.reckoned.NotReckoned;
 import bothy.advice.reckoned.PlantsThatFit;
 import bothy.advice.reckoned.SeedsNeeded;
+import bothy.advice.reckoned.SetsNeeded;
 import bothy.advice.reckoned.YieldExpected;
 import bothy.agronomy.Bed;
 import bothy.agronomy.Filling;
@@ -15,6 +16,8 @@ import bothy.almanac.Range;
 import bothy.almanac.Sheet;
 import bothy.garden.Inquiry;
 import bothy.garden.Question;
+import bothy.garden.Units;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -48,7 +51,7 @@ public final class HowManyReckoning {
         }
         return switch (String.valueOf(inquiry.topic())) {
             case "yield" -> harvest(subject, inquiry);
-            case "compost" -> compost(subject.id(), inquiry);
+            case "compost" -> compost(subject.id(), inquiry, subject.grower().units());
             case "seeds", "cells" -> seeds(subject, inquiry);
             default -> bed(subject, inquiry);
         };
@@ -63,12 +66,19 @@ public final class HowManyReckoning {
         // The closest that the sheet allows: how many fit, not how many would like to stand there.
         double along = out.spacingCm().low() / CM_PER_M;
         double across = out.rowSpacingCm().low() / CM_PER_M;
-        Bed bed = area && inquiry.length() == null
-                ? new Bed.Rectangle(Math.sqrt(inquiry.amount()), Math.sqrt(inquiry.amount()))
-                : new Bed.Rectangle(inquiry.length(), inquiry.width() == null ? across : inquiry.width());
+        boolean round = "round-bed".equals(inquiry.topic());
+        boolean corner = "corner-bed".equals(inquiry.topic()) && inquiry.length() != null && inquiry.width() != null;
+        Bed bed = corner
+                ? new Bed.Corner(inquiry.length(), inquiry.width())
+                : round && inquiry.length() != null
+                        ? new Bed.Round(inquiry.length())
+                        : area && inquiry.length() == null
+                                ? new Bed.Rectangle(Math.sqrt(inquiry.amount()), Math.sqrt(inquiry.amount()))
+                                : new Bed.Rectangle(
+                                        inquiry.length(), inquiry.width() == null ? across : inquiry.width());
         // Out of rows each plant keeps the ground that it has in them. Own choice.
         double even = Math.sqrt(along * across);
-        boolean oneRow = !area && inquiry.width() == null;
+        boolean oneRow = !area && !round && inquiry.width() == null;
         return Stream.of(new PlantsThatFit(
                 subject.id(),
                 Spacing.rows(along, across).plantsIn(bed),
@@ -81,6 +91,10 @@ public final class HowManyReckoning {
     }
 
     private static Stream<?> seeds(Subject subject, Inquiry inquiry) {
+        Sheet.Start start = subject.sheet().growth().start();
+        if (start != Sheet.Start.SEED) {
+            return inquiry.length() != null ? bed(subject, inquiry) : sets(subject.id(), inquiry, start);
+        }
         Sheet.Germination seed = subject.sheet().germination();
         if (inquiry.count() == null || seed == null || seed.minGerminationPercent() == null) {
             return Stream.empty();
@@ -100,6 +114,18 @@ public final class HowManyReckoning {
                 cells,
                 Filling.trays(cells, CELLS_IN_A_TRAY),
                 CELLS_IN_A_TRAY));
+    }
+
+    /** One clove, set or tuber makes one plant. */
+    private static Stream<?> sets(String planting, Inquiry inquiry, Sheet.Start start) {
+        Integer plants = inquiry.count();
+        return plants == null
+                ? Stream.empty()
+                : Stream.of(new SetsNeeded(
+                        planting,
+                        plants,
+                        Filling.spare(plants),
+                        "piece-" + start.name().toLowerCase(Locale.ROOT)));
     }
 
     /** Germination of seed whose age was told, %; 100 where it was not. */
@@ -147,15 +173,38 @@ public final class HowManyReckoning {
         return new Range(kg.lowKg(), kg.highKg());
     }
 
-    /** Compost for pots of a told rim (m) or volume (L); needs no crop. */
-    public static Stream<?> compost(String planting, Inquiry inquiry) {
+    /** Compost for pots or trays that no crop was named for. */
+    public static Stream<?> compostOfNoCrop(Inquiry inquiry, Units units) {
+        try {
+            return compost(null, inquiry, units);
+        } catch (IllegalArgumentException outOfRange) {
+            return Stream.of(new NotReckoned(null));
+        }
+    }
+
+    /** Compost for pots of a told rim (m) or volume (L), or for trays. */
+    private static Stream<?> compost(String planting, Inquiry inquiry, Units units) {
+        boolean trays = "cells".equals(inquiry.unit()) && inquiry.amount() != null;
         boolean litres = "L".equals(inquiry.unit()) && inquiry.amount() != null;
-        if (inquiry.count() == null || !litres && inquiry.length() == null) {
+        if (litres && inquiry.count() == null) {
+            return Stream.of(
+                    new CompostNeeded(planting, null, null, inquiry.amount(), Filling.bedLitres(inquiry.amount())));
+        }
+        if (inquiry.count() == null || !trays && !litres && inquiry.length() == null) {
             return Stream.empty();
         }
-        double rimCm = litres ? 0 : inquiry.length() * CM_PER_M;
-        double each = litres ? inquiry.amount() : Filling.potLitres(rimCm, BASE_OF_RIM * rimCm, HEIGHT_OF_RIM * rimCm);
-        return Stream.of(
-                new CompostNeeded(planting, inquiry.count(), each, Filling.compostLitres(inquiry.count(), each)));
+        double each = trays
+                ? Filling.trayLitres(inquiry.amount() > 0, units == Units.US)
+                : litres ? inquiry.amount() : potLitres(inquiry.length() * CM_PER_M);
+        return Stream.of(new CompostNeeded(
+                planting,
+                trays ? null : inquiry.count(),
+                trays ? inquiry.count() : null,
+                each,
+                Filling.compostLitres(inquiry.count(), each)));
+    }
+
+    private static double potLitres(double rimCm) {
+        return Filling.potLitres(rimCm, BASE_OF_RIM * rimCm, HEIGHT_OF_RIM * rimCm);
     }
 }

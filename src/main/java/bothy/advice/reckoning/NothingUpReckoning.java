@@ -1,5 +1,6 @@
 package bothy.advice.reckoning;
 
+import bothy.advice.facts.Outlook;
 import bothy.advice.reckoned.NothingUpChance;
 import bothy.agronomy.Emergence;
 import bothy.agronomy.NothingUp;
@@ -95,7 +96,7 @@ final class NothingUpReckoning {
                         ? null
                         : Double.valueOf(subject.warmth().tempC()),
                 nineInTen,
-                look(nineInTen, subject.today()),
+                look(nineInTen == null ? usually(subject) : nineInTen, subject.today()),
                 percent(chances.slow()),
                 percent(chances.tooCold()),
                 percent(chances.tooHot()),
@@ -118,6 +119,11 @@ final class NothingUpReckoning {
         return nineInTen != null && nineInTen.isAfter(today)
                 ? nineInTen.plusDays(LOOK_AFTER_DAYS)
                 : today.plusDays(LATE_LOOK_DAYS);
+    }
+
+    /** The end of the crop's usual window where the warmth gives no date, {@code null} when there is none. */
+    private static LocalDate usually(Subject subject) {
+        return subject.outlook(What.EMERGED).map(Outlook::to).orElse(null);
     }
 
     private static double percent(double chance) {

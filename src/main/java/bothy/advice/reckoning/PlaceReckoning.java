@@ -1,6 +1,7 @@
 package bothy.advice.reckoning;
 
 import bothy.advice.facts.Frosts;
+import bothy.advice.reckoned.FrostChance;
 import bothy.advice.reckoned.FrostOdds;
 import bothy.advice.reckoned.SeasonLength;
 import bothy.advice.reckoned.UsualMonth;
@@ -13,6 +14,7 @@ import java.time.LocalDate;
 import java.time.Month;
 import java.time.MonthDay;
 import java.time.format.TextStyle;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -36,6 +38,11 @@ public final class PlaceReckoning {
         switch (String.valueOf(asked.topic())) {
             case "last-frost" -> facts.add(last(grower, frosts, normals));
             case "first-frost" -> facts.add(first(grower, frosts, normals));
+            case "frost-odds" ->
+                facts.add(
+                        asked.on() == null
+                                ? last(grower, frosts, normals)
+                                : chance(asked.on(), grower, frosts, normals));
             case "frost-free" -> facts.add(length(grower, frosts, normals));
             case "rain", "warmth" -> month(asked, normals, today).ifPresent(facts::add);
             default -> {}
@@ -61,12 +68,31 @@ public final class PlaceReckoning {
 
     /** Around the date that is gone by, with the spread of the record where there is one. */
     private static FrostOdds odds(String which, LocalDate even, String basis, Normals.Frost record) {
-        FrostCurve curve = record == null
-                ? FrostCurve.around(MonthDay.from(even))
-                : new FrostCurve(MonthDay.from(even), record.spreadDays());
-        long spread = Math.round(curve.spreadDays() * TENTH);
+        long spread = Math.round(curve(even, record).spreadDays() * TENTH);
         return new FrostOdds(
                 which, even.minusDays(spread), even, even.plusDays(spread), basis, !basis.equals(LATITUDE));
+    }
+
+    private static FrostChance chance(LocalDate on, Grower grower, Frosts frosts, Normals normals) {
+        FrostOdds last = last(grower, frosts, normals);
+        FrostOdds first = first(grower, frosts, normals);
+        boolean spring = away(on, last) <= away(on, first);
+        FrostOdds nearer = spring ? last : first;
+        Normals.Frost record = normals == null ? null : spring ? normals.lastSpring() : normals.firstAutumn();
+        double after = curve(nearer.evenFrost(), record).chanceAfter(MonthDay.from(on));
+        return new FrostChance(on, nearer.which(), 100 * (spring ? after : 1 - after), nearer.basis(), nearer.told());
+    }
+
+    /** Days between dates of the year, by the shorter way round. */
+    private static long away(LocalDate on, FrostOdds frost) {
+        long days = Math.floorMod(ChronoUnit.DAYS.between(frost.evenFrost(), on), 365L);
+        return Math.min(days, 365 - days);
+    }
+
+    private static FrostCurve curve(LocalDate even, Normals.Frost record) {
+        return record == null
+                ? FrostCurve.around(MonthDay.from(even))
+                : new FrostCurve(MonthDay.from(even), record.spreadDays());
     }
 
     /** One in ten lies beyond so many standard deviations of a normal curve. */

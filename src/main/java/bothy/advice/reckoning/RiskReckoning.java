@@ -30,7 +30,18 @@ final class RiskReckoning {
     private static final Map<String, FruitSet> SETTING =
             Map.of("tomato", FruitSet.TOMATO, "sweet-pepper", FruitSet.PEPPER, "chilli", FruitSet.PEPPER);
     /** Crops that flower in their first year after cold when young (Spells.vernalisingDays, L. Gilkeson). */
-    private static final Set<String> BIENNIALS = Set.of("beetroot", "chard", "onion", "leek", "cabbage", "kale");
+    private static final Set<String> BIENNIALS = Set.of(
+            "beetroot",
+            "chard",
+            "onion",
+            "leek",
+            "cabbage",
+            "kale",
+            "celery",
+            "celeriac",
+            "turnip",
+            "swede",
+            "kohlrabi");
 
     private RiskReckoning() {}
 

@@ -79,9 +79,8 @@ final class WaterReckoning {
         }
         List<Ledger.Told> past = days.from(start, lastPast);
         List<Ledger.Told> ahead = days.from(lastPast.plusDays(1), today.plusDays(DAYS_AHEAD));
-        List<Ledger.Line> lines = ledger.lines(past);
-        WaterBalance balance = balance(lines, ledger.next(past, ahead));
-        return Stream.concat(Stream.of(balance), dryThenWet(lines).stream());
+        Ledger.Course course = ledger.course(past, ahead);
+        return Stream.concat(Stream.of(balance(course.lines(), course.next())), dryThenWet(course.lines()).stream());
     }
 
     /** From full soil on, under typical days without rain: how long the freely taken water lasts. */

@@ -8,8 +8,9 @@ import java.time.MonthDay;
 import java.time.temporal.ChronoUnit;
 
 /**
- * The chances of one frost date through the years, as a normal curve. Published tables of frost chances are close to one: those of the
- * University of Delaware and of NOAA are met within about a day from their 50 and 10 % dates.
+ * The chances of one frost date through the years, as a normal curve. Frost dates are close to one: the University of Delaware's table is
+ * met within a day from its 50 and 10 % dates, 79 counted years of Portland, Maine, within two days, NOAA's table of Albany, which is
+ * uneven, within five.
  *
  * @param middle the date with frost as often after it as before
  * @param spreadDays standard deviation, 0 to 60 days

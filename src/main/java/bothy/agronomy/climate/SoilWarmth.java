@@ -24,10 +24,12 @@ public final class SoilWarmth {
         List<Double> soil = new ArrayList<>();
         for (int day = 0; day < dailyMeanAirC.size(); day++) {
             within("dailyMeanAirC", dailyMeanAirC.get(day), -60, 60, "°C");
-            soil.add(dailyMeanAirC.subList(Math.max(0, day - DAYS + 1), day + 1).stream()
-                    .mapToDouble(Double::doubleValue)
-                    .average()
-                    .orElseThrow());
+            int first = Math.max(0, day - DAYS + 1);
+            double sum = 0;
+            for (int back = first; back <= day; back++) {
+                sum += dailyMeanAirC.get(back);
+            }
+            soil.add(sum / (day - first + 1));
         }
         return soil;
     }

@@ -112,6 +112,19 @@ public record Ledger(LocalDate start, Crop crop, Ground ground, Demand demand) {
      * @return empty when none of the days ahead needs it
      */
     public Optional<Next> next(List<Told> past, List<Told> ahead) {
+        return course(past, ahead).next();
+    }
+
+    /**
+     * The days up to now and the next watering after them.
+     *
+     * @param lines days up to now
+     * @param next empty when none of the days ahead needs water
+     */
+    public record Course(List<Line> lines, Optional<Next> next) {}
+
+    /** As {@link #lines} and {@link #next}, each day worked once. */
+    public Course course(List<Told> past, List<Told> ahead) {
         List<Told> all = new ArrayList<>(past);
         ahead.stream()
                 .map(day -> new Told(day.date(), day.tminC(), day.tmaxC(), day.rainMm(), 0, null))
@@ -123,7 +136,8 @@ public record Ledger(LocalDate start, Crop crop, Ground ground, Demand demand) {
         List<Watering.Ahead> days = lines.subList(known, lines.size()).stream()
                 .map(line -> new Watering.Ahead(line.date(), line.day()))
                 .toList();
-        return Watering.next(now, days)
-                .map(next -> new Next(next.date(), ground.litresMissing(new SoilWater(next.depthMm()))));
+        Optional<Next> next = Watering.next(now, days)
+                .map(found -> new Next(found.date(), ground.litresMissing(new SoilWater(found.depthMm()))));
+        return new Course(lines.subList(0, known), next);
     }
 }

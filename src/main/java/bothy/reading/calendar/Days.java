@@ -45,7 +45,34 @@ public final class Days {
             all.addAll(months.at(at));
             all.addAll(counted.at(at));
         }
-        return apart(all);
+        List<DaySaid> apart = apart(all);
+        apart.addAll(same(tokens, apart));
+        apart.sort(Comparator.comparingInt(DaySaid::start));
+        return apart;
+    }
+
+    /** "Lifted them on the 10th and spread them out that evening": the day told before, again. */
+    private static List<DaySaid> same(List<Token> tokens, List<DaySaid> told) {
+        List<DaySaid> again = new ArrayList<>();
+        for (int at = 0; at + 1 < tokens.size(); at++) {
+            boolean same = tokens.get(at).is("same")
+                    || tokens.get(at).is("that")
+                            && at > 0
+                            && !tokens.get(at - 1).is("was");
+            boolean part = Set.of("day", "evening", "afternoon", "night", "morning")
+                    .contains(tokens.get(at + 1).word());
+            int start = at;
+            DaySaid before = !same || !part
+                    ? null
+                    : told.stream()
+                            .filter(day -> day.end() <= start && day.known())
+                            .reduce((first, second) -> second)
+                            .orElse(null);
+            if (before != null && told.stream().noneMatch(day -> day.covers(start) || day.covers(start + 1))) {
+                again.add(before.spanning(start, start + 2));
+            }
+        }
+        return again;
     }
 
     /** Of days that overlap the longer counts. */

@@ -199,13 +199,18 @@ final class MonthGrammar {
                 || tokens.get(at + 1).mark()
                 || isAny(at - 2, "on", "since", "from", "by", "was")
                 || isAny(at + 1, "i", "we", "and", "but", "so", "when");
-        if (followed || !led || (!closes && !ofThis)) {
+        boolean heads = heads(at) && listed(at);
+        if (followed || !heads && (!led || !closes && !ofThis)) {
             return List.of();
         }
         if (day > 31) {
             return List.of(DaySaid.without(at, at + 1, Sort.IMPOSSIBLE));
         }
         int start = isAny(at - 1, "the") ? at - 1 : at;
+        Integer month = heads ? monthBefore(at) : null;
+        if (month != null) {
+            return List.of(yearless(month, day, start, at + 1));
+        }
         LocalDate past = dayOfMonth(YearMonth.from(today), day);
         if (past == null || past.isAfter(today) || (ofThis && isAny(at + 2, "last"))) {
             past = dayOfMonth(YearMonth.from(today).minusMonths(1), day);
@@ -218,6 +223,75 @@ final class MonthGrammar {
             return List.of(DaySaid.without(start, at + 1, Sort.IMPOSSIBLE));
         }
         return List.of(new DaySaid(start, ofThis ? at + 4 : at + 1, past, future == null ? past : future, Sort.EXACT));
+    }
+
+    /** "5th sowed radish." stands where a line or a clause begins. */
+    private boolean heads(int at) {
+        boolean begins = at == 0 || tokens.get(at - 1).endsSentence() || isAny(at - 1, ",", ";", "-");
+        boolean counts = at + 1 < tokens.size()
+                && (tokens.get(at + 1).mark() && !isAny(at + 1, ":", "-", ",")
+                        || isAny(
+                                        at + 1,
+                                        "sowing",
+                                        "batch",
+                                        "picking",
+                                        "time",
+                                        "row",
+                                        "lot",
+                                        "harvest",
+                                        "crop",
+                                        "tray",
+                                        "of",
+                                        "one",
+                                        "cut",
+                                        "truss",
+                                        "set",
+                                        "leaf",
+                                        "true",
+                                        "week",
+                                        "feed",
+                                        "feeding",
+                                        "thinning",
+                                        "year",
+                                        "flower",
+                                        "flowers",
+                                        "ripe",
+                                        "red",
+                                        "day",
+                                        "frost",
+                                        "pick",
+                                        "generation",
+                                        "attempt",
+                                        "go",
+                                        "and",
+                                        "or")
+                                && !(isAny(at + 1, "frost")
+                                        && tokens.size() > at + 2
+                                        && tokens.get(at + 2).mark()));
+        return begins && at + 1 < tokens.size() && !counts;
+    }
+
+    /** Whether other lines begin with a day too, or a month was told before. */
+    private boolean listed(int at) {
+        if (monthBefore(at) != null) {
+            return true;
+        }
+        for (int other = 0; other < tokens.size(); other++) {
+            if (other != at && ordinal(other) && heads(other)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private Integer monthBefore(int at) {
+        for (int before = at - 1; before >= 0; before--) {
+            Integer month = calendar.month(tokens.get(before));
+            if (month != null && !doubtful(before) || month != null && (ordinal(before - 1) || ordinal(before + 1))) {
+                return month;
+            }
+        }
+        return null;
     }
 
     private List<DaySaid> calendarWeek(int week, int at) {

@@ -139,7 +139,8 @@ public final class Actions {
                 continue;
             }
             if (told.form() == null
-                    && (alreadyDone(said, tokens, slots, found.start())
+                    && (lastOf(said, tokens, told, found)
+                            || alreadyDone(said, tokens, slots, found.start())
                             || portion(said, tokens, told, found.start()))) {
                 continue;
             }
@@ -152,7 +153,48 @@ public final class Actions {
                     told.detail(),
                     found.place().words()));
         }
+        said.removeIf(one -> said.stream().anyMatch(next -> carries(one, next, tokens)));
+        for (int i = 1; i < said.size(); i++) {
+            if (shares(said.get(i - 1), said.get(i), tokens, slots)) {
+                ActionSaid one = said.get(i);
+                said.set(i, new ActionSaid(one.start(), one.end(), "fed", null, false, null, one.words()));
+            }
+        }
         return said;
+    }
+
+    /** "2 pints of comfrey tea to the peas, 4 pints to the tomatoes": the same feed. */
+    private static boolean shares(ActionSaid before, ActionSaid one, List<Token> tokens, Phrase.Slots slots) {
+        boolean bare = one.action().equals("watered")
+                && one.form() == null
+                && tokens.subList(one.start(), one.lastWord() + 1).stream()
+                        .noneMatch(token -> token.word().startsWith("water"));
+        return bare
+                && before.action().equals("fed")
+                && before.end() <= one.start()
+                && tokens.subList(before.lastWord(), one.start()).stream().noneMatch(Token::endsSentence)
+                && (slots.end("n", one.start()) > 0 || tokens.get(one.start()).is("a"));
+    }
+
+    /** "Given 3 litres liquid feed to the leeks": what was given is the feed, not water. */
+    private static boolean carries(ActionSaid one, ActionSaid next, List<Token> tokens) {
+        return one.action().equals("watered")
+                && next.action().equals("fed")
+                && one.end() <= next.start()
+                && next.start() - one.lastWord() <= 2
+                && tokens.subList(one.lastWord() + 1, next.start()).stream()
+                        .allMatch(token -> token.is("of") || token.is("the") || token.is("a"));
+    }
+
+    /** "Planted the last of the onions" picks none. */
+    private static boolean lastOf(List<ActionSaid> said, List<Token> tokens, Told told, PhraseBook.Found<Told> found) {
+        ActionSaid before = said.isEmpty() ? null : said.get(said.size() - 1);
+        return before != null
+                && told.action().equals("harvested")
+                && before.form() != null
+                && found.start() - before.lastWord() <= 2
+                && found.start() > before.lastWord()
+                && tokens.subList(before.lastWord() + 1, found.start()).stream().noneMatch(Token::mark);
     }
 
     /** "Carrots in the bed" tells where they went, unless a verb before it did: "sowed carrots in the bed". */

@@ -48,8 +48,9 @@ public final class Clauses {
     public List<Clause> in(Passage passage, int from, int to) {
         int[] sentence = {from, to};
         List<ActionSaid> all = Passage.within(passage.actions(), from, to);
-        List<ActionSaid> actions =
-                all.stream().filter(action -> !measured(action)).toList();
+        List<ActionSaid> actions = all.stream()
+                .filter(action -> !measured(action) && !OpeningNote.is(action, all, passage))
+                .toList();
         List<Clause> clauses = new ArrayList<>();
         int start = from;
         int relative = -1;
@@ -73,6 +74,7 @@ public final class Clauses {
             start = end;
         }
         shareForward(clauses);
+        NotEither.of(passage, clauses);
         for (ActionSaid action : all) {
             if (measured(action)) {
                 clauses.add(new Clause(
@@ -85,7 +87,10 @@ public final class Clauses {
     /** "First courgette picked! 300 g". */
     private static boolean weighing(Passage passage, int[] sentence, Clause last) {
         return last.action().action().equals("harvested")
-                && sentence[1] - sentence[0] <= 4
+                && (sentence[1] - sentence[0] <= 4
+                        || passage.quantities().stream().anyMatch(quantity -> quantity.start() == sentence[0])
+                                && Passage.within(passage.actions(), sentence[0], sentence[1])
+                                        .isEmpty())
                 && Passage.within(passage.quantities(), sentence[0], sentence[1]).stream()
                         .anyMatch(quantity -> quantity.unit().equals("kg"));
     }
@@ -97,7 +102,14 @@ public final class Clauses {
             return false;
         }
         int end = numbers.get(0).end();
+        if (Set.of("counted", "count").contains(passage.word(sentence[0]))) {
+            return true;
+        }
         return end == sentence[1]
+                || Set.of(
+                                "bulbs", "plants", "ones", "heads", "tubers", "roots", "seeds", "cloves", "fruit",
+                                "pods", "cobs")
+                        .contains(passage.word(end + 1))
                 || Set.of("of", "out", "in", "so", "altogether", "seeds", "plants", "total", "up", "cells")
                         .contains(passage.word(end));
     }
@@ -154,7 +166,10 @@ public final class Clauses {
         if (last == null || !opens || last.mood() != Mood.DONE || last.action().state() || measured(last.action())) {
             return List.of();
         }
-        return List.of(new Clause(last.action(), sentence[0], sentence[1], sentence, crops, Mood.DONE, -1));
+        List<CropSaid> meant = DirectObjects.of(passage, last.action(), crops);
+        return meant.isEmpty() || !GoingOnList.only(passage, sentence)
+                ? List.of()
+                : List.of(new Clause(last.action(), sentence[0], sentence[1], sentence, meant, Mood.DONE, -1));
     }
 
     /** "Put some peas to soak and sowed them today": "them" are the peas. */
@@ -165,6 +180,35 @@ public final class Clauses {
             }
         }
         return false;
+    }
+
+    /** "Checked the soil round the celery. Damp enough." */
+    private static boolean soilLooked(Passage passage, ActionSaid action, int start) {
+        int[] last = passage.sentences().stream()
+                .filter(sentence -> sentence[1] < start + 1 && sentence[0] < start)
+                .reduce((first, second) -> second)
+                .orElse(null);
+        if (last == null || !action.action().equals("soil-checked")) {
+            return false;
+        }
+        boolean looked = false;
+        for (int at = last[0]; at < last[1]; at++) {
+            looked |= Set.of("checked", "felt", "poked", "finger", "tested", "feel")
+                    .contains(passage.word(at));
+        }
+        return looked
+                && Passage.within(passage.crops(), last[0], last[1]).size() == 1
+                && Passage.within(passage.actions(), last[0], last[1]).isEmpty();
+    }
+
+    /** "Put up twigs for the peas. Cut them from the hedge": "them" are the twigs. */
+    private static boolean thingsBefore(Passage passage, ActionSaid action) {
+        return action.action().equals("harvested")
+                && passage.actions().stream()
+                        .filter(before -> before.end() <= action.start())
+                        .reduce((first, second) -> second)
+                        .filter(before -> Set.of("supported", "protected").contains(before.action()))
+                        .isPresent();
     }
 
     private static List<CropSaid> earlier(Passage passage, int start) {
@@ -219,7 +263,7 @@ public final class Clauses {
                 passage,
                 action,
                 Passage.within(passage.crops(), start, end).stream()
-                        .filter(crop -> !crop.thing())
+                        .filter(crop -> !crop.thing() || supports(passage, action, crop))
                         .toList());
         int verb = action.words().nextSetBit(0);
         List<CropSaid> after =
@@ -241,7 +285,8 @@ public final class Clauses {
                 && !measured(action)
                 && !Set.of("ate", "eaten", "eat").contains(passage.word(action.start()))
                 && (named && action.form() == Form.PAST && figured(passage, start, end)
-                        || pointsBack(passage, start, end))) {
+                        || soilLooked(passage, action, sentence[0])
+                        || pointsBack(passage, start, end) && !thingsBefore(passage, action))) {
             inside = earlier(passage, start);
         }
         Mood mood = moods.of(action, passage, start, end, sentence);
@@ -253,6 +298,13 @@ public final class Clauses {
                 takesAfter && (!clauses.isEmpty() || turned(passage, before, verb)) ? after : inside,
                 mood,
                 relative));
+    }
+
+    /** "Put the bean poles up": what the poles are for. */
+    private static boolean supports(Passage passage, ActionSaid action, CropSaid crop) {
+        return action.action().equals("supported")
+                && Set.of("poles", "pole", "sticks", "trellis", "wigwam", "cages", "canes", "frame")
+                        .contains(passage.word(crop.end()));
     }
 
     /** "Went to put the beans out but it rained so I watered the cabbages": the beans are of what came before. */

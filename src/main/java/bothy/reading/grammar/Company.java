@@ -6,6 +6,27 @@ import java.util.Set;
 
 /** The words around a name that is an ordinary word too: whether they make a crop of it. */
 final class Company {
+    private static final Set<String> DETERMINERS = Set.of("the", "my", "our", "those", "all");
+    private static final Set<String> TENDED = Set.of(
+            "gave",
+            "give",
+            "fed",
+            "watered",
+            "staked",
+            "netted",
+            "thinned",
+            "covered",
+            "mulched",
+            "protected",
+            "sprayed",
+            "tied",
+            "earthed",
+            "transplanted",
+            "planted",
+            "sowed",
+            "picked",
+            "harvested");
+
     private Company() {}
 
     /** "Picked enough salad for two". */
@@ -25,6 +46,22 @@ final class Company {
                         "grow",
                         "growing")
                 .contains(token.word()));
+    }
+
+    /** "Gave the sprouts a feed", "staked my runners": what the grower does something to. */
+    static boolean tended(List<Token> tokens, int at) {
+        return at > 1
+                && DETERMINERS.contains(tokens.get(at - 1).word())
+                && TENDED.contains(tokens.get(at - 2).word());
+    }
+
+    /** "The brandywines", "some sungold", "sowed musselburgh": a strange word where a crop stands. */
+    static boolean pointedOut(List<Token> tokens, int at) {
+        String before = at == 0 ? "" : tokens.get(at - 1).word();
+        return DETERMINERS.contains(before)
+                || TENDED.contains(before)
+                || Set.of("some", "more", "few", "these", "both", "of", "sown", "sow", "sowing", "planting", "pricked")
+                        .contains(before);
     }
 
     /** "In the salad", "for a salad": the dish. */
@@ -50,10 +87,49 @@ final class Company {
                         .contains(tokens.get(start).word());
     }
 
+    /** "No bigger than a pea", "like a marrow", "the size of a pumpkin": what it is measured by. */
+    static boolean compared(List<Token> tokens, int at) {
+        String before = at < 2 ? "" : tokens.get(at - 1).word();
+        String further = at < 2 ? "" : tokens.get(at - 2).word();
+        boolean one = Set.of("a", "an").contains(before)
+                && Set.of("than", "like", "as").contains(further);
+        boolean sized = Set.of("a", "an", "my", "your").contains(before)
+                && further.equals("of")
+                && at > 2
+                && tokens.get(at - 3).is("size");
+        return one || sized;
+    }
+
     static boolean ledByNumber(List<Token> tokens, int at) {
         return at > 0
                 && (tokens.get(at - 1).sort() == Token.Sort.NUMBER
-                        || Set.of("my", "our", "me", "of", "dozen", "doz", "hundred")
+                        || Set.of(
+                                        "my",
+                                        "our",
+                                        "me",
+                                        "of",
+                                        "dozen",
+                                        "doz",
+                                        "hundred",
+                                        "two",
+                                        "three",
+                                        "four",
+                                        "five",
+                                        "six",
+                                        "seven",
+                                        "eight",
+                                        "nine",
+                                        "ten",
+                                        "twelve",
+                                        "fifteen",
+                                        "sixteen",
+                                        "eighteen",
+                                        "twenty",
+                                        "thirty",
+                                        "forty",
+                                        "fifty",
+                                        "sixty",
+                                        "ninety")
                                 .contains(tokens.get(at - 1).word()));
     }
 }

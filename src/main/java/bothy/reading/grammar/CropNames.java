@@ -24,6 +24,7 @@ public final class CropNames {
     private final Set<String> fruiting;
     private final Set<String> beside;
     private final Set<String> hung;
+    private final Set<String> dug;
     private final Set<String> things;
     private final Set<String> ordinary;
 
@@ -68,6 +69,7 @@ public final class CropNames {
         fruiting = Set.copyOf(words.list("crops", "/fruiting"));
         beside = Set.copyOf(words.list("crops", "/beside"));
         hung = Set.copyOf(words.list("crops", "/hung"));
+        dug = Set.copyOf(words.list("crops", "/dug"));
     }
 
     private void add(List<String> names, Name name) {
@@ -106,6 +108,11 @@ public final class CropNames {
     /** Whether the crop is strung up to keep. */
     public boolean hung(String crop) {
         return hung.contains(crop);
+    }
+
+    /** Whether the crop is dug up or lifted to be had. */
+    public boolean dug(String crop) {
+        return dug.contains(crop);
     }
 
     /** What to call a crop in a question. */
@@ -149,10 +156,18 @@ public final class CropNames {
         if (!name.meaning().careful()) {
             return true;
         }
-        if (Company.eaten(tokens, name.start())) {
+        boolean person =
+                tokens.get(name.start()).is("tom") && tokens.get(name.start()).capital();
+        if (person || Company.eaten(tokens, name.start())) {
             return false;
         }
         if (tokens.get(name.start()).is("salad") && Company.grownOrGathered(tokens, name.start())) {
+            return true;
+        }
+        if (beside.contains(tokens.get(name.start()).word())
+                && !tokens.get(name.start()).is("plums")
+                && !tokens.get(name.start()).is("cherries")
+                && Company.tended(tokens, name.start())) {
             return true;
         }
         if (beside(found, index, index - 1) || beside(found, index, index + 1)) {
@@ -167,9 +182,16 @@ public final class CropNames {
             return several
                     || named
                     || (strange && Company.ledByNumber(tokens, name.start()))
-                    || strange && growing(name, plantings);
+                    || strange && (growing(name, plantings) || Company.pointedOut(tokens, name.start()));
         }
         String crop = name.meaning().crops().get(0);
+        boolean variety = beside.contains(tokens.get(name.start()).word())
+                && found.stream()
+                        .anyMatch(other -> other.meaning().variety()
+                                && other.meaning().crops().contains(crop));
+        if (variety) {
+            return true; // "Canes for the runners, then sowed 32 scarlet emperor".
+        }
         boolean grown = plantings.stream().anyMatch(planting -> planting.crop().equals(crop));
         boolean named = found.stream().anyMatch(other -> !other.meaning().careful());
         if (named && !grown) {
@@ -229,6 +251,7 @@ public final class CropNames {
                 && (found.end() + 1 == tokens.size()
                         || !tokens.get(found.end() + 1).is("of"));
         return measure
+                        || Company.compared(tokens, found.start())
                         || found.end() < tokens.size()
                                 && things.contains(tokens.get(found.end()).word())
                 ? said.asThing()

@@ -63,6 +63,11 @@ final class DirectObjects {
             "young",
             "tall",
             "existing",
+            "early",
+            "late",
+            "spent",
+            "autumn",
+            "spring",
             "other",
             "both",
             "all");
@@ -80,6 +85,9 @@ final class DirectObjects {
             "stored",
             "cured",
             "flowering");
+    private static final Set<String> FOR_ITSELF = Set.of(
+            "sown", "planted", "planted-out", "pricked-out", "harvested", "thinned", "died", "stored", "emerged");
+
     private static final Set<String> FINITE =
             Set.of("are", "is", "have", "has", "look", "looks", "looking", "seem", "seems", "were", "need", "needs");
     /** "The onion bed" is a place. */
@@ -87,6 +95,34 @@ final class DirectObjects {
 
     private static final Set<String> NOTHING =
             Set.of("nowt", "nothing", "none", "zilch", "nada", "zip", "zero", "sign", "joy", "peep", "sausage");
+
+    /** Past forms that do not end in "ed". */
+    private static final Set<String> OTHER_VERBS = Set.of(
+            "put", "gave", "made", "took", "ran", "went", "bought", "had", "built", "paid", "rang", "met", "saw",
+            "found", "left", "lost", "swept", "sent", "told", "held", "hung", "threw", "caught", "brought", "bent",
+            "kept", "lent");
+
+    private static final Set<String> GOING = Set.of(
+            "starting",
+            "climbing",
+            "coming",
+            "looking",
+            "growing",
+            "going",
+            "getting",
+            "doing",
+            "waiting",
+            "running",
+            "struggling",
+            "sulking",
+            "catching",
+            "reaching",
+            "romping",
+            "needing",
+            "filling",
+            "swelling",
+            "sitting",
+            "thinking");
 
     private static final int REACH = 5;
 
@@ -98,11 +134,21 @@ final class DirectObjects {
         if (meant.isEmpty()) {
             return meant;
         }
+        meant = meant.stream()
+                .filter(crop -> !ofAnotherVerb(passage, action, crop))
+                .toList();
+        meant = meant.stream()
+                .filter(crop -> !beneficiary(passage, action, crop))
+                .toList();
+        List<CropSaid> all = meant;
+        meant = all.stream()
+                .filter(crop -> !turnedFrom(passage, action, crop, all))
+                .toList();
         List<CropSaid> kept = meant.stream()
                 .filter(crop -> !(PLACING.contains(action.action()) && onlyWhere(passage, action, crop)))
                 .filter(crop -> !toldOtherwise(passage, action, crop))
                 .toList();
-        return kept.isEmpty() ? meant : kept;
+        return kept;
     }
 
     /** "All up except the beans", "the chard is up but not the beans". */
@@ -113,7 +159,10 @@ final class DirectObjects {
                 && Set.of("but", "and", ",", "-", "", ".", "\n", "!").contains(passage.word(at - 1));
         boolean nothing = Set.of("from", "of", "on", "with", "off").contains(passage.word(at))
                 && NOTHING.contains(passage.word(at - 1));
-        boolean denied = Set.of("nup", "nope", "nah", "nil", "none", "nowt", "nothing", "zero", "zilch")
+        boolean missed = passage.word(crop.end()).equals("a")
+                && passage.word(crop.end() + 1).equals("miss");
+        boolean denied = missed
+                || Set.of("nup", "nope", "nah", "nil", "none", "nowt", "nothing", "zero", "zilch")
                         .contains(passage.word(crop.end()))
                 || passage.word(crop.end()).equals("not")
                         && passage.word(crop.end() + 1).equals("yet");
@@ -146,9 +195,80 @@ final class DirectObjects {
         return false;
     }
 
+    /** "Fed the peppers, and sorted a tray of lettuce out": a verb that is none of ours has the crop after it. */
+    private static boolean ofAnotherVerb(Passage passage, ActionSaid action, CropSaid crop) {
+        for (int at = action.lastWord() + 2; at < crop.start() - 2; at++) {
+            boolean joint = Set.of(",", "and", "then", "but", "-", "so").contains(passage.word(at));
+            int verb =
+                    Set.of("i", "we", "also", "then", "just", "and").contains(passage.word(at + 1)) ? at + 2 : at + 1;
+            String word = passage.word(verb);
+            boolean past = word.length() > 4 && word.endsWith("ed") || OTHER_VERBS.contains(word);
+            boolean object =
+                    Set.of("a", "an", "the", "my", "our", "some", "another", "them", "it", "off", "in", "out", "up")
+                                    .contains(passage.word(verb + 1))
+                            || passage.end("n", verb + 1) > 0;
+            if (joint
+                    && past
+                    && object
+                    && verb < crop.start() - 1
+                    && !passage.cropAt(verb).isPresent()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "The parsnips have done nothing but the radish is up": what stands before the turn is told otherwise. */
+    private static boolean turnedFrom(Passage passage, ActionSaid action, CropSaid crop, List<CropSaid> all) {
+        int verb = action.words().nextSetBit(0);
+        CropSaid next = all.stream()
+                .filter(other -> other.start() >= crop.end() && other.end() <= verb)
+                .findFirst()
+                .orElse(null);
+        boolean told = false;
+        for (int at = crop.end(); next != null && at < next.start(); at++) {
+            if (Set.of("but", "while", "whereas", "although", "though").contains(passage.word(at))) {
+                return told;
+            }
+            told |= FINITE.contains(passage.word(at)) || OTHER_VERBS.contains(passage.word(at));
+        }
+        return false;
+    }
+
+    /** "Stuck twigs in for the peas to climb", "put up a frame for the beans": it was done for them, not to them. */
+    private static boolean beneficiary(Passage passage, ActionSaid action, CropSaid crop) {
+        int at = crop.start() - 1;
+        while (at > action.start()
+                && SMALL.contains(passage.word(at))
+                && !passage.word(at).equals("of")) {
+            at--;
+        }
+        return FOR_ITSELF.contains(action.action())
+                && at > action.lastWord()
+                && at < crop.start() - 1
+                && passage.word(at).equals("for")
+                && !action.words().get(at);
+    }
+
     private static boolean alsoNamed(Passage passage, ActionSaid action, CropSaid crop) {
         return passage.crops().stream()
                 .anyMatch(other -> other != crop && !other.thing() && other.start() >= action.start());
+    }
+
+    /** "Potatoes flowering and the runners just starting to climb". */
+    private static boolean startsOwn(Passage passage, ActionSaid action, CropSaid crop) {
+        int at = crop.end();
+        while (Set.of("just", "now", "only", "still", "already", "both", "all").contains(passage.word(at))) {
+            at++;
+        }
+        int joint = crop.start() - 1;
+        joint -= Set.of("the", "my", "our").contains(passage.word(joint)) ? 1 : 0;
+        boolean going = GOING.contains(passage.word(at))
+                && passage.actions().stream()
+                        .noneMatch(other -> other.words().get(crop.end()) || other.covers(crop.end()));
+        return going
+                && crop.start() > action.lastWord()
+                && Set.of("and", ",", "but").contains(passage.word(joint));
     }
 
     /** A crop after a comma that is itself the subject of what follows. */
@@ -158,6 +278,9 @@ final class DirectObjects {
                         && !passage.tokens()
                                 .get(Math.min(crop.end(), passage.size() - 1))
                                 .mark();
+        if (startsOwn(passage, action, crop)) {
+            return true;
+        }
         if (!subject || crop.start() < action.end() || action.covers(crop.end())) {
             return false;
         }

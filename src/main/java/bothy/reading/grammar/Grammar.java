@@ -182,6 +182,13 @@ public final class Grammar {
     /** "2/6 melons" are two of six. */
     private static List<NumberSaid> partsOfWhole(List<Token> tokens, List<CropSaid> crops) {
         List<NumberSaid> parts = new ArrayList<>();
+        long heads = tokens.stream()
+                .filter(token ->
+                        token.sort() == Token.Sort.FIGURES && token.word().matches("\\d{1,2}/\\d{1,2}"))
+                .count();
+        if (heads > 1) {
+            return parts; // A list of days.
+        }
         for (int at = 0; at + 1 < tokens.size(); at++) {
             int next = at + 1;
             boolean counts = crops.stream().anyMatch(crop -> crop.start() == next)

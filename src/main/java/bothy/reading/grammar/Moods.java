@@ -20,6 +20,39 @@ import java.util.Set;
 public final class Moods {
     private static final String FILE = "language";
     /** Past forms that are plain forms too. */
+    /** "An hour before tea" supposes nothing. */
+    private static final Set<String> HOURS = Set.of(
+            "tea",
+            "lunch",
+            "dinner",
+            "supper",
+            "breakfast",
+            "work",
+            "bed",
+            "bedtime",
+            "dark",
+            "school",
+            "church",
+            "dusk",
+            "dawn",
+            "noon",
+            "midday",
+            "midnight",
+            "sunset",
+            "sunrise",
+            "heading",
+            "going",
+            "leaving",
+            "coffee",
+            "lunchtime",
+            "teatime",
+            "dinnertime",
+            "nightfall");
+
+    /** What they deny stands right behind them: "stopped watering", "nearly picked". */
+    private static final Set<String> STOPPING =
+            Set.of("stopped", "stop", "skipped", "missed", "avoid", "avoided", "almost", "nearly", "practically");
+
     private static final Set<String> PLAIN_TOO = Set.of("come", "put", "set", "cut", "run", "spread", "burst");
 
     private final Map<String, PhraseBook<String>> books = new HashMap<>();
@@ -64,11 +97,11 @@ public final class Moods {
      * @param sentence the whole sentence's stretch
      */
     public Mood of(ActionSaid action, Passage passage, int begin, int to, int[] sentence) {
-        int from = afterReport(passage, begin, action.words().nextSetBit(0));
+        int from = afterBut(passage, afterReport(passage, begin, action.words().nextSetBit(0)), action);
         if (has("sarcasm", passage, 0, passage.size()) || told(passage, sentence, action)) {
             return Mood.NOT_OURS;
         }
-        if (has("pastseason", passage, sentence[0], sentence[1])) {
+        if (has("pastseason", passage, sentence[0], sentence[1]) || Relative.only(passage, action, sentence)) {
             return Mood.NOT_OURS;
         }
         if (Forecast.only(passage, sentence, action) || others(passage, from, action)) {
@@ -81,6 +114,22 @@ public final class Moods {
     private boolean listed(Passage passage, int[] sentence) {
         return books.get("listing").all(passage.tokens(), sentence[0], sentence[1], passage).stream()
                 .anyMatch(found -> found.start() - sentence[0] <= 2);
+    }
+
+    /** "Should have got them in, but they are up": what stands before a "but" reaches no further. */
+    private static int afterBut(Passage passage, int from, ActionSaid action) {
+        for (int at = action.words().nextSetBit(0) - 1; at > from; at--) {
+            boolean so = passage.word(at).equals("so") && Set.of("i", "we").contains(passage.word(at + 1));
+            if (so) {
+                return at + 1;
+            }
+            if (passage.word(at).equals("but")
+                    && !passage.word(at - 1).equals("nothing")
+                    && !passage.word(at - 1).equals("all")) {
+                return at + 1;
+            }
+        }
+        return from;
     }
 
     /** "I should like to record that" only opens what is told; where it ends, or where the clause starts when nothing opens it. */
@@ -109,8 +158,12 @@ public final class Moods {
                         && awaited(passage, from, verb, passage.size()))) {
             return Mood.NOT_OURS;
         }
-        boolean negated =
-                has("negation", passage, afterComma(passage, from, verb), verb) || negatedWithin(action, passage);
+        int near = afterComma(passage, from, verb);
+        boolean negated = near < verb
+                        && books.get("negation").all(passage.tokens(), near, verb, passage).stream()
+                                .anyMatch(found -> !counted(passage, found)
+                                        && !(STOPPING.contains(passage.word(found.start())) && verb - found.end() > 2))
+                || negatedWithin(action, passage);
         boolean anyway = endsWith("done-anyway", passage, from, verb);
         boolean inTime = Set.of("nearly", "almost").contains(passage.word(verb - 3))
                 && passage.word(verb - 2).equals("forgot");
@@ -120,13 +173,42 @@ public final class Moods {
         if (negated || noneBehind(action, passage)) {
             return Mood.NOT_OURS;
         }
-        if (has("intent", passage, from, verb) && !anyway) {
+        if (meant(action, passage, from, verb) && !anyway) {
             return Mood.MEANT;
         }
         if (action.form() == null) {
             return Mood.DONE;
         }
         return Tenses.mood(action, passage, from, to, anyway);
+    }
+
+    /** "Want to sow"; what has the form of the past is meant only where the words stand right before it: "to be planted". */
+    private boolean meant(ActionSaid action, Passage passage, int from, int verb) {
+        return from < verb
+                && books.get("intent").all(passage.tokens(), from, verb, passage).stream()
+                        .anyMatch(found -> !counted(passage, found)
+                                && !beside(passage, found)
+                                && (action.form() != Form.PAST
+                                        || PLAIN_TOO.contains(passage.word(verb))
+                                        || !parted(passage, found.end(), verb)));
+    }
+
+    /** "Next to them" is a place. */
+    private static boolean beside(Passage passage, Found<String> found) {
+        return passage.word(found.start()).equals("next")
+                && passage.word(found.start() + 1).equals("to")
+                && (Set.of("them", "the", "my", "our", "it", "those", "these", "a", "where")
+                                .contains(passage.word(found.end()))
+                        || passage.end("crop", found.end()) > 0);
+    }
+
+    private static boolean parted(Passage passage, int from, int to) {
+        for (int at = from; at < to; at++) {
+            if (Set.of(",", "but", "so", "-", "(").contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** "Flowering: none", "sowing - nil". */
@@ -174,7 +256,7 @@ public final class Moods {
     }
 
     private boolean told(Passage passage, int[] sentence, ActionSaid action) {
-        return has("said", passage, sentence[0], action.start()) || quoted(passage, action);
+        return has("said", passage, afterBut(passage, sentence[0], action), action.start()) || quoted(passage, action);
     }
 
     /** Words between quotation marks are another's, unless they are only a name. */
@@ -192,8 +274,19 @@ public final class Moods {
 
     private boolean others(Passage passage, int from, ActionSaid action) {
         int verb = action.words().nextSetBit(0);
-        return (has("others", passage, from, verb) || anothers(passage, from, verb, verb + 1))
-                && !has("household", passage, from, passage.size());
+        int near = verb - 1;
+        while (near > from
+                && Set.of("was", "were", "have", "had", "just", "been", "also", "then", "am")
+                        .contains(passage.word(near))) {
+            near--;
+        }
+        if (Set.of("i", "we").contains(passage.word(near))) {
+            return false; // "The man came about the meter while I was tying in the tomatoes."
+        }
+        boolean another = from < verb
+                && books.get("others").all(passage.tokens(), from, verb, passage).stream()
+                        .anyMatch(found -> !addressed(passage, found) && !comeFrom(passage, found));
+        return (another || anothers(passage, from, verb, verb + 1)) && !has("household", passage, from, passage.size());
     }
 
     private static boolean says(Passage passage, int from, int to, Set<String> words) {
@@ -211,13 +304,36 @@ public final class Moods {
         for (int at = from; at < verb; at++) {
             own |= Set.of("i", "we", "my", "our").contains(passage.word(at));
         }
-        return !own && verb > from && Set.of("her", "his").contains(passage.word(end));
+        return !own && (verb > from && Set.of("her", "his").contains(passage.word(end)) || theirs(passage, from, verb));
+    }
+
+    /** "His toms are red". */
+    private static boolean theirs(Passage passage, int from, int verb) {
+        return passage.crops().stream()
+                .anyMatch(crop -> crop.start() > from
+                        && crop.end() <= verb
+                        && Set.of("his", "her").contains(passage.word(crop.start() - 1)));
     }
 
     private boolean has(String sort, Passage passage, int from, int to) {
         return from < to
                 && books.get(sort).all(passage.tokens(), from, to, passage).stream()
-                        .anyMatch(found -> !counted(passage, found));
+                        .anyMatch(found -> !counted(passage, found) && !addressed(passage, found));
+    }
+
+    /** "Mate, the tomatoes are in", "they are up, mate": who is spoken to does nothing. */
+    private static boolean addressed(Passage passage, Found<String> found) {
+        boolean one = found.place().length() == 1;
+        boolean opens =
+                found.start() == 0 || passage.tokens().get(found.start() - 1).mark();
+        return one && opens && Set.of(",", "!").contains(passage.word(found.end()));
+    }
+
+    /** "Home from my brother's", "round at the neighbour's": where somebody was. */
+    private static boolean comeFrom(Passage passage, Found<String> found) {
+        int at = found.start() - 1;
+        at -= Set.of("the", "my", "our").contains(passage.word(at)) ? 1 : 0;
+        return Set.of("from", "at", "to", "near", "past", "opposite", "behind").contains(passage.word(at));
     }
 
     /** "The day before yesterday" and "17 May" are days; they suppose and mean nothing. */
@@ -225,7 +341,11 @@ public final class Moods {
         boolean forOnce = passage.word(found.start()).equals("once")
                 && (Set.of("for", "at").contains(passage.word(found.start() - 1))
                         || Set.of("again", "more", "a").contains(passage.word(found.start() + 1)));
+        boolean hour = Set.of("before", "until", "till").contains(passage.word(found.start()))
+                && found.place().length() == 1
+                && HOURS.contains(passage.word(found.end()));
         return forOnce
+                || hour
                 || passage.days().stream()
                         .anyMatch(day -> day.known()
                                 && day.sort() == DaySaid.Sort.EXACT

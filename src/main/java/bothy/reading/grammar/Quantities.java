@@ -16,6 +16,9 @@ import java.util.Set;
 
 /** Finds quantities and turns them into SI: "2 lb", "half a litre", "59F", "5 ft 6 in". */
 public final class Quantities {
+    private static final Set<String> VESSELS =
+            Set.of("can", "cans", "bucket", "buckets", "watering", "jug", "jugs", "bottles");
+
     private static final List<String> SCALES = List.of("kg", "L", "mm", "m", "m²");
     private final PhraseBook<Unit> units = new PhraseBook<>();
 
@@ -66,25 +69,57 @@ public final class Quantities {
             PhraseBook.Found<Unit> unit = named.get(number.end());
             if (unit != null && !number.ordinal()) {
                 used.add(unit.start());
-                join(quantities, quantity(number.start(), unit, number.value(), units));
+                NumberSaid times = times(tokens, numbers, number);
+                join(
+                        quantities,
+                        times == null
+                                ? quantity(number.start(), unit, number.value(), units)
+                                : full(tokens, quantity(times.start(), unit, times.value() * number.value(), units)));
             }
         }
         for (PhraseBook.Found<Unit> unit : named.values()) {
             if (!used.contains(unit.start()) && oneOf(tokens, unit)) {
                 double part = Numbers.partAfter(tokens, unit.end());
-                Quantity one = quantity(Math.max(0, unit.start() - 1), unit, 1 + part, units);
+                Quantity one = quantity(led(tokens, unit.start()), unit, 1 + part, units);
                 quantities.add(part == 0 ? one : one.spanning(one.start(), one.end() + 3));
             }
         }
         return quantities;
     }
 
+    private static int led(List<Token> tokens, int unit) {
+        return unit == 0 || tokens.get(unit - 1).endsSentence() ? unit : unit - 1;
+    }
+
+    /** "2 x 10 litre cans", "two 10 litre cans": how many times the quantity, {@code null} when once. */
+    private static NumberSaid times(List<Token> tokens, List<NumberSaid> numbers, NumberSaid number) {
+        boolean marked = number.start() > 0 && tokens.get(number.start() - 1).is("x");
+        int vessel = number.end() + 1;
+        boolean cans =
+                vessel < tokens.size() && VESSELS.contains(tokens.get(vessel).word());
+        int end = marked ? number.start() - 1 : cans ? number.start() : -1;
+        return end < 0
+                ? null
+                : numbers.stream()
+                        .filter(many -> many.end() == end && many.whole() && !many.ordinal())
+                        .findFirst()
+                        .orElse(null);
+    }
+
+    /** With the vessel that holds it. */
+    private static Quantity full(List<Token> tokens, Quantity quantity) {
+        boolean vessel = quantity.end() < tokens.size()
+                && quantity.unit().equals("L")
+                && VESSELS.contains(tokens.get(quantity.end()).word());
+        return vessel ? quantity.spanning(quantity.start(), quantity.end() + 1) : quantity;
+    }
+
     /** "a kilo", "an ounce". */
     private static boolean oneOf(List<Token> tokens, PhraseBook.Found<Unit> unit) {
-        if (unit.start() == 0) {
-            return tokens.get(0).word().length() > 2
+        if (unit.start() == 0 || tokens.get(unit.start() - 1).endsSentence()) {
+            return tokens.get(unit.start()).word().length() > 2
                     && unit.end() < tokens.size()
-                    && tokens.get(unit.end()).is("of");
+                    && (tokens.get(unit.end()).is("of") || Numbers.partAfter(tokens, unit.end()) > 0);
         }
         Token before = tokens.get(unit.start() - 1);
         boolean longEnough = tokens.get(unit.start()).word().length() > 2;

@@ -72,10 +72,15 @@ final class Tenses {
                                 || Set.of("after", "once", "since").contains(further)
                                 || Set.of("when", "to", "the", "a", "an", "his", "her")
                                         .contains(before)
+                                || Set.of("looking", "looked", "looks", "feeling", "felt", "seemed", "seems", "bit")
+                                        .contains(before)
                         ? Mood.NOT_OURS
                         : Mood.DONE;
             case ING ->
                 anyway
+                                || before.equals("from")
+                                        && Set.of("in", "back", "home", "inside", "up", "over")
+                                                .contains(passage.word(verb - 2))
                                 || happens(action)
                                 || opening(passage, verb)
                                 || BEFORE_ING.contains(before)

@@ -23,6 +23,7 @@ public final class Spelling {
             "now",
             "still",
             "bone",
+            "through",
             "dry",
             "wet",
             "moist",
@@ -104,6 +105,7 @@ public final class Spelling {
                 tokens.add(token);
             }
         }
+        Dictated.marks(tokens);
         besideOthers(tokens);
         isForS(tokens);
         return tokens;

@@ -70,9 +70,29 @@ final class Around {
 
     /** "A pigeon pulled up 12 of my onions". */
     static boolean byAnimal(Passage passage, Clause clause) {
-        int verb = clause.action().words().nextSetBit(0);
-        return clause.from() < verb
-                && ANIMALS.contains(passage.word(verb - 1))
-                && clause.action().form() == Form.PAST;
+        return clause.action().form() == Form.PAST && animal(passage, clause);
+    }
+
+    /** "Birds are nipping the tops off", "something has dug up my beans". */
+    static boolean animal(Passage passage, Clause clause) {
+        int at = clause.action().words().nextSetBit(0) - 1;
+        while (at > clause.from()
+                && Set.of("has", "have", "had", "are", "is", "been", "just", "all", "were", "was", "keep")
+                        .contains(passage.word(at))) {
+            at--;
+        }
+        return at >= clause.from()
+                && (ANIMALS.contains(passage.word(at))
+                        || Set.of(
+                                        "something",
+                                        "chooks",
+                                        "chook",
+                                        "possums",
+                                        "caterpillars",
+                                        "wallabies",
+                                        "gophers",
+                                        "groundhog",
+                                        "voles")
+                                .contains(passage.word(at)));
     }
 }

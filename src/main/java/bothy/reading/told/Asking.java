@@ -5,6 +5,7 @@ import bothy.garden.Doubt.About;
 import bothy.garden.Doubt.Choice;
 import bothy.garden.Event;
 import bothy.garden.Heard;
+import bothy.garden.Kind;
 import bothy.garden.Plan;
 import bothy.garden.Planting;
 import bothy.garden.Statement;
@@ -73,8 +74,22 @@ public final class Asking {
                 into.add(new Choice("Yes, done", "yes", then(first, alike, rest, Asking::settled)));
                 into.add(new Choice("Not yet", "no", onlyMeant(first, rest)));
             }
+            case HOW_MANY -> howMany(first, alike, rest, into);
             default -> {}
         }
+    }
+
+    /** A number that stood beside what was told: it counts that, or nothing. */
+    private void howMany(Told first, List<Told> alike, List<Told> rest, List<Choice> into) {
+        if (!first.assumed().contains("count")) {
+            return;
+        }
+        int number = Integer.parseInt(first.found());
+        into.add(new Choice(
+                first.found(),
+                first.found(),
+                then(first, alike, rest, told -> told.settled(told.event().withCount(number), told.plantings()))));
+        into.add(new Choice("No number", "none", then(first, alike, rest, Asking::settled)));
     }
 
     private static Statement settled(Told told) {
@@ -91,19 +106,18 @@ public final class Asking {
         into.add(new Choice(
                 first.found() + " °F (" + PlotEvents.figures(Math.round(celsius)) + " °C)",
                 "F",
-                then(
-                        first,
-                        alike,
-                        rest,
-                        told -> told.settled(told.event().withAmount(celsius, "°C"), told.plantings()))));
-        into.add(new Choice(
-                first.found() + " °C",
-                "C",
-                then(
-                        first,
-                        alike,
-                        rest,
-                        told -> told.settled(told.event().withAmount(found, "°C"), told.plantings()))));
+                degrees(first, alike, rest, celsius)));
+        into.add(new Choice(first.found() + " °C", "C", degrees(first, alike, rest, found)));
+    }
+
+    /** What no plot can be is not written even so. */
+    private Heard degrees(Told first, List<Told> alike, List<Told> rest, double celsius) {
+        if (!PlotEvents.possible(celsius)) {
+            return rest.isEmpty()
+                    ? Heard.nothing(Kind.LET_GO)
+                    : Heard.of(rest.stream().map(Told::statement).toList()).withDoubt(about(rest));
+        }
+        return then(first, alike, rest, told -> told.settled(told.event().withAmount(celsius, "°C"), told.plantings()));
     }
 
     private Heard then(
@@ -149,7 +163,9 @@ public final class Asking {
             arguments.put("crop", cropNames.called(told.event().crop()));
         }
         if (told.found() != null) {
-            arguments.put("found", told.found());
+            boolean beside = told.open() == About.HOW_MANY && told.assumed().contains("count")
+                    || told.open() == About.WHICH_DATE && told.assumed().contains("day");
+            arguments.put(beside ? "beside" : "found", told.found());
         }
         return arguments;
     }

@@ -17,7 +17,7 @@ final class Counts {
     /** "A flower on a cucumber" counts no cucumbers. */
     private static final Set<String> GROWTH = Set.of("flowering", "fruit-set", "note");
 
-    private static final Set<String> EXCEPT = Set.of("but", "bar", "except", "save", "barring");
+    private static final Set<String> EXCEPT = Set.of("but", "bar", "except", "save", "barring", "not");
     private final Set<String> notCounts;
     private final Set<String> counted;
     private final Set<String> mass;
@@ -43,6 +43,10 @@ final class Counts {
         Integer each = Listed.ofEach(passage, clause, numbers);
         if (each != null) {
             return each;
+        }
+        Integer trays = Listed.perTray(passage, numbers);
+        if (trays != null && clause.crops().size() == 1) {
+            return trays;
         }
         Integer before = before(passage, numbers, crop, clause.action().action());
         if (before != null) {
@@ -143,7 +147,10 @@ final class Counts {
                 return whole(more.value() * number.value());
             }
         }
-        return notCounts.contains(next) ? null : whole(number.value());
+        boolean rows = Set.of("more", "extra", "new", "long", "short", "full", "small", "big")
+                        .contains(next)
+                && notCounts.contains(passage.word(number.end() + 1)); // "Two more rows of carrots".
+        return rows || notCounts.contains(next) ? null : whole(number.value());
     }
 
     /** "Broad beans sown (20)": the bracket after the verb counts the crop before it. */
@@ -154,6 +161,22 @@ final class Counts {
         return past && (passage.word(at + 1).equals("(") || passage.word(at + 2).equals("("));
     }
 
+    /** "Planted out the leeks yesterday, forty of them": over the day to the number. */
+    private static int ofThem(Passage passage, int crop) {
+        int at = passage.word(crop).equals("on") ? crop + 1 : crop;
+        int after = passage.days().stream()
+                .filter(day -> day.start() == at)
+                .mapToInt(day -> day.end())
+                .findFirst()
+                .orElse(at);
+        int number = passage.word(after).equals(",") ? after + 1 : after;
+        int end = passage.end("n", number);
+        boolean them = passage.word(end).equals("of") && passage.word(end + 1).equals("them")
+                || number > after
+                        && Set.of("odd", "altogether", "in", ".", "", "!").contains(passage.word(end));
+        return after > at && end > 0 && them ? number : crop;
+    }
+
     /** "tomatoes x 6", "toms (6)", "beans - 12", "lettuce, 6 of them", "lettuce 12". */
     private Integer after(Passage passage, List<NumberSaid> numbers, CropSaid crop) {
         int at = crop.end();
@@ -162,7 +185,7 @@ final class Counts {
                         .contains(passage.word(at))) {
             at++;
         }
-        int start = at;
+        int start = ofThem(passage, at);
         NumberSaid number = numbers.stream()
                 .filter(told -> told.start() == start)
                 .findFirst()
@@ -171,15 +194,20 @@ final class Counts {
                 || passage.crops().stream()
                         .anyMatch(next -> next.start() > number.start()
                                 && next.start() - number.end() <= 2
-                                && !Set.of(",", "and", "plus").contains(passage.word(number.end())))) {
+                                && !Set.of(",", "and", "plus", "(").contains(passage.word(number.end()))
+                                && !(counted.contains(passage.word(number.end()))
+                                        && Set.of(",", "and", "plus").contains(passage.word(number.end() + 1))))) {
             return null;
         }
         String next = passage.word(number.end());
-        boolean closes = number.end() >= passage.size()
+        boolean closes = counted.contains(passage.word(number.end() + 1))
+                        && passage.word(number.end() + 1).equals("ones")
+                || number.end() >= passage.size()
                 || passage.tokens().get(number.end()).mark()
                 || counted.contains(next)
                 || Set.of(
                                 "of",
+                                "odd",
                                 "in",
                                 "and",
                                 "up",
@@ -219,15 +247,41 @@ final class Counts {
                                     "first", "second", "third", "next", "another")
                             .contains(last);
             boolean unit = notCounts.contains(next)
-                    || Set.of("per", "each", "every", "by", "to").contains(next)
+                    || Set.of("per", "each", "every", "by", "to").contains(next) && !last.equals("other")
                     || Set.of("each", "per", "a").contains(passage.word(number.end() + 1)) && counted.contains(next)
                     || Set.of("by", "bar", "but", "except", "off", "from").contains(last)
-                    || Set.of("at", "be", "hit", "reached", "until", "till", "by", "was", "is", "for")
-                            .contains(last)
+                    || !(last.equals("is") && next.equals("of"))
+                            && Set.of("at", "be", "hit", "reached", "until", "till", "by", "was", "is", "for")
+                                    .contains(last)
                     || last.equals("week")
                     || last.equals("day");
             if (!pronoun && !unit && standsAlone(passage, clause, number)) {
                 return whole(number.value() * rowsOf(passage, numbers, number));
+            }
+        }
+        return null;
+    }
+
+    /** A number that may count plants and was given to none, {@code null} when there is none. */
+    Integer leftOver(Passage passage, Clause clause) {
+        for (NumberSaid number : passage.counts(clause.from(), clause.to())) {
+            String next = passage.word(number.end());
+            String last = passage.word(number.start() - 1);
+            boolean other = notCounts.contains(next)
+                    || notCounts.contains(passage.word(number.end() + 1))
+                    || passage.word(number.start()).equals("one")
+                    || passage.actions().stream()
+                            .anyMatch(action -> action.words().get(number.start()))
+                    || clause.inRelative(number.start())
+                    || number.value() < 2
+                    || Set.of(
+                                    "by", "bar", "except", "at", "bed", "plot", "no", "number", "day", "week", "per",
+                                    "x", "zone", "plots", "beds")
+                            .contains(last)
+                    || Set.of("per", "each", "every", "by", "to", "x", "inch", "litre", "litres", "gallon")
+                            .contains(next);
+            if (!other) {
+                return whole(number.value());
             }
         }
         return null;
@@ -256,9 +310,13 @@ final class Counts {
         boolean between = last.equals(",")
                 && Set.of(",", "survived", "made", "took", "left", "lived").contains(next);
         return atVerb
+                || passage.word(number.end() + 1).equals("ones")
                 || bracketed
                 || between
                 || last.equals("all") && !notCounts.contains(next)
+                || Set.of("first", "other", "last").contains(last)
+                        && (Set.of("and", "to", ",", "").contains(next)
+                                || passage.days().stream().anyMatch(day -> day.start() == number.end()))
                 || counted.contains(next)
                 || Set.of("of", "out", "more", "so", "are", "have", "up", "in", "into", "on")
                         .contains(next)

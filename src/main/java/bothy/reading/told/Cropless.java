@@ -51,6 +51,29 @@ final class Cropless {
                 .contains(what)) {
             event = Particulars.withPlace(event, passage, clause, null);
         }
+        if (what == What.FRUIT_SET
+                && clause.action().form() != null
+                && before.isEmpty()
+                && !names(
+                        passage,
+                        clause,
+                        Set.of("they", "them", "these", "those", "all", "fruit", "fruits", "flowers"))) {
+            return List.of(); // "Set units to metric".
+        }
+        if (what == What.EMERGED && standsUp(passage, clause)) {
+            return List.of();
+        }
+        if (what == What.DIED && packet(passage, clause)) {
+            return List.of();
+        }
+        boolean trench = Set.of(What.WATERED, What.FED).contains(what)
+                && names(
+                        passage,
+                        clause,
+                        Set.of("trench", "trenches", "lawn", "hanging", "baskets", "hedge", "compost"));
+        if (trench) {
+            return List.of();
+        }
         boolean onlyThings = Passage.within(passage.crops(), clause.from(), clause.to()).stream()
                 .anyMatch(CropSaid::thing);
         if (onlyThings
@@ -58,7 +81,10 @@ final class Cropless {
                         .contains(what)) {
             return List.of();
         }
-        boolean dug = what == What.HARVESTED
+        boolean dug = (what == What.HARVESTED
+                        || what == What.DIED
+                                && passage.word(clause.action().words().nextSetBit(0))
+                                        .equals("lost"))
                 && event.count() == null
                 && before.isEmpty()
                 && !names(
@@ -91,6 +117,40 @@ final class Cropless {
         return strange != null
                 ? List.of(strange)
                 : new Unnamed(passage, clause, before).meant(Told.of(event, from, to), names(passage, clause, ALL));
+    }
+
+    /** "The seed was two years old so I binned it". */
+    private static boolean packet(Passage passage, Clause clause) {
+        int verb = clause.action().words().nextSetBit(0);
+        boolean thrown = Set.of(
+                        "binned", "bin", "threw", "chucked", "composted", "cleared", "thrown", "burned", "burnt")
+                .contains(passage.word(verb));
+        if (thrown && passage.seeds().stream().anyMatch(seed -> seed.at() <= verb && verb - seed.at() <= 10)) {
+            return true;
+        }
+        for (int at = Math.max(clause.sentence()[0], verb - 10); thrown && at < verb; at++) {
+            if (Set.of("seed", "packet", "packets", "compost", "label", "labels", "pot", "tray")
+                    .contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "Shading's up", "the new fence is up": what stands before the "up" is no plant. */
+    private static boolean standsUp(Passage passage, Clause clause) {
+        int at = clause.action().start() - 1;
+        while (at >= clause.sentence()[0]
+                && Set.of("all", "now", "just", "finally", "is", "are", "'s", "also", "both")
+                        .contains(passage.word(at))) {
+            at--;
+        }
+        return clause.action().state()
+                && at >= clause.sentence()[0]
+                && passage.tokens().get(at).aWord()
+                && !Subject.plantOrGrower(passage.word(at))
+                && Set.of("up", "through", "showing")
+                        .contains(passage.word(clause.action().lastWord()));
     }
 
     /** Whether a clause says one of some words. */

@@ -5,9 +5,13 @@ import bothy.reading.said.CropSaid;
 import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
 import java.util.List;
+import java.util.Set;
 
 /** Counts told in a list after a list of crops. */
 final class Listed {
+    private static final Set<String> TRAY = Set.of("tray", "row", "pack", "box", "bed", "flat", "strip");
+    private static final Set<String> TRAYS = Set.of("trays", "rows", "packs", "boxes", "beds", "flats", "strips");
+
     private Listed() {}
 
     /** "4 each of kale, cabbage and leeks", "6 of each: kale, leeks". */
@@ -22,6 +26,24 @@ final class Listed {
                         .map(number -> Integer.valueOf((int) number.value()))
                         .findFirst()
                         .orElse(null);
+    }
+
+    /** "Three trays of leeks, 24 to a tray". */
+    static Integer perTray(Passage passage, List<NumberSaid> numbers) {
+        for (NumberSaid trays : numbers) {
+            for (NumberSaid each : numbers) {
+                String next = passage.word(each.end());
+                boolean per = Set.of("to", "in").contains(next)
+                                && Set.of("a", "each").contains(passage.word(each.end() + 1))
+                                && TRAY.contains(passage.word(each.end() + 2))
+                        || next.equals("per") && TRAY.contains(passage.word(each.end() + 1))
+                        || next.equals("a") && TRAY.contains(passage.word(each.end() + 1));
+                if (trays.end() <= each.start() && TRAYS.contains(passage.word(trays.end())) && per) {
+                    return (int) Math.min(trays.value() * each.value(), 2_000_000_000);
+                }
+            }
+        }
+        return null;
     }
 
     /** "The courgettes and pumpkins, 3 and 2": as many numbers as crops, all after the last. */

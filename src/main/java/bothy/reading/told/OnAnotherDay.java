@@ -47,6 +47,25 @@ final class OnAnotherDay {
         return rains.isEmpty() ? List.of(first) : rains;
     }
 
+    /** "3 lb yesterday and 2 lb today": as many pickings as there are weights and days. */
+    static List<Told> pickings(Passage passage, Clause clause, Told first) {
+        List<Told> again = new ArrayList<>();
+        for (DaySaid day : Passage.within(passage.days(), clause.from(), clause.to())) {
+            Passage.within(passage.quantities(), clause.from(), clause.to()).stream()
+                    .filter(weight -> weight.unit().equals("kg")
+                            && weight.value() != first.event().amount()
+                            && day.start() - weight.end() >= 0
+                            && day.start() - weight.end() <= 2
+                            && Set.of("and", ",", "plus", "then").contains(passage.word(weight.start() - 1)))
+                    .findFirst()
+                    .filter(weight ->
+                            day.known() && !day.past().equals(first.event().on()))
+                    .ifPresent(weight -> again.add(
+                            WhenTold.dated(first.with(first.event().withAmount(weight.value(), "kg")), day, passage)));
+        }
+        return again;
+    }
+
     static List<Told> of(Passage passage, Clause clause, Told first) {
         List<Told> again = new ArrayList<>();
         for (DaySaid day : Passage.within(passage.days(), clause.from(), clause.to())) {

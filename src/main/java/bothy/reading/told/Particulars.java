@@ -28,6 +28,11 @@ public final class Particulars {
         return counts.of(passage, clause, crop);
     }
 
+    /** A number of a clause that may count plants and was given to none, {@code null} when there is none. */
+    Integer leftOver(Passage passage, Clause clause) {
+        return counts.leftOver(passage, clause);
+    }
+
     /** A number by itself: "potted on 6". */
     Integer loose(Passage passage, Clause clause) {
         return counts.loose(passage, clause, passage.counts(clause.from(), clause.to()));
@@ -74,19 +79,60 @@ public final class Particulars {
         if (crop == null || clause.crops().size() < 2) {
             return fitting.get(0);
         }
+        Quantity listed = fitting.stream()
+                .filter(quantity -> behind(passage, crop, quantity))
+                .findFirst()
+                .orElse(null);
+        if (listed != null) {
+            return listed;
+        }
         Quantity before = fitting.stream()
                 .filter(quantity -> quantity.end() <= crop.start())
+                .filter(quantity -> clause.crops().stream().noneMatch(other -> behind(passage, other, quantity)))
                 .filter(quantity -> clause.crops().stream()
                         .noneMatch(other -> other.start() >= quantity.end() && other.end() <= crop.start()))
                 .reduce((first, second) -> second)
                 .orElse(null);
-        boolean forAll = before == null && fitting.size() == 1 && what == What.WATERED;
-        return forAll ? fitting.get(0) : before;
+        Quantity again = before == null && fitting.size() == 1 ? again(passage, clause, crop, fitting.get(0)) : null;
+        boolean forAll = before == null
+                && again == null
+                && fitting.size() == 1
+                && what == What.WATERED
+                && passage.counts(clause.from(), clause.to()).isEmpty();
+        return forAll ? fitting.get(0) : again != null ? again : before;
+    }
+
+    /** "Courgettes 5, beans 1.2 kg": right behind the name, and the list goes on or ends behind it. */
+    private static boolean behind(Passage passage, CropSaid crop, Quantity quantity) {
+        int gap = quantity.start() - crop.end();
+        boolean next = gap == 0 || gap == 1 && Set.of(":", "-", "(", "=").contains(passage.word(crop.end()));
+        return next
+                && (quantity.end() >= passage.size()
+                        || Set.of(",", ")", "and", "&", ";", ".", "\n", "!").contains(passage.word(quantity.end())));
+    }
+
+    /** "Three cans on the courgettes, two on the beans": the unit goes on, {@code null} when no number does. */
+    private static Quantity again(Passage passage, Clause clause, CropSaid crop, Quantity first) {
+        return passage.counts(clause.from(), clause.to()).stream()
+                .filter(number -> number.start() > first.end()
+                        && number.end() < crop.start()
+                        && crop.start() - number.end() <= 2
+                        && Set.of("on", "for", "to", "over").contains(passage.word(number.end())))
+                .map(number -> new Quantity(
+                        number.start(),
+                        number.end(),
+                        number.value() * first.value() / first.told(),
+                        first.unit(),
+                        number.value()))
+                .findFirst()
+                .orElse(null);
     }
 
     private static boolean fits(What what, Quantity quantity) {
         return switch (what) {
-            case HARVESTED, STORED, CURED -> quantity.unit().equals("kg");
+            case SOWN -> quantity.unit().equals("kg");
+            case HARVESTED -> quantity.unit().equals("kg") || quantity.unit().equals("L");
+            case STORED, CURED -> quantity.unit().equals("kg");
             case WATERED, FED -> quantity.unit().equals("L");
             case RAIN -> quantity.unit().equals("mm") || quantity.unit().equals("m");
             case TEMPERATURE, FROST -> quantity.degrees();

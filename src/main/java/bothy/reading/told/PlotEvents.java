@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Set;
 
 /** Events of the plot rather than of a planting: weather, temperatures, soil looked at, notes. */
-final class PlotEvents {
+public final class PlotEvents {
     private static final Set<String> SOIL = Set.of("soil", "compost", "ground", "bed", "mix", "earth");
     private static final double HOTTEST_C = 55;
     private static final double COLDEST_C = -40;
@@ -97,11 +97,16 @@ final class PlotEvents {
                     ? told.with(taken).assuming("unit")
                     : told.with(taken).doubting(Doubt.About.WHICH_DEGREES, figures(value));
         }
-        boolean possible = value > COLDEST_C && value < HOTTEST_C;
-        return possible ? told : told.doubting(Doubt.About.WHICH_DEGREES, figures(value));
+        return possible(value) ? told : told.doubting(Doubt.About.WHICH_DEGREES, figures(value));
     }
 
-    static double celsius(double fahrenheit) {
+    /** Whether air or soil of a plot can be so warm, °C. */
+    static boolean possible(double celsius) {
+        return celsius > COLDEST_C && celsius < HOTTEST_C;
+    }
+
+    /** Degrees Fahrenheit in Celsius, to the tenth. */
+    public static double celsius(double fahrenheit) {
         return Math.round((fahrenheit - 32) / 1.8 * 10) / 10.0;
     }
 

@@ -16,13 +16,46 @@ final class Repeats {
             int earlier = same(kept, next);
             if (earlier < 0) {
                 kept.add(next);
-            } else if (fuller(next.event(), kept.get(earlier).event())) {
-                kept.set(earlier, next);
+            } else {
+                Told one = kept.get(earlier);
+                boolean fuller = fuller(next.event(), one.event());
+                Event more = filled(fuller ? next.event() : one.event(), fuller ? one.event() : next.event());
+                kept.set(earlier, (fuller ? next : one).with(more));
             }
         }
         kept.removeIf(one -> one.event().what() == What.MOVED
                 && kept.stream()
                         .anyMatch(other -> other.event().what() == What.STORED
+                                && Objects.equals(
+                                        other.event().crop(), one.event().crop())));
+        oneRain(kept);
+        // "Took 4 beans out of the porch and put them in the ground" is one doing.
+        List<Told> put = kept.stream()
+                .filter(one ->
+                        one.event().what() == What.PLANTED_OUT || one.event().what() == What.POTTED_ON)
+                .toList();
+        for (Told one : put) {
+            for (Told moved : List.copyOf(kept)) {
+                boolean same = moved.event().what() == What.MOVED
+                        && moved.from() < one.from()
+                        && Objects.equals(moved.event().on(), one.event().on())
+                        && moved.event().crop() != null
+                        && moved.event().crop().equals(one.event().crop());
+                if (same) {
+                    kept.remove(moved);
+                    kept.replaceAll(old -> old == one ? one.with(filled(one.event(), moved.event())) : old);
+                }
+            }
+        }
+        // "Out for the day to harden off, brought them in at four": that is what hardening off is.
+        kept.removeIf(one -> (one.event().what() == What.MOVED
+                        || one.event().what() == What.HARVESTED
+                                && one.event().count() == null
+                                && one.event().amount() == null)
+                && kept.stream()
+                        .anyMatch(other -> other.event().what() == What.HARDENING_STARTED
+                                && Objects.equals(
+                                        other.event().on(), one.event().on())
                                 && Objects.equals(
                                         other.event().crop(), one.event().crop())));
         // "Pulled them up and composted them": the last of the crop, told once.
@@ -75,6 +108,38 @@ final class Repeats {
             }
         }
         return -1;
+    }
+
+    /** "Heavy rain last night, 18 mm in the gauge": the amount is of the rain that has the day. */
+    private static void oneRain(List<Told> kept) {
+        for (Told dated : List.copyOf(kept)) {
+            for (Told measured : List.copyOf(kept)) {
+                boolean one = dated.event().what() == What.RAIN
+                        && measured.event().what() == What.RAIN
+                        && dated.event().amount() == null
+                        && measured.event().amount() != null
+                        && !dated.assumed().contains("date")
+                        && measured.assumed().contains("date");
+                if (one) {
+                    kept.remove(measured);
+                    kept.replaceAll(old -> old == dated
+                            ? dated.with(dated.event()
+                                    .withAmount(
+                                            measured.event().amount(),
+                                            measured.event().unit()))
+                            : old);
+                    return;
+                }
+            }
+        }
+    }
+
+    /** What the one telling leaves out, from the other. */
+    private static Event filled(Event event, Event other) {
+        Event counted = event.count() == null && event.amount() == null ? event.withCount(other.count()) : event;
+        return counted.amount() == null && counted.count() == null && other.amount() != null
+                ? counted.withAmount(other.amount(), other.unit())
+                : counted;
     }
 
     private static boolean fuller(Event one, Event other) {

@@ -26,6 +26,22 @@ final class Sequence {
 
     private Sequence() {}
 
+    /**
+     * Whether "them" can still be the plants of what was told just before: what was cut after putting up canes are canes, and nobody picks
+     * what was sown a sentence ago.
+     */
+    static boolean follows(What earlier, What next) {
+        return switch (earlier) {
+            case SUPPORTED, PROTECTED -> !BORE.contains(next) && next != What.DIED;
+            case SOWN ->
+                !BORE.contains(next)
+                        && !EnumSet.of(What.PLANTED_OUT, What.FRUIT_SET, What.FLOWERING)
+                                .contains(next);
+            case HARVESTED -> !YOUNG.contains(next) && next != What.SOWN;
+            default -> true;
+        };
+    }
+
     /** Whether what was told may follow what the diary has of at least one of its plantings. */
     static boolean allows(Told told, Situation situation) {
         List<Planting> about = situation.plantings().stream()

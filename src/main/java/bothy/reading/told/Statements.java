@@ -104,6 +104,11 @@ public final class Statements {
 
     private List<Told> ofClause(Passage passage, Clause clause, List<Told> before) {
         List<Told> told = new ArrayList<>();
+        if (Around.animal(passage, clause)
+                && !Set.of("harvested", "died").contains(clause.action().action())
+                && clause.action().form() != null) {
+            return told; // "Birds are nipping the tops off them."
+        }
         boolean carried = !clause.crops().isEmpty()
                 && clause.crops().stream().allMatch(crop -> crop.end() <= clause.sentence()[0]);
         if (carried && Subject.foreign(passage, clause)) {
@@ -119,8 +124,29 @@ public final class Statements {
             DaySaid day = WhenTold.said(passage, clause);
             cropless.told(passage, clause, before).forEach(one -> told.add(finished(passage, clause, one, day)));
         }
+        if (told.size() == 1
+                && told.get(0).event().what() == What.DIED
+                && passage.word(clause.action().start()).equals("frost")) {
+            Told killed = told.get(0);
+            told.add(
+                    finished( // "Frost killed everything" tells of a frost too.
+                            passage,
+                            clause,
+                            Told.of(Event.of(What.FROST, null, null, null), killed.from(), killed.to()),
+                            WhenTold.said(passage, clause)));
+        }
+        told.replaceAll(one -> LeftOver.dated(passage, clause, one));
+        if (told.size() == 1) {
+            told.set(0, LeftOver.asked(passage, clause, told.get(0), particulars));
+        }
         if (told.size() == 1 && told.get(0).event().what() == What.RAIN) {
             return OnAnotherDay.rains(passage, clause, told.get(0));
+        }
+        if (told.size() == 1
+                && told.get(0).event().what() == What.HARVESTED
+                && told.get(0).event().amount() != null) {
+            told.addAll(OnAnotherDay.pickings(passage, clause, told.get(0)));
+            return told;
         }
         if (told.size() == 1 && told.get(0).event().count() != null) {
             List<Told> again = OnAnotherDay.of(passage, clause, told.get(0));

@@ -194,6 +194,10 @@ final class Subject {
 
     private Subject() {}
 
+    static boolean plantOrGrower(String word) {
+        return PLANTS.contains(word) || GROWER.contains(word) || BESIDE.contains(word);
+    }
+
     /** Whether something that is neither the grower nor a plant does or is what the clause tells. */
     static boolean foreign(Passage passage, Clause clause) {
         int verb = clause.action().words().nextSetBit(0);
@@ -211,6 +215,13 @@ final class Subject {
             }
             boolean passed = BESIDE.contains(word) || DETERMINERS.contains(word) || word.endsWith("ly");
             if (!passed) {
+                int led = DETERMINERS.contains(passage.word(at - 1)) ? at - 2 : at - 1;
+                if (led > clause.sentence()[0]
+                        && Set.of("on", "in", "at", "by", "under", "from", "into")
+                                .contains(passage.word(led))) {
+                    at = led; // "Now they are on the bench outside by day": a place, no subject.
+                    continue;
+                }
                 return named(passage, clause, at);
             }
         }

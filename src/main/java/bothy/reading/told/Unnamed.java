@@ -69,14 +69,21 @@ final class Unnamed {
         boolean ofAll = PlantingsMeant.ofAll(told.event().what());
         List<Planting> growing = PlantingsMeant.growing(passage.situation());
         boolean justNamed = !before.isEmpty() && before.get(before.size() - 1).from() >= sentenceFrom();
-        if (everything && ofAll && !(growing.isEmpty() && justNamed)) {
-            return List.of(told.about(PlantingsMeant.ids(growing)));
+        if (everything && (ofAll || told.event().what() == What.DIED) && !(growing.isEmpty() && justNamed)) {
+            return List.of(growing.size() == 1 ? one(told, growing.get(0)) : told.about(PlantingsMeant.ids(growing)));
         }
         List<Told> carried = carried(told);
         if (!carried.isEmpty()) {
             // "We lost." after the chillies tells nothing of them: who means them says "them" or goes on in the
             // sentence.
             return !eaten() && (points() || everything || goesOn(justNamed)) ? carried : List.of();
+        }
+        if (points()
+                && !before.isEmpty()
+                && !Sequence.follows(
+                        before.get(before.size() - 1).event().what(),
+                        told.event().what())) {
+            return List.of();
         }
         CropSaid named = namedBefore();
         if (named != null && points()) {
@@ -103,6 +110,9 @@ final class Unnamed {
         List<Told> carried = carried(told);
         if (!carried.isEmpty()) {
             return points() || !elsewhere() ? carried : List.of();
+        }
+        if (!points() && elsewhere() && clause.action().form() != null) {
+            return List.of(); // "Trimmed the hedge."
         }
         List<Planting> growing = PlantingsMeant.growing(passage.situation());
         List<Planting> mentioned = PlantingsMeant.mentioned(passage.situation());
@@ -136,7 +146,10 @@ final class Unnamed {
     /** "Mulched the squash, then trimmed the hedge": what was done has an object of its own. */
     private boolean elsewhere() {
         int after = clause.action().lastWord() + 1;
-        return OBJECT.contains(passage.word(after)) && !PLANTS.contains(passage.word(after + 1));
+        return OBJECT.contains(passage.word(after))
+                && !PLANTS.contains(passage.word(after + 1))
+                && !passage.word(after + 1).equals("other")
+                && passage.end("n", after + 1) < 0;
     }
 
     /** "Weeded and watered", "planted out the squash, fed and watered": another doing in the sentence that named the crop. */
@@ -174,6 +187,7 @@ final class Unnamed {
         for (Told earlier : before) {
             Event from = earlier.event();
             if (earlier.from() == latest
+                    && Sequence.follows(from.what(), told.event().what())
                     && (from.crop() != null || !earlier.plantings().isEmpty())) {
                 Event event = told.event().withPlanting(null, from.crop()).withVariety(from.variety());
                 Told next = told.with(event).about(earlier.plantings());

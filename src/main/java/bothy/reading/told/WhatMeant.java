@@ -119,6 +119,9 @@ final class WhatMeant {
             if (what == What.SUPPORTED && hungUp(passage, clause, crop)) {
                 return What.STORED;
             }
+            if (what == What.HARVESTED && gotOut(passage, clause) && !(crop != null && cropNames.dug(crop.crop()))) {
+                return What.PLANTED_OUT;
+            }
             if (what == What.HARVESTED && Around.byAnimal(passage, clause)) {
                 return What.DIED;
             }
@@ -130,7 +133,33 @@ final class WhatMeant {
             boolean seed = says(passage, clause, SEED) && !says(passage, clause, PLANTS);
             return what == What.PLANTED_OUT ? seed ? What.SOWN : transplanted(passage, clause) : what;
         }
-        return planted(passage, clause, crop);
+        What what = planted(passage, clause, crop);
+        return what == What.PLANTED_OUT && ownPots(passage, clause, crop) ? What.POTTED_ON : what;
+    }
+
+    /** "The tomatoes in the border, the chillies in 5 litre pots": each has its own. */
+    private static boolean ownPots(Passage passage, Clause clause, CropSaid crop) {
+        if (crop == null || clause.crops().size() < 2) {
+            return false;
+        }
+        int next = clause.crops().stream()
+                .mapToInt(CropSaid::start)
+                .filter(start -> start > crop.start())
+                .min()
+                .orElse(clause.to());
+        List<PlaceSaid> own = Passage.within(passage.places(), crop.end(), next);
+        List<PlaceSaid> all = Passage.within(passage.places(), clause.from(), clause.to());
+        return own.size() == 1
+                && all.size() > 1
+                && own.get(0).container()
+                && own.get(0).name().endsWith("pots");
+    }
+
+    /** "Got the garlic out" lifts it; "got the tomatoes out" plants them. */
+    private static boolean gotOut(Passage passage, Clause clause) {
+        return passage.word(clause.action().lastWord()).equals("out")
+                && Set.of("got", "get", "getting")
+                        .contains(passage.word(clause.action().words().nextSetBit(0)));
     }
 
     /** "Sprinkled some rocket seed", "put 5 squash seeds in the propagator". */
@@ -151,7 +180,7 @@ final class WhatMeant {
 
     /** "Pulled up the courgettes", "pulled up all the plants": who wants fruit pulls the plants when they are done. */
     boolean cleared(Passage passage, Clause clause, CropSaid crop) {
-        boolean up = Set.of("pulled", "pull", "pulling", "ripped", "yanked", "dug")
+        boolean up = Set.of("pulled", "pull", "pulling", "ripped", "rip", "yanked", "dug")
                         .contains(passage.word(clause.action().words().nextSetBit(0)))
                 && (clause.action().words().cardinality() > 1
                         || passage.word(clause.action().words().nextSetBit(0)).startsWith("pull"));

@@ -27,8 +27,10 @@ final class WhenTold {
     /** The day told for a clause: in it, at the head or the end of its sentence, or at the head of the message; else {@code null}. */
     static DaySaid said(Passage passage, Clause clause) {
         List<DaySaid> own = Passage.within(passage.days(), clause.from(), clause.to()).stream()
-                .filter(day ->
-                        !clause.inRelative(day.start()) && !toCome(passage, clause, day) && !forecast(passage, day))
+                .filter(day -> !clause.inRelative(day.start())
+                        && !toCome(passage, clause, day)
+                        && !forecast(passage, day)
+                        && !Set.of("till", "until", "til").contains(passage.word(day.start() - 1)))
                 .toList();
         if (!own.isEmpty()) {
             // "Don't know when exactly, early April-ish": who says so is to be asked.
@@ -45,6 +47,15 @@ final class WhenTold {
         if (leading != null && heads(passage, leading, clause.sentence()[0])) {
             return leading;
         }
+        DaySaid before = sentence.stream()
+                .filter(day -> day.end() <= clause.from())
+                .reduce((first, second) -> second)
+                .orElse(null);
+        if (before != null
+                && then(passage, clause)
+                && !before.past().isAfter(passage.situation().today())) {
+            return before;
+        }
         DaySaid last = sentence.isEmpty() ? null : sentence.get(sentence.size() - 1);
         if (last != null
                 && last.start() > clause.to()
@@ -59,6 +70,17 @@ final class WhenTold {
             return earlier;
         }
         return heading(passage, clause.sentence()[0]);
+    }
+
+    /** "Put up canes on Sunday, then sowed the beans": one after the other on one day. */
+    private static boolean then(Passage passage, Clause clause) {
+        int verb = clause.action().words().nextSetBit(0);
+        for (int at = Math.max(clause.sentence()[0], clause.from() - 1); at < verb; at++) {
+            if (passage.word(at).equals("then") && verb - at <= 3) {
+                return clause.action().form() == Form.PAST;
+            }
+        }
+        return passage.word(verb - 1).equals("and") && clause.action().form() == Form.PAST;
     }
 
     /** "Saturday: sowed peas. Fed the toms.", "18/5 plot 14. Leeks dibbed in.": the day at the head of a sentence before. */
@@ -82,7 +104,7 @@ final class WhenTold {
     }
 
     /** "Frost forecast for the weekend so I've put fleece over": the day of the frost. */
-    private static boolean forecast(Passage passage, DaySaid day) {
+    static boolean forecast(Passage passage, DaySaid day) {
         for (int at = Math.max(0, day.start() - FORECAST_REACH); at < day.start(); at++) {
             if (Set.of("forecast", "predicted", "expected", "giving", "forecasting", "promised")
                     .contains(passage.word(at))) {
@@ -124,6 +146,11 @@ final class WhenTold {
     }
 
     private static DaySaid nearest(List<DaySaid> days, Clause clause) {
+        int verb = clause.action().words().nextSetBit(0);
+        DaySaid heading = days.get(0);
+        if (days.size() > 1 && heading.end() == verb && heading.start() - clause.from() <= 1) {
+            return heading; // "15th moved the aubergines, today 28 °C in there".
+        }
         return days.stream()
                 .filter(day -> day.start() >= clause.action().start())
                 .findFirst()

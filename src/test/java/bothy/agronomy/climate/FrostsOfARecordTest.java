@@ -18,7 +18,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** The published frost chances of Georgetown, Delaware; records made up with known frosts; the Seattle record. */
+/**
+ * The published frost chances of Georgetown, Delaware; 79 years of freezes at Portland, Maine, against NOAA's normal dates and a printed
+ * regression; records made up with known frosts; the Seattle record, of which four years say little.
+ */
 class FrostsOfARecordTest {
 
     static LongStream seeds() {
@@ -142,6 +145,7 @@ class FrostsOfARecordTest {
                 .forEach(row -> tmin.put(LocalDate.parse(row.get("date")), Double.valueOf(row.get("temp_min"))));
         FrostRecord record = FrostRecord.of(tmin, false);
 
+        // A weak check: four years, and no better outside one is at hand for this record (see Portland for a long one).
         // NOAA normals of Seattle-Tacoma, from memory, to about five days: half of the years' last 32 °F after 15
         // March, one in
         // ten after 8 April, first 32 °F on 15 November as often before as after. Last frost "around March 24th" by the
@@ -159,6 +163,112 @@ class FrostsOfARecordTest {
         assertNear(spring.dateWithChanceAfter(0.1), MonthDay.of(4, 8), 28);
         assertNear(autumn.dateWithChanceAfter(0.5), MonthDay.of(11, 15), 21);
         assertThat(record.lastSpring(0).orElseThrow().years()).isEqualTo(4);
+    }
+
+    /** The freezes at Portland Jetport, Maine, told by NOAA for each year, in days that are warm otherwise. */
+    private static FrostRecord portland(int firstYear, int lastYear) {
+        NavigableMap<LocalDate, Double> days = new TreeMap<>();
+        for (LocalDate day = LocalDate.of(firstYear, 1, 1); day.getYear() <= lastYear; day = day.plusDays(1)) {
+            days.put(day, 10.0);
+        }
+        Printed.rows("frost/portland_jetport_freezes.csv").forEach(row -> {
+            int year = Integer.parseInt(row.get("year"));
+            if (year >= firstYear && year <= lastYear) {
+                days.put(MonthDay.parse(row.get("last_spring")).atYear(year), 0.0);
+                days.put(MonthDay.parse(row.get("first_autumn")).atYear(year), 0.0);
+            }
+        });
+        return FrostRecord.of(days, false);
+    }
+
+    /** NOAA's list of normal dates (copy: a reprinted list, its years 1951 to 1980 by memory), printed to the day. */
+    @Test
+    void thirty_years_of_portland_give_noaas_normal_dates_to_the_day() {
+        FrostRecord record = portland(1951, 1980);
+
+        assertThat(record.lastSpring(0).orElseThrow().years()).isEqualTo(30);
+        for (boolean spring : new boolean[] {true, false}) {
+            MonthDay normal = Printed.rows("frost/station_probabilities.csv").stream()
+                    .filter(row -> row.get("place").equals("Portland, ME")
+                            && row.get("season").startsWith("spring") == spring)
+                    .map(row -> MonthDay.parse(row.get("date")))
+                    .findFirst()
+                    .orElseThrow();
+            FrostRecord.Fitted fitted = (spring ? record.lastSpring(0) : record.firstAutumn(0)).orElseThrow();
+            assertNear(fitted.curve().middle(), normal, 1);
+        }
+    }
+
+    /**
+     * Bohlen (Casco Bay Estuary Partnership 2021, copy) prints the lines of the same dates over the years 1941 to 2019: last freeze on
+     * day 516.94450 − 0.19752 × year, residual standard error 9.687 on 77 degrees of freedom, R² 0.1816; first freeze on day −299.16894
+     * + 0.29160 × year, 8.186, 0.4037. At the middle year, 1980, a line goes through the mean; the spread is
+     * √(77 s² / (1 − R²) / 78).
+     */
+    @Test
+    void seventy_nine_years_of_portland_have_the_mean_and_spread_that_their_printed_regression_implies() {
+        FrostRecord record = portland(1941, 2019);
+        FrostRecord.Fitted spring = record.lastSpring(0).orElseThrow();
+        FrostRecord.Fitted autumn = record.firstAutumn(0).orElseThrow();
+
+        assertThat(spring.years()).isEqualTo(79);
+        assertThat((double) spring.curve().middle().atYear(2001).getDayOfYear())
+                .isCloseTo(516.94450 - 0.19752 * 1980, within(0.5));
+        assertThat(spring.curve().spreadDays())
+                .isCloseTo(Math.sqrt(77 * 9.687 * 9.687 / (1 - 0.1816) / 78), within(0.01));
+        // The print counts days of the year, so autumns of leap years a day on: a quarter of a day in the mean, and no
+        // more in the spread
+        // than the spread of that shift itself, √(1/4 × 3/4) = 0.43.
+        assertThat((double) autumn.curve().middle().atYear(2001).getDayOfYear())
+                .isCloseTo(-299.16894 + 0.29160 * 1980, within(0.75));
+        assertThat(autumn.curve().spreadDays())
+                .isCloseTo(Math.sqrt(77 * 8.186 * 8.186 / (1 - 0.4037) / 78), within(0.43));
+    }
+
+    /** The normal curve against plain counting in the same 79 years: so many of the years are later. */
+    @Test
+    void the_percentiles_of_portland_are_those_counted_in_its_years_to_two_days() {
+        FrostRecord record = portland(1941, 2019);
+        for (boolean spring : new boolean[] {true, false}) {
+            FrostCurve curve = (spring ? record.lastSpring(0) : record.firstAutumn(0))
+                    .orElseThrow()
+                    .curve();
+            List<MonthDay> years = Printed.rows("frost/portland_jetport_freezes.csv").stream()
+                    .map(row -> MonthDay.parse(row.get(spring ? "last_spring" : "first_autumn")))
+                    .sorted()
+                    .toList();
+            for (int eighth = 1; eighth < 8; eighth++) {
+                // the tenth, twentieth … of 79 dates in order has as many eighths of eighty before it
+                MonthDay counted = years.get(10 * eighth - 1);
+                assertNear(curve.dateWithChanceAfter(1 - eighth / 8.0), counted, 2);
+            }
+            assertNear(curve.dateWithChanceAfter(0.1), years.get(71), 2);
+            assertNear(curve.dateWithChanceAfter(0.9), years.get(7), 2);
+        }
+    }
+
+    /**
+     * NOAA's normals of 1991 to 2020 for Albany, New York (copy, restated in public code): not quite even to either side of the middle, up to
+     * five days by the tenth on the other side. So much a normal curve costs; its daily record is not at hand.
+     */
+    @Test
+    void albany_by_noaa_is_uneven_by_no_more_than_five_days() {
+        Map<String, List<Map<String, String>>> tables = Printed.rows("frost/station_probabilities.csv").stream()
+                .filter(row -> row.get("place").startsWith("Albany International"))
+                .collect(Collectors.groupingBy(row -> row.get("threshold_f") + row.get("season")));
+
+        assertThat(tables).hasSize(4);
+        tables.values().forEach(rows -> {
+            boolean spring = rows.get(0).get("season").startsWith("spring");
+            Map<Integer, MonthDay> printed = rows.stream()
+                    .collect(Collectors.toMap(
+                            row -> Integer.valueOf(row.get("probability_pct")),
+                            row -> MonthDay.parse(row.get("date"))));
+            double tenth = Math.abs(FrostCurve.daysFrom(printed.get(50), printed.get(10)));
+            FrostCurve curve = new FrostCurve(printed.get(50), tenth / 1.2816);
+
+            assertNear(curve.dateWithChanceAfter(spring ? 0.9 : 0.1), printed.get(90), 5);
+        });
     }
 
     private static void assertNear(MonthDay reckoned, MonthDay published, int days) {

@@ -48,7 +48,10 @@ class PublishedCautionsTest {
                     "electric propagators, pumps, lamps near water",
                     new Caution("caution-electrics", "residual-current")),
             Map.entry("botulism in home canning", new Caution("caution-canning", "pressure canner", "tested recipe")),
-            Map.entry("garlic or herbs in oil", new Caution("caution-garlic-in-oil", "fridge")),
+            Map.entry("garlic or herbs in oil", new Caution("caution-garlic-in-oil", "herbs", "fridge")),
+            Map.entry(
+                    "parsnip and celery sap burns",
+                    new Caution("caution-sap", "gloves", "sleeves", "wash it off at once", "doctor")),
             Map.entry("herbicide drift on food crops", new Caution("caution-herbicide", "local advice")),
             Map.entry("herbicide in manure or compost", new Caution("caution-herbicide", "weedkiller")),
             Map.entry("mouldy or rotting stored crops", new Caution("caution-mould", "do not cut round")));
@@ -73,7 +76,6 @@ class PublishedCautionsTest {
     private static final Set<String> NOT_OF_A_TROUBLE = Set.of(
             "rhubarb leaves",
             "broad beans and favism",
-            "parsnip and celery sap burns",
             "legionella at work",
             "tetanus",
             "ladders",

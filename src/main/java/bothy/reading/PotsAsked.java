@@ -1,0 +1,101 @@
+package bothy.reading;
+
+import bothy.garden.Inquiry;
+import bothy.garden.Units;
+import bothy.reading.said.NumberSaid;
+import bothy.reading.said.Passage;
+import bothy.reading.said.Quantity;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Pots, trays or a bed to fill, of which the number before the size counts them: "12 3-litre pots", "two 24 cell trays". */
+final class PotsAsked {
+    private static final String SIZE = "(\\d+(?:[.,]\\d+)?)[\\s-]*";
+    private static final String POTS =
+            "[\\s-]*(?:deep |plastic |square |round |plant |flower )?(?:pots?|containers?|tubs?|planters?|buckets?)\\b";
+    private static final Pattern VOLUME_POTS = Pattern.compile(SIZE + FeedLabels.VOLUME + POTS);
+    private static final Pattern WIDE_POTS =
+            Pattern.compile(SIZE + "(cm|centimetres?|centimeters?|inch(?:es)?|in|\"|”|″)" + POTS);
+    private static final Pattern CELL_TRAYS =
+            Pattern.compile("(\\d+)[\\s-]*(?:cell|module|plug|hole)s?[\\s-]*(tray|flat)(s?)\\b");
+    private static final Pattern TRAYS =
+            Pattern.compile("\\b(?:(cell|module|modular|plug) |seed )?(?:tray|flat)(s?)\\b(?: of (\\d+))?");
+    private static final double CM_PER_INCH = 2.54;
+    private static final double CM_PER_M = 100;
+    private static final double MM_PER_M = 1000;
+    private static final double LITRES_A_CUBIC_METRE = 1000;
+    private static final int SIDES = 3;
+    /** Cells of a tray told to have some, but not how many; they do not change what it holds. */
+    private static final double SOME_CELLS = 24;
+
+    private PotsAsked() {}
+
+    /** The question with pots or trays told in it, as it is when none are. */
+    static Inquiry in(Inquiry inquiry, Passage passage) {
+        String text = passage.message().toLowerCase(Locale.ROOT);
+        boolean us = passage.situation().grower().units() == Units.US;
+        Matcher volume = VOLUME_POTS.matcher(text);
+        if (volume.find()) {
+            double litres = FeedLabels.number(volume.group(1)) * FeedLabels.litres(volume.group(2), us);
+            return inquiry.with(count(passage, volume.start(), inquiry.count()), null, litres, "L");
+        }
+        Matcher wide = WIDE_POTS.matcher(text);
+        if (wide.find()) {
+            double cm = FeedLabels.number(wide.group(1)) * (wide.group(2).startsWith("c") ? 1 : CM_PER_INCH);
+            return inquiry.with(count(passage, wide.start(), inquiry.count()), cm / CM_PER_M, null, null);
+        }
+        Inquiry trays = trays(inquiry, passage, text);
+        return trays.equals(inquiry) ? bed(inquiry, passage) : trays;
+    }
+
+    /** "A bed 1 m x 2 m, 20 cm deep": its litres, told as those of one. */
+    private static Inquiry bed(Inquiry inquiry, Passage passage) {
+        List<Quantity> sides = passage.quantities().stream()
+                .filter(side -> side.unit().equals("m") || side.unit().equals("mm"))
+                .toList();
+        if (sides.size() != SIDES) {
+            return inquiry;
+        }
+        double litres = LITRES_A_CUBIC_METRE;
+        for (Quantity side : sides) {
+            litres *= side.unit().equals("mm") ? side.value() / MM_PER_M : side.value();
+        }
+        return inquiry.with(null, null, litres, "L");
+    }
+
+    private static Inquiry trays(Inquiry inquiry, Passage passage, String text) {
+        Matcher cells = CELL_TRAYS.matcher(text);
+        if (cells.find()) {
+            Integer before = count(passage, cells.start(), null);
+            boolean one = before == null && cells.group(3).isEmpty();
+            // "6 cell trays" are six trays of cells.
+            Integer trays = before != null ? before : one ? 1 : Integer.valueOf(cells.group(1));
+            return inquiry.with(
+                    trays, null, before != null || one ? Double.valueOf(cells.group(1)) : SOME_CELLS, "cells");
+        }
+        Matcher plain = TRAYS.matcher(text);
+        if (!plain.find()) {
+            return inquiry;
+        }
+        Integer before = count(passage, plain.start(), plain.group(2).isEmpty() ? Integer.valueOf(1) : null);
+        double each =
+                plain.group(3) != null ? Double.parseDouble(plain.group(3)) : plain.group(1) != null ? SOME_CELLS : 0;
+        return inquiry.with(before, null, each, "cells");
+    }
+
+    /** The whole number told right before a size. */
+    private static Integer count(Passage passage, int letter, Integer otherwise) {
+        return passage.numbers().stream()
+                .filter(number -> number.whole() && !number.ordinal() && number.value() > 0)
+                .filter(number -> {
+                    int gap = letter - passage.tokens().get(number.end() - 1).to();
+                    return gap >= 0 && gap <= 3;
+                })
+                .max(Comparator.comparingInt(NumberSaid::end))
+                .map(number -> (int) number.value())
+                .orElse(otherwise);
+    }
+}

@@ -1,0 +1,137 @@
+package bothy.reading;
+
+import bothy.reading.said.ActionSaid;
+import bothy.reading.said.Clause;
+import bothy.reading.said.Passage;
+import bothy.reading.text.Conjugation.Form;
+import bothy.reading.text.PhraseBook.Found;
+import java.util.List;
+import java.util.Set;
+
+/** Words that tell a sign of trouble and a doing at once: which of the two they are. */
+final class TroubleOrDoing {
+    /** Doings that a sign may use the words of: "covered in greenfly", "flowers dropping". */
+    private static final Set<String> SEEN = Set.of("fruit-set", "emerged", "colour-turned", "protected", "note");
+
+    private static final int FRUIT_REACH = 10;
+
+    private TroubleOrDoing() {}
+
+    /** "The soil is bone dry" tells of the soil, not of trouble. */
+    static List<Found<String>> withoutSoil(Passage passage, List<Found<String>> troubles) {
+        return troubles.stream()
+                .filter(trouble -> !littleFruit(passage, trouble))
+                .filter(trouble -> !plantingHole(passage, trouble) && !culprit(passage, trouble))
+                .filter(trouble -> !Set.of("underwatering", "overwatering").contains(trouble.meaning())
+                        || passage.actions().stream()
+                                .noneMatch(action -> action.action().equals("soil-checked")
+                                        && action.words()
+                                                .intersects(trouble.place().words())))
+                .toList();
+    }
+
+    /** "Six lettuces dead, slugs again": the pest only tells what killed them. */
+    private static boolean culprit(Passage passage, Found<String> trouble) {
+        boolean pest = trouble.place().words().stream()
+                .allMatch(at -> Set.of("slug", "slugs", "snail", "snails", "again", "mice", "pigeons", "the")
+                        .contains(passage.word(at)));
+        return pest
+                && passage.actions().stream()
+                        .anyMatch(action -> action.action().equals("died")
+                                && Math.min(
+                                                Math.abs(trouble.start() - action.end()),
+                                                Math.abs(action.start() - trouble.end()))
+                                        <= 3);
+    }
+
+    /** "The first tomatoes have set, no bigger than a pea": fruit, no seedlings that stand still. */
+    private static boolean littleFruit(Passage passage, Found<String> trouble) {
+        return trouble.meaning().equals("seedlings-stalled")
+                && passage.actions().stream()
+                        .anyMatch(action -> action.action().equals("fruit-set")
+                                && Math.abs(trouble.start() - action.end()) < FRUIT_REACH);
+    }
+
+    /** "Put the leeks into their holes". */
+    private static boolean plantingHole(Passage passage, Found<String> trouble) {
+        boolean made = trouble.place().words().stream()
+                .anyMatch(at -> passage.word(at).startsWith("hole")
+                        && Set.of(
+                                        "dibber",
+                                        "planting",
+                                        "dibbed",
+                                        "made",
+                                        "make",
+                                        "poked",
+                                        "dug",
+                                        "deep",
+                                        "inch",
+                                        "their")
+                                .contains(passage.word(at - 1)));
+        return trouble.meaning().equals("holes-in-leaves")
+                && (made
+                        || passage.actions().stream()
+                                .anyMatch(action -> action.action().equals("planted-out")
+                                        && action.words()
+                                                .intersects(trouble.place().words())));
+    }
+
+    /** What a sign's words tell is no doing; of plants that died both are true unless the sign has all the words. */
+    static boolean troubled(Passage passage, ActionSaid action, List<Found<String>> troubles) {
+        if (!troubles.isEmpty() && action.form() == Form.PLAIN && action.words().cardinality() == 1) {
+            // "Thin brown stems": who tells of trouble gives no orders.
+            return true;
+        }
+        boolean put = action.action().equals("stored")
+                && action.form() == Form.PAST
+                && passage.crops().stream()
+                        .anyMatch(crop -> crop.end() == action.start()
+                                && passage.word(action.end()).equals(","));
+        if (put) {
+            return false; // "30 onions stored, 5 gone soft".
+        }
+        boolean frost = action.action().equals("frost")
+                && !Set.of("had", "got", "woke", "was").contains(passage.word(action.start()))
+                && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("frost-damage"));
+        boolean seen = SEEN.contains(action.action()) && !counted(passage, action, troubles);
+        boolean fallen = action.action().equals("flowering")
+                && troubles.stream()
+                        .anyMatch(trouble -> Set.of("flowers-dropping", "only-male-flowers", "bolting")
+                                        .contains(trouble.meaning())
+                                && action.words().intersects(trouble.place().words()));
+        boolean felled = action.action().equals("died")
+                && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("damping-off"))
+                && passage.counts(action.start(), action.end()).isEmpty()
+                && passage.word(action.lastWord()).equals("over");
+        return frost
+                || fallen
+                || felled
+                || troubles.stream()
+                        .anyMatch(trouble -> seen
+                                ? action.words().intersects(trouble.place().words())
+                                : action.words().stream()
+                                        .allMatch(trouble.place().words()::get));
+    }
+
+    /** "Only 9 of 24 came up" is patchy, and nine came up all the same. */
+    private static boolean counted(Passage passage, ActionSaid action, List<Found<String>> troubles) {
+        return action.action().equals("emerged")
+                && troubles.stream()
+                        .anyMatch(trouble -> trouble.meaning().equals("patchy-emergence")
+                                && !passage.counts(trouble.start(), trouble.end())
+                                        .isEmpty());
+    }
+
+    /** "Stems thin and brown at the base. Compost very wet.": a circumstance of the trouble; who looked says so. */
+    static boolean beside(Passage passage, Clause clause) {
+        boolean soil = clause.action().action().equals("soil-checked")
+                && clause.crops().isEmpty();
+        for (int at = clause.sentence()[0]; soil && at < clause.sentence()[1]; at++) {
+            if (Set.of("checked", "felt", "feel", "finger", "poked", "dug", "stuck", "tested", "soil", "looked")
+                    .contains(passage.word(at))) {
+                return false;
+            }
+        }
+        return soil;
+    }
+}

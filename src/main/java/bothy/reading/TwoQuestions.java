@@ -1,0 +1,53 @@
+package bothy.reading;
+
+import bothy.garden.Inquiry;
+import bothy.garden.Question;
+import bothy.reading.said.Passage;
+import java.util.List;
+import java.util.Set;
+
+/** Two questions in one sentence: "What gap should there be, and how much water do they want?" */
+final class TwoQuestions {
+    private static final Set<String> ASKING = Set.of("how", "what", "when", "why", "which", "where");
+    private static final Set<String> INVERTED = Set.of(
+            "is", "are", "do", "does", "should", "can", "could", "shall", "will", "would", "must", "am", "may",
+            "ought");
+    private static final Set<String> SUBJECTS =
+            Set.of("i", "we", "it", "they", "you", "the", "this", "that", "these", "those", "there", "my", "our");
+
+    private final Inquiries inquiries;
+
+    TwoQuestions(Inquiries inquiries) {
+        this.inquiries = inquiries;
+    }
+
+    /** Both, when each by itself asks something known and they differ; else none. */
+    List<Inquiry> in(Passage passage, int[] sentence, int begins) {
+        boolean inverted = INVERTED.contains(passage.word(begins)) && SUBJECTS.contains(passage.word(begins + 1));
+        if (!ASKING.contains(passage.word(begins)) && !inverted) {
+            return List.of();
+        }
+        for (int at = begins + 1; at < sentence[1] - 2; at++) {
+            if (joins(passage, at)) {
+                Inquiry first = inquiries
+                        .all(passage, new int[] {sentence[0], at}, begins)
+                        .get(0);
+                Inquiry second = inquiries
+                        .all(passage, new int[] {at + 1, sentence[1]}, at + 1)
+                        .get(0);
+                boolean known = first.question() != Question.OTHER && second.question() != Question.OTHER;
+                if (known && first.question() != second.question()) {
+                    return List.of(first, second);
+                }
+            }
+        }
+        return List.of();
+    }
+
+    private static boolean joins(Passage passage, int at) {
+        boolean joint = passage.word(at).equals("and")
+                || passage.word(at).equals(",") && !passage.word(at + 1).equals("and");
+        String next = passage.word(at + 1);
+        return joint && (ASKING.contains(next) || INVERTED.contains(next) && SUBJECTS.contains(passage.word(at + 2)));
+    }
+}

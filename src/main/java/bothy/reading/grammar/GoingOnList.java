@@ -1,0 +1,83 @@
+package bothy.reading.grammar;
+
+import bothy.reading.said.Passage;
+import bothy.reading.said.Span;
+import java.util.List;
+import java.util.Set;
+
+/** Whether a sentence only goes on with a list: crops with their counts, places and days, and nothing told of them. */
+final class GoingOnList {
+    private static final Set<String> TELLING = Set.of(
+            "is",
+            "are",
+            "was",
+            "were",
+            "be",
+            "has",
+            "have",
+            "had",
+            "'s",
+            "still",
+            "none",
+            "not",
+            "no",
+            "never",
+            "look",
+            "looks",
+            "looking",
+            "seem",
+            "seems",
+            "need",
+            "needs",
+            "want",
+            "wants",
+            "got",
+            "get",
+            "getting",
+            "going",
+            "gone",
+            "will",
+            "would",
+            "should",
+            "can",
+            "next",
+            "later",
+            "tomorrow",
+            "left",
+            "nothing",
+            "nowt",
+            "waiting",
+            "ready",
+            "due",
+            "same",
+            "why",
+            "when",
+            "if",
+            "i",
+            "we",
+            "they",
+            "you",
+            "he",
+            "she",
+            "behind",
+            "yet",
+            "coming",
+            "doing",
+            "did",
+            "do");
+
+    private GoingOnList() {}
+
+    static boolean only(Passage passage, int[] sentence) {
+        for (int at = sentence[0]; at < sentence[1]; at++) {
+            if (TELLING.contains(passage.word(at)) && !covered(passage.places(), at) && !covered(passage.days(), at)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean covered(List<? extends Span> spans, int at) {
+        return spans.stream().anyMatch(span -> span.covers(at));
+    }
+}

@@ -1,0 +1,51 @@
+package bothy.reading.told;
+
+import bothy.garden.Doubt;
+import bothy.garden.Event;
+import bothy.garden.What;
+import bothy.reading.said.Clause;
+import bothy.reading.said.DaySaid;
+import bothy.reading.said.Passage;
+import java.util.Set;
+
+/**
+ * Figures in a clause that were given to nothing. Where one is left over, reading has missed something of the entry: of 18 such entries of
+ * messages read for the first time 7 were right, so they are asked back.
+ */
+final class LeftOver {
+    /** What is told of so many plants. */
+    private static final Set<What> COUNTABLE = Set.of(
+            What.SOWN, What.PRICKED_OUT, What.POTTED_ON, What.PLANTED_OUT, What.HARVESTED, What.EMERGED, What.DIED);
+
+    private LeftOver() {}
+
+    /** The one statement of a clause, in doubt about its figure when one is left over. */
+    static Told asked(Passage passage, Clause clause, Told told, Particulars particulars) {
+        Event event = told.event();
+        boolean bare = event.count() == null && event.amount() == null && !"last".equals(event.detail());
+        if (!bare) {
+            return told;
+        }
+        Integer number = COUNTABLE.contains(event.what()) ? particulars.leftOver(passage, clause) : null;
+        if (number != null) {
+            return told.assuming("count").doubting(Doubt.About.HOW_MANY, String.valueOf(number));
+        }
+        return told;
+    }
+
+    /** A statement of today although its sentence tells a day that is over and belongs to nothing else. */
+    static Told dated(Passage passage, Clause clause, Told told) {
+        boolean today = told.assumed().contains("date")
+                && passage.situation().today().equals(told.event().on());
+        DaySaid day = !today
+                ? null
+                : Passage.within(passage.days(), clause.sentence()[0], clause.sentence()[1]).stream()
+                        .filter(one -> one.known()
+                                && !clause.inRelative(one.start())
+                                && !WhenTold.forecast(passage, one)
+                                && one.past().isBefore(passage.situation().today()))
+                        .findFirst()
+                        .orElse(null);
+        return day == null ? told : told.assuming("day").doubting(Doubt.About.WHICH_DATE, WhenTold.words(passage, day));
+    }
+}

@@ -1,0 +1,92 @@
+package bothy.replying;
+
+import bothy.almanac.Wording;
+import bothy.garden.Event;
+import bothy.garden.Inquiry;
+import bothy.garden.What;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** What the diary itself answers: when something was sown, what was picked, what was done lately. */
+final class Recorded {
+    private static final int MOST_LINES = 12;
+    private static final int LATELY_DAYS = 14;
+
+    /** What each matter of the words files asks for; none means everything. */
+    private static final Map<String, Set<What>> MATTERS = Map.of(
+            "diary-begun", EnumSet.of(What.SOWN, What.PRICKED_OUT, What.POTTED_ON, What.PLANTED_OUT),
+            "diary-picked", EnumSet.of(What.HARVESTED),
+            "diary-care", EnumSet.of(What.WATERED, What.FED, What.RAIN),
+            "diary-lately", EnumSet.allOf(What.class));
+
+    private final Wording wording;
+    private final Vocabulary vocabulary;
+    private final Receipts receipts;
+    private final Turn turn;
+
+    Recorded(Wording wording, Vocabulary vocabulary, Receipts receipts, Turn turn) {
+        this.wording = wording;
+        this.vocabulary = vocabulary;
+        this.receipts = receipts;
+        this.turn = turn;
+    }
+
+    static boolean answers(Inquiry inquiry) {
+        return inquiry.topic() != null && MATTERS.containsKey(inquiry.topic());
+    }
+
+    /** The newest lines that tell of it, oldest first, and what they add up to. */
+    String list(Inquiry inquiry) {
+        LocalDate since = inquiry.topic().equals("diary-lately")
+                ? turn.today().minusDays(LATELY_DAYS)
+                : turn.today().minusYears(1);
+        List<Event> events = turn.garden().events().stream()
+                .filter(event -> event.on() != null && !event.on().isBefore(since))
+                .filter(event -> MATTERS.get(inquiry.topic()).contains(event.what()) && about(inquiry, event))
+                .sorted(Comparator.comparing(Event::on))
+                .toList();
+        if (events.isEmpty()) {
+            return wording.talk().get("diary-silent");
+        }
+        List<String> lines = new ArrayList<>();
+        lines.add(wording.talk().get("diary-says"));
+        events.subList(Math.max(0, events.size() - MOST_LINES), events.size()).stream()
+                .flatMap(event -> receipts.words(List.of(event)).stream())
+                .map(line -> "• " + Phrasing.upper(line))
+                .forEach(lines::add);
+        total(events).ifPresent(lines::add);
+        return String.join("\n", lines);
+    }
+
+    private static boolean about(Inquiry inquiry, Event event) {
+        boolean ofThePlot = event.planting() == null && event.crop() == null;
+        return inquiry.plantings().isEmpty() && inquiry.crop() == null
+                || ofThePlot
+                || inquiry.plantings().contains(event.planting())
+                || inquiry.crop() != null && inquiry.crop().equals(event.crop());
+    }
+
+    /** The weight picked in all, where more than one picking was weighed. */
+    private Optional<String> total(List<Event> events) {
+        List<Double> weights = events.stream()
+                .filter(event -> event.what() == What.HARVESTED && "kg".equals(event.unit()) && event.amount() != null)
+                .map(Event::amount)
+                .toList();
+        return weights.size() < 2
+                ? Optional.empty()
+                : new Sentence(wording.talk().get("diary-total"))
+                        .fill(name -> Optional.of(vocabulary
+                                .quantities()
+                                .write(
+                                        "Kg",
+                                        weights.stream()
+                                                .mapToDouble(Double::doubleValue)
+                                                .sum())));
+    }
+}
