@@ -265,7 +265,8 @@ final class CaseNotes {
         if (names.isEmpty()) {
             return List.of();
         }
-        String crop = crops.isEmpty() ? null : crops.get(0);
+        String crop =
+                crops.stream().filter(growing::contains).findFirst().orElse(crops.isEmpty() ? null : crops.get(0));
         List<SignSeen> signs = names.stream()
                 .map(name -> new SignSeen(name, null, crop, situation.today(), null, null))
                 .toList();
