@@ -27,7 +27,7 @@ final class ParsedFiles {
 
     /** Name of the file that holds the parsed form of a folder. */
     static String name(RulesFolder folder) {
-        return "parsed-" + folder.fingerprint() + ".json";
+        return "tree-" + folder.fingerprint() + ".json";
     }
 
     /** The parsed files by path, each as JSON to be read when it is wanted; empty when one of them is no YAML, so that its own reading tells what is wrong. */
@@ -44,7 +44,7 @@ final class ParsedFiles {
                 }
             }
             JsonNode parsed = parse(folder);
-            new KeptFiles(cache, "parsed-[0-9a-f]{64}\\.json", KEPT).write(name, bytes(parsed));
+            new KeptFiles(cache, "tree-[0-9a-f]{64}\\.json", KEPT).write(name, bytes(parsed));
             return texts(parsed);
         } catch (RulesBroken broken) {
             return Map.of();

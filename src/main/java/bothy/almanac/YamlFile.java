@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.io.StringReader;
 import java.util.HashMap;
@@ -29,6 +30,8 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 public final class YamlFile {
     private static final YAMLMapper MAPPER = YAMLMapper.builder(YAMLFactory.builder()
                     .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                    // "on", "off" and "no" are words of growers.
+                    .enable(YAMLParser.Feature.PARSE_BOOLEAN_LIKE_WORDS_AS_STRINGS)
                     .build())
             .addModule(new JavaTimeModule())
             .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)

@@ -24,6 +24,9 @@ final class FrostToCome {
     private static final double RISKY_C = 4.5;
 
     private static final double RISKY_F = 40;
+    /** Degrees and a day with hardly a word beside speak of the weather. */
+    private static final int FEW_WORDS = 4;
+
     private static final String FILE = "forecast";
     private static final Set<String> WEATHER = Set.of("frost", "temperature", "rain");
 
@@ -50,7 +53,8 @@ final class FrostToCome {
     boolean in(Passage passage, int[] sentence) {
         return says(passage, sentence, toCome)
                 && !says(passage, sentence, been)
-                && (says(passage, sentence, frost) || says(passage, sentence, cold) && cold(passage, sentence));
+                && (says(passage, sentence, frost)
+                        || (says(passage, sentence, cold) || brief(sentence)) && cold(passage, sentence));
     }
 
     private static boolean cold(Passage passage, int[] sentence) {
@@ -70,6 +74,11 @@ final class FrostToCome {
     private static boolean risky(double degrees, Passage passage) {
         boolean fahrenheit = passage.situation().grower().units() == Units.US;
         return degrees <= (fahrenheit ? RISKY_F : RISKY_C);
+    }
+
+    /** "-2 tonight". */
+    private static boolean brief(int[] sentence) {
+        return sentence[1] - sentence[0] <= FEW_WORDS;
     }
 
     private static boolean says(Passage passage, int[] sentence, Set<String> words) {

@@ -44,7 +44,7 @@ public final class CropNames {
             add(varieties, new Name(List.of(crop), true, true, true));
             add(
                     varieties.stream()
-                            .filter(name -> name.indexOf(' ') < 0 && !name.endsWith("s"))
+                            .filter(name -> !name.endsWith("s"))
                             .map(name -> name + "s")
                             .toList(),
                     new Name(List.of(crop), true, true, true));

@@ -18,6 +18,24 @@ import java.util.Set;
 
 /** Makes statements and plans of clauses: for each crop of a clause one, with its count, amount, place, day and plantings. */
 public final class Statements {
+    /** Doings that end what still stands. */
+    private static final Set<String> CLEARING = Set.of(
+            "ripped",
+            "rip",
+            "ripping",
+            "pulled",
+            "pull",
+            "pulling",
+            "cleared",
+            "clear",
+            "clearing",
+            "composted",
+            "compost",
+            "grubbed",
+            "dug",
+            "binned",
+            "chucked");
+
     /** A day without a year that lies further ahead is more likely one that is over, days. */
     private static final int SOON = 90;
 
@@ -164,8 +182,20 @@ public final class Statements {
                 && passage.word(clause.action().start()).startsWith("d");
     }
 
+    /** "Ripped the tomatoes out": what was picked from before is not lost but done with. */
+    private boolean clearedAfterPicking(Passage passage, Clause clause, CropSaid crop) {
+        if (whatMeant.of(passage, clause, crop) != What.DIED
+                || !CLEARING.contains(passage.word(clause.action().words().nextSetBit(0)))) {
+            return false;
+        }
+        List<Planting> meant = PlantingsMeant.of(crop, passage, clause, true);
+        return !meant.isEmpty()
+                && meant.stream().allMatch(planting -> passage.situation().has(planting, Set.of(What.HARVESTED)));
+    }
+
     private Told ofCrop(Passage passage, Clause clause, CropSaid crop) {
-        What what = whatMeant.of(passage, clause, crop);
+        boolean over = clearedAfterPicking(passage, clause, crop);
+        What what = over ? What.HARVESTED : whatMeant.of(passage, clause, crop);
         if (what.ofThePlot()) {
             Event weather = particulars.withAmount(Event.of(what, null, null, null), passage, clause, null);
             return Told.of(PlotEvents.told(weather, passage, clause), from(passage, clause), to(passage, clause));
@@ -177,7 +207,8 @@ public final class Statements {
         event = particulars.withAmount(event, passage, clause, crop);
         if (what == What.NOTE && clause.action().detail() == null) {
             event = PlotEvents.told(event, passage, clause);
-        } else if (what == What.HARVESTED && (lastOne(passage, clause) || whatMeant.cleared(passage, clause, crop))) {
+        } else if (over
+                || what == What.HARVESTED && (lastOne(passage, clause) || whatMeant.cleared(passage, clause, crop))) {
             event = event.withDetail("last");
         }
         Told told = Told.of(event, from(passage, clause), to(passage, clause));

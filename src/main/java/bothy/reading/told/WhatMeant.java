@@ -183,7 +183,8 @@ final class WhatMeant {
         boolean up = Set.of("pulled", "pull", "pulling", "ripped", "rip", "yanked", "dug")
                         .contains(passage.word(clause.action().words().nextSetBit(0)))
                 && (clause.action().words().cardinality() > 1
-                        || passage.word(clause.action().words().nextSetBit(0)).startsWith("pull"));
+                        || passage.word(clause.action().words().nextSetBit(0)).startsWith("pull")
+                        || passage.word(clause.action().words().nextSetBit(0)).startsWith("rip"));
         up |= passage.word(clause.action().words().nextSetBit(0)).equals("cut")
                 && says(passage, clause, Set.of("down"))
                 && !says(passage, clause, Set.of("flower", "flowers", "haulms", "foliage"));
