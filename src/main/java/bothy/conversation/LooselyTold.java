@@ -25,6 +25,9 @@ final class LooselyTold {
     /** So many different words of complaint make a description plain: of messages that tell of no trouble 0.6 % hold them. By judgement. */
     private static final int PLAIN = 2;
 
+    /** Whoever describes a trouble takes more words than these. By judgement. */
+    private static final int BRIEF = 10;
+
     /** The sign of what startles though it is natural: told without a word of complaint. */
     private static final String ODD = "odd-growth";
 
@@ -48,6 +51,9 @@ final class LooselyTold {
         boolean named = heard.signs().stream()
                 .anyMatch(sign -> !book.tables().beside().containsKey(sign.sign())
                         && !book.tables().rows(sign.sign(), sign.crop()).isEmpty());
+        if (asksOfTheHarvest(heard) && text.split("\\s+").length <= BRIEF) {
+            return List.of();
+        }
         boolean plainly = plainly(found);
         boolean nothingElse = heard.statements().stream().noneMatch(Statement::sure);
         boolean hardly = description.plans() || !nothingElse && description.complaints() < 1;
@@ -61,6 +67,13 @@ final class LooselyTold {
         }
         names.removeIf(name -> toldAsDone(name, heard));
         return names.isEmpty() && plainly ? List.of(Troubles.UNNAMED) : names;
+    }
+
+    /** "The silks have gone brown, are they ready?" tells of ripeness. */
+    private static boolean asksOfTheHarvest(Heard heard) {
+        return heard.inquiries().stream()
+                .anyMatch(
+                        inquiry -> inquiry.question() == Question.READY || inquiry.question() == Question.HOW_HARVEST);
     }
 
     /** A message without a question mark that complains twice and shows a sign asks nothing else, whatever its words. */
