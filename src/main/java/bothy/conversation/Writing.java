@@ -108,7 +108,10 @@ final class Writing {
     }
 
     private String crop(String planting, Event event) {
-        return garden.planting(planting).map(one -> one.crop()).orElse(event.crop());
+        return garden.planting(planting)
+                .map(one -> one.crop())
+                // An answer may come when the planting that it is about was taken back.
+                .orElseGet(() -> event.crop() == null ? Replay.cropOf(planting) : event.crop());
     }
 
     private String begin(Event event) {

@@ -49,9 +49,12 @@ final class PlantingStory {
             }
             count = counted(count, sown, event);
         }
-        Event first = events.get(0);
-        return new Planting(
-                id, first.crop(), variety, place, container, start(), begun(), count, sown, ended(day, count));
+        String crop = events.stream()
+                .map(Event::crop)
+                .filter(java.util.Objects::nonNull)
+                .findFirst()
+                .orElseGet(() -> Replay.cropOf(id));
+        return new Planting(id, crop, variety, place, container, start(), begun(), count, sown, ended(day, count));
     }
 
     private static Integer counted(Integer count, Integer sown, Event event) {

@@ -158,6 +158,11 @@ public final class Replay {
         return plantings;
     }
 
+    /** The crop that a planting began as, by its id. */
+    public static String cropOf(String planting) {
+        return planting.replaceFirst("-\\d+$", "");
+    }
+
     /** An id for a planting about to begin; ids of plantings that were taken back are not used again. */
     public static String nextPlanting(String crop, List<Logged> lines) {
         int highest = 0;
