@@ -113,7 +113,7 @@ public final class Reading {
                 complaints,
                 faint,
                 plans,
-                () -> grammar.passage(text, situation).crops(),
+                () -> grammar.crops(text, situation),
                 situation.plantings().stream()
                         .filter(planting -> !planting.over())
                         .map(Planting::crop)

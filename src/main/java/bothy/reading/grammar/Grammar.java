@@ -117,9 +117,14 @@ public final class Grammar {
                 : passage(message, situation, apart.tokens(), apart.ages());
     }
 
-    /** A message with all that is found in it, every word in its place. */
+    /** A message with all that is found in it but its doings, every word in its place: what a description is looked at by. */
     public Passage whole(String message, Situation situation) {
-        return passage(message, situation, spelling.tokens(message), List.of());
+        return withoutDoings(message, situation, spelling.tokens(message), List.of());
+    }
+
+    /** The crops that a message names. */
+    public List<CropSaid> crops(String message, Situation situation) {
+        return cropNames.in(spelling.tokens(message), message, situation.plantings());
     }
 
     private Phrase.Slots slots(List<Token> tokens, String message, Situation situation) {
@@ -139,7 +144,7 @@ public final class Grammar {
                 .orElse(-1);
     }
 
-    private Passage passage(String message, Situation situation, List<Token> tokens, List<SeedSaid> seeds) {
+    private Passage withoutDoings(String message, Situation situation, List<Token> tokens, List<SeedSaid> seeds) {
         List<NumberSaid> found = numbers.in(tokens);
         List<Quantity> measured =
                 quantities.in(tokens, found, situation.grower().units());
@@ -154,9 +159,13 @@ public final class Grammar {
                 .toList();
         found.addAll(parts);
         found.sort(java.util.Comparator.comparingInt(NumberSaid::start));
-        Passage passage = new Passage(
+        return new Passage(
                 message, situation, tokens, found, measured, free, crops, places.in(tokens, found), List.of(), seeds);
-        List<ActionSaid> doings = free(actions.in(tokens, passage), crops);
+    }
+
+    private Passage passage(String message, Situation situation, List<Token> tokens, List<SeedSaid> seeds) {
+        Passage passage = withoutDoings(message, situation, tokens, seeds);
+        List<ActionSaid> doings = free(actions.in(tokens, passage), passage.crops());
         doings.removeIf(action -> action.action().equals("frost")
                 && passage.days().stream().anyMatch(action::overlaps)
                 && passage.days().stream()
