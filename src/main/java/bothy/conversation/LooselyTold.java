@@ -89,11 +89,12 @@ final class LooselyTold {
         boolean odd = description.looseSigns(false).contains(ODD);
         int least = odd ? 0 : telling ? 1 : PLAIN;
         boolean clearly = odd || description.clearComplaints() >= 1 && likeSomeCause(LIKE_A_CAUSE);
+        // Most messages complain of nothing; the tables of troubles are not opened for them.
         boolean strikingly = !description.plans()
-                && known().size() >= MANY_WORDS
-                && likeSomeCause(STRIKING)
                 && (description.clearComplaints() >= 1
-                        || !description.looseSigns(false).isEmpty());
+                        || !description.looseSigns(false).isEmpty())
+                && known().size() >= MANY_WORDS
+                && likeSomeCause(STRIKING);
         return strikingly || clearly && description.complaints() >= (description.plans() ? PLAIN + 1 : least);
     }
 

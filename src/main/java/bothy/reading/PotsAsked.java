@@ -70,11 +70,16 @@ final class PotsAsked {
         Matcher cells = CELL_TRAYS.matcher(text);
         if (cells.find()) {
             Integer before = count(passage, cells.start(), null);
+            int told = Integer.parseInt(cells.group(1));
             boolean one = before == null && cells.group(3).isEmpty();
             // "6 cell trays" are six trays of cells.
-            Integer trays = before != null ? before : one ? 1 : Integer.valueOf(cells.group(1));
+            int trays = one ? 1 : told;
+            boolean sized = before != null || one;
             return inquiry.with(
-                    trays, null, before != null || one ? Double.valueOf(cells.group(1)) : SOME_CELLS, "cells");
+                    before == null ? Integer.valueOf(trays) : before,
+                    null,
+                    sized ? Double.valueOf(told) : Double.valueOf(SOME_CELLS),
+                    "cells");
         }
         Matcher plain = TRAYS.matcher(text);
         if (!plain.find()) {
