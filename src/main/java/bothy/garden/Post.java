@@ -32,8 +32,8 @@ public interface Post {
     /** A reply was sent; the channel's id of it is kept. */
     void sent(long number, String channelMessage);
 
-    /** A reply could not be sent now. */
-    void putOff(long number, Instant until, String why);
+    /** A reply could not be sent now. It waits until the moment given, or less where the clock is set back in the meantime. */
+    void putOff(long number, Instant now, Instant until, String why);
 
     /**
      * A chat has another address from now on: its diary and its post go with it. Nothing happens when there is none, or when the new

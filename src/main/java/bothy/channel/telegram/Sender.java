@@ -144,7 +144,7 @@ final class Sender {
                 pace.tooFast(reply.chat(), now, until);
             }
             LOG.warn("A reply waits until {}: {}", until, refused.getMessage());
-            note(() -> post.putOff(reply.number(), until, refused.getMessage()));
+            note(() -> post.putOff(reply.number(), now, until, refused.getMessage()));
         }
     }
 

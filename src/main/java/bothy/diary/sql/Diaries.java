@@ -130,8 +130,8 @@ final class Diaries implements Store {
     }
 
     @Override
-    public void putOff(long number, Instant until, String why) {
-        outbox.putOff(number, until, why);
+    public void putOff(long number, Instant now, Instant until, String why) {
+        outbox.putOff(number, now, until, why);
     }
 
     @Override

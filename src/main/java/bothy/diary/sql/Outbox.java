@@ -4,6 +4,7 @@ import bothy.garden.Outgoing;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -11,9 +12,13 @@ import org.jdbi.v3.core.statement.Query;
 
 /** The replies on their way out, in order for each chat. */
 final class Outbox {
+    /** Clocks of workers differ by less than this; one that was set back by more is another clock. */
+    private static final Duration SET_BACK = Duration.ofMinutes(1);
+
     private static final String COLUMNS = "o.number, o.chat, o.reply, o.at_ms, o.tries";
     private static final String FIRST_OF_CHAT = "select " + COLUMNS + " from outbox o "
-            + "where o.channel = :channel and o.outcome is null and o.not_before_ms <= :now "
+            + "where o.channel = :channel and o.outcome is null "
+            + "and (o.not_before_ms <= :now or o.put_off_ms > :setBack) "
             + "and not exists (select 1 from outbox e where e.channel = o.channel and e.chat = o.chat "
             + "and e.outcome is null and e.number < o.number)";
 
@@ -52,6 +57,7 @@ final class Outbox {
     private List<Outgoing> outgoing(Query query, String channel, Instant now, int atMost) {
         return query.bind("channel", channel)
                 .bind("now", now.toEpochMilli())
+                .bind("setBack", now.plus(SET_BACK).toEpochMilli())
                 .bind("most", atMost)
                 .map((row, context) -> outgoing(row))
                 .list();
@@ -96,9 +102,11 @@ final class Outbox {
                 .execute());
     }
 
-    void putOff(long number, Instant until, String why) {
+    void putOff(long number, Instant now, Instant until, String why) {
         engine.inTransaction(handle -> handle.createUpdate(
-                        "update outbox set tries = tries + 1, not_before_ms = :until, why = :why where number = :number")
+                        "update outbox set tries = tries + 1, put_off_ms = :now, not_before_ms = :until, why = :why "
+                                + "where number = :number")
+                .bind("now", now.toEpochMilli())
                 .bind("until", until.toEpochMilli())
                 .bind("why", why)
                 .bind("number", number)

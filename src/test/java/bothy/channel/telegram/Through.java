@@ -46,8 +46,8 @@ class Through implements Post {
     }
 
     @Override
-    public void putOff(long number, Instant until, String why) {
-        post.putOff(number, until, why);
+    public void putOff(long number, Instant now, Instant until, String why) {
+        post.putOff(number, now, until, why);
     }
 
     @Override

@@ -17,6 +17,7 @@ import bothy.garden.SettingChange;
 import bothy.garden.SignSeen;
 import bothy.garden.WeatherDay;
 import bothy.garden.What;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.MonthDay;
@@ -328,12 +329,24 @@ abstract class StoreSuite {
         reply("2", "other");
         long first = store.toSend("telegram", NOON, 1).get(0).number();
 
-        store.putOff(first, NOON.plusSeconds(7), "too many requests");
+        store.putOff(first, NOON, NOON.plusSeconds(7), "too many requests");
 
         assertThat(texts(store.toSend("telegram", NOON.plusSeconds(6), 10))).containsExactly("other");
         Outgoing again = store.toSend("telegram", NOON.plusSeconds(7), 10).get(0);
         assertThat(again.reply().text()).isEqualTo("first");
         assertThat(again.tries()).isEqualTo(1);
+    }
+
+    @Test
+    void a_reply_put_off_by_a_clock_that_was_ahead_is_due_when_the_clock_is_set_right() {
+        reply("1", "first");
+        long first = store.toSend("telegram", NOON, 1).get(0).number();
+        Instant ahead = NOON.plus(Duration.ofHours(3));
+
+        store.putOff(first, ahead, ahead.plusSeconds(7), "too many requests");
+
+        assertThat(texts(store.toSend("telegram", ahead.plusSeconds(6), 10))).isEmpty();
+        assertThat(texts(store.toSend("telegram", NOON, 10))).containsExactly("first");
     }
 
     @Test
