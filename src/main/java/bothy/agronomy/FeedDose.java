@@ -29,10 +29,19 @@ public record FeedDose(double feedMl, double waterLitres) {
      * @param canLitres 0.1 to 1000 L
      */
     public double mlFor(double canLitres) {
-        Stated.within("canLitres", canLitres, 0.1, 1000, "L");
-        double exact = feedMl * canLitres / waterLitres;
+        double exact = exactMlFor(canLitres);
         double stepsPerMl = exact < 5 ? 10 : exact < 20 ? 2 : 1;
         return Math.floor(exact * stepsPerMl + 1e-9) / stepsPerMl;
+    }
+
+    /**
+     * Feed for a can before any rounding, ml: what spoons and caps are counted from.
+     *
+     * @param canLitres 0.1 to 1000 L
+     */
+    public double exactMlFor(double canLitres) {
+        Stated.within("canLitres", canLitres, 0.1, 1000, "L");
+        return feedMl * canLitres / waterLitres;
     }
 
     /** Half the label's strength, for young plants. */

@@ -45,15 +45,6 @@ final class FeedLabels {
     private static final Pattern OF_LABEL =
             Pattern.compile("\\b(?:label|bottle|packet|pack|box|tin|tub|instructions|directions|container)\\b");
 
-    private static final double TEASPOON_ML = 5;
-    private static final double US_TEASPOON_ML = 4.92892159375;
-    private static final double TEASPOONS_A_TABLESPOON = 3;
-    private static final double TEASPOONS_A_FLUID_OUNCE = 6;
-    private static final double IMPERIAL_FLUID_OUNCE_ML = 28.4130625;
-    private static final double US_GALLON_LITRES = 3.785411784;
-    private static final double GALLON_LITRES = 4.54609;
-    private static final double CAN_LITRES = 10;
-    private static final double US_CAN_LITRES = 2 * US_GALLON_LITRES;
     private static final Map<String, Double> IN_WORDS = Map.of(
             "½", 0.5, "¼", 0.25, "¾", 0.75, "one", 1.0, "two", 2.0, "three", 3.0, "four", 4.0, "five", 5.0, "six", 6.0,
             "ten", 10.0);
@@ -82,13 +73,13 @@ final class FeedLabels {
     /** The label told in measures: what no other talk looks like. */
     static Optional<Found> measured(Passage passage) {
         String text = passage.message().toLowerCase(Locale.ROOT);
-        boolean us = passage.situation().grower().units() == Units.US;
+        Units units = passage.situation().grower().units();
         Matcher told = LABEL.matcher(text);
         if (told.find()) {
-            return found(told, 1, 2, 3, text, us);
+            return found(told, 1, 2, 3, text, units);
         }
         Matcher turned = TURNED.matcher(text);
-        return turned.find() ? found(turned, 3, 4, 1, text, us) : Optional.empty();
+        return turned.find() ? found(turned, 3, 4, 1, text, units) : Optional.empty();
     }
 
     private static Optional<Found> parts(String text) {
@@ -99,8 +90,8 @@ final class FeedLabels {
                 : Optional.empty();
     }
 
-    private static Optional<Found> found(Matcher told, int amount, int measure, int water, String text, boolean us) {
-        double litres = number(told.group(water)) * litres(told.group(water + 1), us);
+    private static Optional<Found> found(Matcher told, int amount, int measure, int water, String text, Units units) {
+        double litres = number(told.group(water)) * litres(told.group(water + 1), units);
         double count = number(told.group(amount));
         if (litres <= 0 || count <= 0) {
             return Optional.empty();
@@ -108,7 +99,7 @@ final class FeedLabels {
         String by = told.group(measure);
         boolean scoop = by.startsWith("scoop");
         if (!scoop && !by.startsWith("cap")) {
-            return Optional.of(new Found(new FeedLabel(count * ml(by, us), litres), null, told.start(), told.end()));
+            return Optional.of(new Found(new FeedLabel(count * ml(by, units), litres), null, told.start(), told.end()));
         }
         Matcher held = HELD.matcher(text);
         FeedLabel byCap = new FeedLabel(count, litres, 1.0);
@@ -174,22 +165,19 @@ final class FeedLabels {
         return below == 0 ? 0 : Double.parseDouble(parts[0]) / below;
     }
 
-    private static double ml(String measure, boolean us) {
-        double spoon = us ? US_TEASPOON_ML : TEASPOON_ML;
-        if (measure.startsWith("fl")) {
-            return us ? TEASPOONS_A_FLUID_OUNCE * US_TEASPOON_ML : IMPERIAL_FLUID_OUNCE_ML;
-        }
+    private static double ml(String measure, Units units) {
         return switch (measure.substring(0, 2)) {
-            case "te", "ts" -> spoon;
-            case "ta", "tb" -> TEASPOONS_A_TABLESPOON * spoon;
+            case "fl" -> units.fluidOunceMl();
+            case "te", "ts" -> units.teaspoonMl();
+            case "ta", "tb" -> units.tablespoonMl();
             default -> 1;
         };
     }
 
-    static double litres(String unit, boolean us) {
-        double gallon = us ? US_GALLON_LITRES : GALLON_LITRES;
+    static double litres(String unit, Units units) {
+        double gallon = units.gallonLitres();
         if (unit.contains("can")) {
-            return us ? US_CAN_LITRES : CAN_LITRES;
+            return units.canLitres();
         }
         return switch (unit.charAt(0)) {
             case 'g', 'i' -> gallon;

@@ -110,7 +110,7 @@ final class NumbersAsked {
 
     /** A question about feed or water with the can and, of feed, the label told in the message. */
     static Inquiry feed(Inquiry inquiry, Passage passage) {
-        boolean us = passage.situation().grower().units() == Units.US;
+        Units units = passage.situation().grower().units();
         String text = passage.message().toLowerCase(Locale.ROOT);
         Optional<FeedLabels.Found> label =
                 inquiry.question() == Question.FEED_DOSE ? FeedLabels.in(passage) : Optional.empty();
@@ -118,7 +118,7 @@ final class NumbersAsked {
         for (Pattern pattern : CAN) {
             Matcher told = pattern.matcher(text);
             if (can == null && told.find()) {
-                can = FeedLabels.number(told.group(1)) * FeedLabels.litres(told.group(2), us);
+                can = FeedLabels.number(told.group(1)) * FeedLabels.litres(told.group(2), units);
             }
         }
         can = can == null && label.isPresent() ? water(passage, label.get()) : can;
@@ -132,8 +132,17 @@ final class NumbersAsked {
         return passage.quantities().stream()
                 .filter(quantity -> quantity.unit().equals("L") && quantity.value() >= LEAST_CAN_LITRES)
                 .filter(quantity -> !label.covers(passage.tokens().get(quantity.end() - 1)))
-                .map(Quantity::value)
+                .map(quantity -> exactly(quantity, passage))
                 .findFirst()
                 .orElse(null);
+    }
+
+    /** Two gallons to the last figure: of rounded litres a spoon less would fit in. */
+    private static Double exactly(Quantity water, Passage passage) {
+        String unit = passage.word(water.end() - 1);
+        return unit.matches(FeedLabels.VOLUME)
+                ? water.told()
+                        * FeedLabels.litres(unit, passage.situation().grower().units())
+                : water.value();
     }
 }

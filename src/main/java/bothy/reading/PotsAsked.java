@@ -36,10 +36,10 @@ final class PotsAsked {
     /** The question with pots or trays told in it, as it is when none are. */
     static Inquiry in(Inquiry inquiry, Passage passage) {
         String text = passage.message().toLowerCase(Locale.ROOT);
-        boolean us = passage.situation().grower().units() == Units.US;
+        Units units = passage.situation().grower().units();
         Matcher volume = VOLUME_POTS.matcher(text);
         if (volume.find()) {
-            double litres = FeedLabels.number(volume.group(1)) * FeedLabels.litres(volume.group(2), us);
+            double litres = FeedLabels.number(volume.group(1)) * FeedLabels.litres(volume.group(2), units);
             return inquiry.with(count(passage, volume.start(), inquiry.count()), null, litres, "L");
         }
         Matcher wide = WIDE_POTS.matcher(text);

@@ -18,7 +18,6 @@ final class Quantities {
 
     private static final DateTimeFormatter FROST = DateTimeFormatter.ofPattern("d MMMM", Locale.UK);
     private static final DateTimeFormatter US_FROST = DateTimeFormatter.ofPattern("MMMM d", Locale.US);
-    private static final double LITRES_PER_GALLON = 3.785411784;
     private static final double CM_PER_INCH = 2.54;
     private static final double DAYS_PER_MONTH = 30.4;
     private static final double G_PER_POUND = 453.59237;
@@ -78,7 +77,7 @@ final class Quantities {
         }
         if (name.endsWith("Litres") || name.endsWith("litresPerPlant")) {
             return us
-                    ? span(low / LITRES_PER_GALLON, high / LITRES_PER_GALLON, 1, " gal")
+                    ? span(low / Units.US.gallonLitres(), high / Units.US.gallonLitres(), 1, " gal")
                     : span(low, high, whole(low, high, 1), high == 1 ? " litre" : " litres");
         }
         if (name.endsWith("Kg")) {

@@ -2,39 +2,51 @@ package bothy.replying;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import bothy.agronomy.FeedDose;
+import bothy.advice.reckoned.FeedMix;
+import bothy.advice.reckoned.FeedTooStrong;
+import bothy.advice.reckoning.FeedReckoning;
+import bothy.garden.FeedLabel;
+import bothy.garden.Inquiry;
+import bothy.garden.Question;
 import bothy.garden.Units;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 
 /** As a grower reads it, in millilitres, spoons or fluid ounces, a dose is never stronger than the label (the label is the source). */
 class FeedAsWordedTest {
-    private static final double TEASPOON_ML = 5;
-    private static final double US_FLUID_OUNCE_ML = 29.5735295625;
-
     @RepeatedTest(200)
     void rounding_never_makes_it_stronger(RepetitionInfo run) {
         Random random = new Random(run.getCurrentRepetition());
-        double labelMl = 1 + 60 * random.nextDouble();
-        double waterLitres = 1 + 9 * random.nextDouble();
+        FeedLabel label = new FeedLabel(1 + 60 * random.nextDouble(), 1 + 9 * random.nextDouble());
         double canLitres = 1 + 14 * random.nextDouble();
-        double allowedMl = labelMl * canLitres / waterLitres;
-        double feedMl = new FeedDose(labelMl, waterLitres).mlFor(canLitres);
+        double allowedMl = label.feedMl() * canLitres / label.waterLitres() + 1e-6;
+        Inquiry asked = Inquiry.of(Question.FEED_DOSE, null, List.of()).withFeed(label, canLitres);
 
         for (Units units : Units.values()) {
             Quantities quantities = new Quantities(units, LocalDate.of(2027, 6, 1));
-            assertThat(number(quantities.write("feedMl", feedMl))).isLessThanOrEqualTo(allowedMl + 1e-6);
-            // whole tablespoons of 15 ml, and teaspoons for what is left
-            double spoons = FeedDose.measures(feedMl % 15, TEASPOON_ML, 2);
-            assertThat(15 * FeedDose.measures(feedMl, 15, 1)
-                            + TEASPOON_ML * number(quantities.write("moreTeaspoons", spoons)))
-                    .isLessThanOrEqualTo(allowedMl + 1e-6);
-            double ounces = FeedDose.measures(feedMl, US_FLUID_OUNCE_ML, feedMl < 20 * US_FLUID_OUNCE_ML ? 10 : 1);
-            assertThat(US_FLUID_OUNCE_ML * number(quantities.write("fluidOunces", ounces)))
-                    .isLessThanOrEqualTo(allowedMl + 1e-6);
+            if (1000 * label.waterLitres() / label.feedMl() < 10) {
+                assertThat(FeedReckoning.mix(null, asked, units)).isInstanceOf(FeedTooStrong.class);
+                continue;
+            }
+            FeedMix mix = (FeedMix) FeedReckoning.mix(null, asked, units);
+            assertThat(number(quantities.write("feedMl", mix.feedMl()))).isLessThanOrEqualTo(allowedMl);
+            double spoons = units.teaspoonMl() * worded(quantities, "teaspoons", mix.teaspoons())
+                    + units.tablespoonMl() * worded(quantities, "tablespoons", mix.tablespoons())
+                    + units.teaspoonMl() * worded(quantities, "moreTeaspoons", mix.moreTeaspoons());
+            assertThat(spoons).isLessThanOrEqualTo(allowedMl);
+            assertThat(allowedMl - spoons)
+                    .as("nor half a spoon weaker, where spoons are worded")
+                    .isLessThan(spoons == 0 ? 2.5 + 0.1 : units.teaspoonMl() / 2 + 1e-5);
+            assertThat(units.fluidOunceMl() * worded(quantities, "fluidOunces", mix.fluidOunces()))
+                    .isLessThanOrEqualTo(allowedMl);
         }
+    }
+
+    private static double worded(Quantities quantities, String name, Double figure) {
+        return figure == null ? 0 : number(quantities.write(name, figure));
     }
 
     private static double number(String worded) {

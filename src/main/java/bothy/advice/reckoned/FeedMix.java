@@ -5,8 +5,8 @@ package bothy.advice.reckoned;
  *
  * @param planting id of the planting asked about, {@code null} for none
  * @param feedMl feed for the can, ml, never more than the label says
- * @param teaspoons the same in level teaspoons of 5 ml, down to the next half; {@code null} when there are too many or too little
- * @param tablespoons whole level tablespoons of 15 ml in it; {@code null} when there are too few
+ * @param teaspoons the same in level teaspoons of the grower, down to the next half; {@code null} when there are too many or too little
+ * @param tablespoons whole level tablespoons of the grower in it; {@code null} when there are too few
  * @param moreTeaspoons level teaspoons beside them, down to the next half; {@code null} for none
  * @param fluidOunces the same in US fluid ounces, down to the next tenth; {@code null} outside the US
  * @param caps the same in caps or scoops of the size told, down to the next half; {@code null} when none was told or it is less than half

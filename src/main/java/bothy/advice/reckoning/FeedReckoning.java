@@ -10,14 +10,6 @@ import java.util.Optional;
 
 /** The label's strength for the can told. */
 public final class FeedReckoning {
-    private static final double METRIC_CAN_LITRES = 10;
-    private static final double US_CAN_LITRES = 2 * 3.785411784;
-
-    /** Level metric spoons; a US spoon is a little less, which never makes it stronger. */
-    private static final double TEASPOON_ML = 5;
-
-    private static final double TABLESPOON_ML = 15;
-    private static final double US_FLUID_OUNCE_ML = 29.5735295625;
     private static final double WORDED_WHOLE_FROM = 20;
     private static final double SPOONS_FROM_ML = 2.5;
     private static final double TEASPOONS_TO_ML = 20;
@@ -35,19 +27,23 @@ public final class FeedReckoning {
     public static Object mix(String planting, Inquiry inquiry, Units units) {
         FeedLabel label = inquiry.label();
         boolean can = inquiry.amount() != null && "L".equals(inquiry.unit());
-        double canLitres = can ? inquiry.amount() : usualCanLitres(units);
+        double canLitres = can ? inquiry.amount() : units.canLitres();
         try {
-            double ml = new FeedDose(label.feedMl(), label.waterLitres()).mlFor(canLitres);
-            Double tablespoons = ml > TEASPOONS_TO_ML ? FeedDose.measures(ml, TABLESPOON_ML, 1) : null;
-            Double caps = caps(ml, label);
-            double besides = FeedDose.measures(ml % TABLESPOON_ML, TEASPOON_ML, 2);
+            FeedDose dose = new FeedDose(label.feedMl(), label.waterLitres());
+            double exact = dose.exactMlFor(canLitres);
+            double ml = dose.mlFor(canLitres);
+            boolean many = ml > TEASPOONS_TO_ML;
+            Double tablespoons = many ? FeedDose.measures(exact, units.tablespoonMl(), 1) : null;
+            Double caps = caps(exact, label);
+            double left = many ? Math.max(0, exact - tablespoons * units.tablespoonMl()) : 0;
+            double besides = FeedDose.measures(left, units.teaspoonMl(), 2);
             return new FeedMix(
                     planting,
                     ml,
-                    ml < SPOONS_FROM_ML || ml > TEASPOONS_TO_ML ? null : FeedDose.measures(ml, TEASPOON_ML, 2),
+                    ml < SPOONS_FROM_ML || many ? null : FeedDose.measures(exact, units.teaspoonMl(), 2),
                     tablespoons,
-                    tablespoons == null || besides == 0 ? null : Double.valueOf(besides),
-                    units == Units.US ? fluidOunces(ml) : null,
+                    besides == 0 ? null : Double.valueOf(besides),
+                    units == Units.US ? fluidOunces(exact) : null,
                     caps,
                     caps == null ? null : label.capMl(),
                     canLitres,
@@ -65,11 +61,7 @@ public final class FeedReckoning {
 
     /** As finely as it is worded. */
     private static double fluidOunces(double ml) {
-        return FeedDose.measures(ml, US_FLUID_OUNCE_ML, ml < WORDED_WHOLE_FROM * US_FLUID_OUNCE_ML ? 10 : 1);
-    }
-
-    /** The usual watering can: 10 litres, 2 gallons in the US (common practice). */
-    static double usualCanLitres(Units units) {
-        return units == Units.US ? US_CAN_LITRES : METRIC_CAN_LITRES;
+        double ounce = Units.US.fluidOunceMl();
+        return FeedDose.measures(ml, ounce, ml < WORDED_WHOLE_FROM * ounce ? 10 : 1);
     }
 }

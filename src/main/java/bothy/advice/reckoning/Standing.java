@@ -7,6 +7,7 @@ import bothy.agronomy.water.OpenGround;
 import bothy.agronomy.water.Soil;
 import bothy.almanac.PlaceKind;
 import bothy.almanac.Sheet;
+import bothy.garden.Units;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -23,7 +24,6 @@ import java.util.regex.Pattern;
  */
 record Standing(Ground ground, int plants, boolean counted, boolean told) {
     private static final double CM_PER_M = 100;
-    private static final double LITRES_PER_GALLON = 3.785411784;
     /**
      * The ground that one plant is watered on. Own choice: the closest spacing of its sheet, which is what its roots fill, and no wider
      * than a square metre.
@@ -97,7 +97,7 @@ record Standing(Ground ground, int plants, boolean counted, boolean told) {
     /** Compost for one plant, L; empty when the container's name does not tell. */
     static Optional<Double> litres(String container) {
         Optional<Double> told = number(LITRES, container)
-                .or(() -> number(GALLONS, container).map(gallons -> gallons * LITRES_PER_GALLON))
+                .or(() -> number(GALLONS, container).map(gallons -> gallons * Units.US.gallonLitres()))
                 .or(() -> number(RIM_CM, container).map(Standing::potLitres))
                 .or(() -> number(RIM_INCH, container).map(inches -> potLitres(inches * 2.54)));
         return told.or(() -> USUAL_LITRES.entrySet().stream()

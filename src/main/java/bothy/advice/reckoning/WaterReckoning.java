@@ -193,7 +193,7 @@ final class WaterReckoning {
                 .map(Inquiry::amount)
                 .filter(litres -> litres >= 1 && litres <= 30)
                 .findFirst()
-                .orElseGet(() -> FeedReckoning.usualCanLitres(subject.grower().units()));
+                .orElseGet(() -> subject.grower().units().canLitres());
     }
 
     /** How much of the last fortnight's weather was known. */
