@@ -78,12 +78,7 @@ final class BuiltClasses {
         Map<String, Path> files = files();
         Path jar = cache.resolve("program-" + key(files) + ".jar");
         if (!Files.isRegularFile(jar)) {
-            Files.createDirectories(cache);
-            Path fresh = Files.createTempFile(cache, "program-", ".new");
-            try (OutputStream out = Files.newOutputStream(fresh)) {
-                pack(files, out);
-            }
-            new KeptFiles(cache, JARS, KEPT).keep(fresh, jar.getFileName().toString());
+            new KeptFiles(cache, JARS, KEPT).write(jar.getFileName().toString(), out -> pack(files, out));
         }
         return jar;
     }

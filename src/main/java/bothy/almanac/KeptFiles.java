@@ -1,6 +1,7 @@
 package bothy.almanac;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -30,10 +31,31 @@ public final class KeptFiles {
      * @throws IOException when the folder cannot be written
      */
     public void write(String name, byte[] bytes) throws IOException {
+        write(name, out -> out.write(bytes));
+    }
+
+    /** Writes the bytes of a file. */
+    @FunctionalInterface
+    public interface Content {
+        void to(OutputStream out) throws IOException;
+    }
+
+    /**
+     * Keeps what is written and drops the oldest of its kind; what cannot be written in full leaves nothing behind.
+     *
+     * @throws IOException when the folder cannot be written
+     */
+    public void write(String name, Content content) throws IOException {
         Files.createDirectories(folder);
         Path fresh = Files.createTempFile(folder, "fresh-", ".new");
-        Files.write(fresh, bytes);
-        keep(fresh, name);
+        try {
+            try (OutputStream out = Files.newOutputStream(fresh)) {
+                content.to(out);
+            }
+            keep(fresh, name);
+        } finally {
+            Files.deleteIfExists(fresh);
+        }
     }
 
     /**

@@ -76,6 +76,11 @@ final class CaseNotes {
         return described;
     }
 
+    /** Whether the message names a crop, be it one of several kinds. */
+    boolean nameACrop() {
+        return !description().crops().isEmpty();
+    }
+
     /** What the message tells of a closer look, read once. */
     private List<Finding> found() {
         if (found == null) {

@@ -86,12 +86,8 @@ final class Exchange {
         Garden garden = written.isEmpty() ? before : Replay.garden(page.lines(), today, message.zone());
         heard = new AskedAgain(memory.pending(), chosen != null).orElse(heard, message.text());
         if (AboutWhat.isOpen(heard)) {
-            boolean named = !knowledge
-                    .reading()
-                    .description(message.text(), situation)
-                    .crops()
-                    .isEmpty();
-            heard = new AboutWhat(garden, memory, written, today, named).settled(heard, knowledge.replier());
+            heard = new AboutWhat(garden, memory, written, today, notes.nameACrop())
+                    .settled(heard, knowledge.replier());
         }
         Advised advised = advise(heard, written, garden);
         List<Logged> learnt =

@@ -1,6 +1,7 @@
 package bothy.conversation;
 
 import bothy.garden.Doubt;
+import bothy.garden.Earth;
 import bothy.garden.Heard;
 import bothy.garden.Kind;
 import bothy.garden.SettingChange;
@@ -14,7 +15,7 @@ final class Locations {
 
     /** Kept to two decimals, about a kilometre: enough for weather and frost, not for finding the door. */
     static Heard heard(double latitude, double longitude) {
-        if (!(Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180)) {
+        if (!(Earth.hasLatitude(latitude) && Earth.hasLongitude(longitude))) {
             String found = String.format(Locale.ROOT, "%s, %s", latitude, longitude);
             return Heard.nothing(Kind.SETTING)
                     .withDoubt(new Doubt(Doubt.About.WHICH_PLACE, Map.of("found", found), List.of(), null));

@@ -1,5 +1,6 @@
 package bothy.diary;
 
+import bothy.garden.Earth;
 import bothy.garden.Grower;
 import bothy.garden.SettingChange;
 import bothy.garden.Units;
@@ -9,6 +10,7 @@ import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.DoublePredicate;
 import java.util.function.Function;
 
 /** The settings told so far, later ones over earlier ones. A value that cannot be read leaves the earlier one. */
@@ -31,8 +33,8 @@ final class Settings {
         Units units = read("units", value -> Units.valueOf(value.toUpperCase(Locale.ROOT)), usual);
         return new Grower(
                 zone,
-                read("latitude", value -> within(value, 90), null),
-                read("longitude", value -> within(value, 180), null),
+                read("latitude", value -> within(value, Earth::hasLatitude), null),
+                read("longitude", value -> within(value, Earth::hasLongitude), null),
                 read("lastSpringFrost", value -> MonthDay.parse("--" + value), null),
                 read("firstAutumnFrost", value -> MonthDay.parse("--" + value), null),
                 units,
@@ -40,9 +42,9 @@ final class Settings {
                 read("dates", "month-first"::equals, units == Units.US));
     }
 
-    private static Double within(String value, double most) {
+    private static Double within(String value, DoublePredicate onEarth) {
         double degrees = Double.parseDouble(value);
-        if (!(Math.abs(degrees) <= most)) {
+        if (!onEarth.test(degrees)) {
             throw new IllegalArgumentException("no place on earth");
         }
         return degrees;

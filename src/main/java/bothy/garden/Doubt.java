@@ -1,5 +1,6 @@
 package bothy.garden;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -14,9 +15,24 @@ import java.util.Map;
  */
 public record Doubt(About about, Map<String, String> arguments, List<Choice> choices, Heard draft) {
 
+    /** Marks a question that is asked a second time. */
+    private static final String AGAIN = "again";
+
     public Doubt {
         arguments = Map.copyOf(arguments);
         choices = List.copyOf(choices);
+    }
+
+    /** The same question once more, because what was said to it was no answer. */
+    public Doubt again() {
+        Map<String, String> marked = new HashMap<>(arguments);
+        marked.put(AGAIN, "yes");
+        return new Doubt(about, marked, choices, draft);
+    }
+
+    /** Whether it is asked a second time. */
+    public boolean askedBefore() {
+        return arguments.containsKey(AGAIN);
     }
 
     /** What is in doubt. */

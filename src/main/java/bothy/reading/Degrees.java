@@ -1,5 +1,6 @@
 package bothy.reading;
 
+import bothy.garden.Earth;
 import bothy.garden.SettingChange;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,8 +21,6 @@ final class Degrees {
                     + "\\s*(?:°|deg(?:rees?)?)?\\s*(?:(north|south|east|west|[nsew])\\b)?",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern LATITUDE = Pattern.compile("\\blat(?:t?itude)?\\b", Pattern.CASE_INSENSITIVE);
-    private static final double MOST_LATITUDE = 90;
-    private static final double MOST_LONGITUDE = 180;
 
     private Degrees() {}
 
@@ -85,8 +84,8 @@ final class Degrees {
     }
 
     private static List<SettingChange> onEarth(Map<String, Double> told) {
-        if (Math.abs(told.getOrDefault("latitude", 0.0)) > MOST_LATITUDE
-                || Math.abs(told.getOrDefault("longitude", 0.0)) > MOST_LONGITUDE) {
+        if (!Earth.hasLatitude(told.getOrDefault("latitude", 0.0))
+                || !Earth.hasLongitude(told.getOrDefault("longitude", 0.0))) {
             return List.of();
         }
         List<SettingChange> changes = new ArrayList<>();

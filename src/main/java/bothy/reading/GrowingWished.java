@@ -7,6 +7,7 @@ import bothy.reading.said.CropSaid;
 import bothy.reading.said.Passage;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseFile;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -23,7 +24,9 @@ final class GrowingWished {
     }
 
     Set<String> vocabulary() {
-        return wishes.vocabulary();
+        Set<String> all = new HashSet<>(wishes.vocabulary());
+        all.addAll(someDay.vocabulary());
+        return all;
     }
 
     /** One question for each crop wished for that is not grown yet; none where no such wish is told. */
@@ -39,7 +42,7 @@ final class GrowingWished {
                 .filter(crop -> passage.situation().plantings().stream()
                         .noneMatch(
                                 planting -> !planting.over() && planting.crop().equals(crop)))
-                .map(crop -> new Inquiry(Question.WHEN_SOW, crop, List.of(), null, null, null, null, null, null, null))
+                .map(crop -> Inquiry.of(Question.WHEN_SOW, crop, List.of()))
                 .toList();
     }
 }

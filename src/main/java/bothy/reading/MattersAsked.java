@@ -66,9 +66,10 @@ final class MattersAsked {
         return matter.question() == null || strong.contains(matter.name());
     }
 
+    /** How things stand is no question that a matter could be of. */
     private static Inquiry of(Inquiry inquiry, Matter matter) {
-        boolean whose = matter.question() == null && inquiry.question() != Question.STATUS;
-        return (whose ? inquiry : inquiry.asking(matter.question() == null ? Question.OTHER : matter.question()))
+        Question kept = inquiry.question() == Question.STATUS ? Question.OTHER : inquiry.question();
+        return inquiry.asking(matter.question() == null ? kept : matter.question())
                 .withTopic(matter.name());
     }
 }

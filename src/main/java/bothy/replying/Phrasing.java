@@ -347,9 +347,7 @@ final class Phrasing {
 
     /** A question that was asked before and not understood to be answered says so first. */
     String question(Doubt doubt) {
-        return doubt.arguments().containsKey("again")
-                ? talk("not-an-answer", Map.of()) + " " + asked(doubt)
-                : asked(doubt);
+        return doubt.askedBefore() ? talk("not-an-answer", Map.of()) + " " + asked(doubt) : asked(doubt);
     }
 
     private String asked(Doubt doubt) {

@@ -3,6 +3,7 @@ package bothy.replying;
 import bothy.almanac.Wording;
 import bothy.garden.Event;
 import bothy.garden.Inquiry;
+import bothy.garden.Picked;
 import bothy.garden.What;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -18,7 +19,7 @@ final class Recorded {
     private static final int MOST_LINES = 12;
     private static final int LATELY_DAYS = 14;
 
-    /** What each matter of the words files asks for; none means everything. */
+    /** What each matter of the words files asks for. */
     private static final Map<String, Set<What>> MATTERS = Map.of(
             "diary-begun", EnumSet.of(What.SOWN, What.PRICKED_OUT, What.POTTED_ON, What.PLANTED_OUT),
             "diary-picked", EnumSet.of(What.HARVESTED),
@@ -74,19 +75,10 @@ final class Recorded {
 
     /** The weight picked in all, where more than one picking was weighed. */
     private Optional<String> total(List<Event> events) {
-        List<Double> weights = events.stream()
-                .filter(event -> event.what() == What.HARVESTED && "kg".equals(event.unit()) && event.amount() != null)
-                .map(Event::amount)
-                .toList();
-        return weights.size() < 2
+        Picked all = Picked.in(events);
+        return all.weighed() < 2
                 ? Optional.empty()
                 : new Sentence(wording.talk().get("diary-total"))
-                        .fill(name -> Optional.of(vocabulary
-                                .quantities()
-                                .write(
-                                        "Kg",
-                                        weights.stream()
-                                                .mapToDouble(Double::doubleValue)
-                                                .sum())));
+                        .fill(name -> Optional.of(vocabulary.quantities().write("Kg", all.kg())));
     }
 }

@@ -2,11 +2,11 @@ package bothy.advice.reckoning;
 
 import bothy.advice.reckoned.HarvestTold;
 import bothy.garden.Event;
+import bothy.garden.Picked;
 import bothy.garden.Question;
 import bothy.garden.What;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 
 /** Adds up the harvest of a planting for whoever looks back on it. */
@@ -24,27 +24,10 @@ final class HarvestReckoning {
         if (!asked || picked.isEmpty()) {
             return Optional.empty();
         }
-        List<Double> weights = picked.stream()
-                .filter(event -> "kg".equals(event.unit()))
-                .map(Event::amount)
-                .filter(Objects::nonNull)
-                .toList();
-        List<Integer> counts =
-                picked.stream().map(Event::count).filter(Objects::nonNull).toList();
         LocalDate first = picked.get(0).on();
         LocalDate last = picked.get(picked.size() - 1).on();
-        return Optional.of(new HarvestTold(
-                subject.id(),
-                weights.isEmpty()
-                        ? null
-                        : Double.valueOf(weights.stream()
-                                .mapToDouble(Double::doubleValue)
-                                .sum()),
-                counts.isEmpty()
-                        ? null
-                        : Integer.valueOf(
-                                counts.stream().mapToInt(Integer::intValue).sum()),
-                first,
-                last.equals(first) ? null : last));
+        Picked all = Picked.in(picked);
+        return Optional.of(
+                new HarvestTold(subject.id(), all.kg(), all.pieces(), first, last.equals(first) ? null : last));
     }
 }

@@ -19,7 +19,6 @@ import java.util.Set;
 /** Tells what was done from what was not, is only meant, or is another's, by the words around a verb. */
 public final class Moods {
     private static final String FILE = "language";
-    /** Past forms that are plain forms too. */
     /** "An hour before tea" supposes nothing. */
     private static final Set<String> HOURS = Set.of(
             "tea",
@@ -53,6 +52,7 @@ public final class Moods {
     private static final Set<String> STOPPING =
             Set.of("stopped", "stop", "skipped", "missed", "avoid", "avoided", "almost", "nearly", "practically");
 
+    /** Past forms that are plain forms too. */
     private static final Set<String> PLAIN_TOO = Set.of("come", "put", "set", "cut", "run", "spread", "burst");
 
     private final Map<String, PhraseBook<String>> books = new HashMap<>();

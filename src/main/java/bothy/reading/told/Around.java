@@ -41,6 +41,13 @@ final class Around {
             "deer",
             "hens",
             "chickens",
+            "chook",
+            "chooks",
+            "caterpillars",
+            "wallabies",
+            "gophers",
+            "groundhog",
+            "voles",
             "possum",
             "possums",
             "monkey",
@@ -82,17 +89,6 @@ final class Around {
             at--;
         }
         return at >= clause.from()
-                && (ANIMALS.contains(passage.word(at))
-                        || Set.of(
-                                        "something",
-                                        "chooks",
-                                        "chook",
-                                        "possums",
-                                        "caterpillars",
-                                        "wallabies",
-                                        "gophers",
-                                        "groundhog",
-                                        "voles")
-                                .contains(passage.word(at)));
+                && (ANIMALS.contains(passage.word(at)) || passage.word(at).equals("something"));
     }
 }

@@ -183,8 +183,8 @@ public final class Statements {
     }
 
     /** "Ripped the tomatoes out": what was picked from before is not lost but done with. */
-    private boolean clearedAfterPicking(Passage passage, Clause clause, CropSaid crop) {
-        if (whatMeant.of(passage, clause, crop) != What.DIED
+    private static boolean clearedAfterPicking(What what, Passage passage, Clause clause, CropSaid crop) {
+        if (what != What.DIED
                 || !CLEARING.contains(passage.word(clause.action().words().nextSetBit(0)))) {
             return false;
         }
@@ -194,8 +194,9 @@ public final class Statements {
     }
 
     private Told ofCrop(Passage passage, Clause clause, CropSaid crop) {
-        boolean over = clearedAfterPicking(passage, clause, crop);
-        What what = over ? What.HARVESTED : whatMeant.of(passage, clause, crop);
+        What meant = whatMeant.of(passage, clause, crop);
+        boolean over = clearedAfterPicking(meant, passage, clause, crop);
+        What what = over ? What.HARVESTED : meant;
         if (what.ofThePlot()) {
             Event weather = particulars.withAmount(Event.of(what, null, null, null), passage, clause, null);
             return Told.of(PlotEvents.told(weather, passage, clause), from(passage, clause), to(passage, clause));

@@ -180,12 +180,10 @@ final class WhatMeant {
 
     /** "Pulled up the courgettes", "pulled up all the plants": who wants fruit pulls the plants when they are done. */
     boolean cleared(Passage passage, Clause clause, CropSaid crop) {
-        boolean up = Set.of("pulled", "pull", "pulling", "ripped", "rip", "yanked", "dug")
-                        .contains(passage.word(clause.action().words().nextSetBit(0)))
-                && (clause.action().words().cardinality() > 1
-                        || passage.word(clause.action().words().nextSetBit(0)).startsWith("pull")
-                        || passage.word(clause.action().words().nextSetBit(0)).startsWith("rip"));
-        up |= passage.word(clause.action().words().nextSetBit(0)).equals("cut")
+        String verb = passage.word(clause.action().words().nextSetBit(0));
+        boolean up = Set.of("pulled", "pull", "pulling", "yanked", "dug").contains(verb)
+                && (clause.action().words().cardinality() > 1 || verb.startsWith("pull"));
+        up |= verb.equals("cut")
                 && says(passage, clause, Set.of("down"))
                 && !says(passage, clause, Set.of("flower", "flowers", "haulms", "foliage"));
         boolean weighed = Passage.within(passage.quantities(), clause.from(), clause.to()).stream()
