@@ -66,8 +66,14 @@ final class Verdicts {
                 || !before.cause().equals(now.cause())
                 || before.signs() != now.signs()
                 || turn.written().stream().anyMatch(line -> line.entry() instanceof SignSeen)
+                || isAskedFor()
                 || now.decided() && !before.decided()
                 || now.sure().atLeast(HowSure.MOST_LIKELY) && !before.sure().atLeast(HowSure.MOST_LIKELY);
+    }
+
+    /** A question that tells nothing new is answered with the whole verdict: there is nothing that could settle it. */
+    private boolean isAskedFor() {
+        return turn.written().isEmpty() && !turn.heard().inquiries().isEmpty();
     }
 
     /** What is told in passing beside a doing and changes nothing is no matter for a reply. */
