@@ -21,7 +21,6 @@ import java.util.jar.Attributes;
 import java.util.jar.JarEntry;
 import java.util.jar.JarOutputStream;
 import java.util.jar.Manifest;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
@@ -70,17 +69,20 @@ final class BuiltClasses {
     }
 
     /**
-     * The jar of these classes, packed when it is not there yet.
+     * The class path: the jar of these classes, packed when it is not there yet, and the jars of the libraries. They are named one by
+     * one, since Java archives no class of a jar that it finds by the address in another jar's manifest.
      *
      * @throws IOException when the cache cannot be written
      */
-    Path jar(Path cache) throws IOException {
+    List<Path> classPath(Path cache) throws IOException {
         Map<String, Path> files = files();
         Path jar = cache.resolve("program-" + key(files) + ".jar");
         if (!Files.isRegularFile(jar)) {
             new KeptFiles(cache, JARS, KEPT).write(jar.getFileName().toString(), out -> pack(files, out));
         }
-        return jar;
+        List<Path> jars = new ArrayList<>(List.of(jar));
+        jars.addAll(libraries);
+        return jars;
     }
 
     /** Files and folders by their names in a jar, where a folder's ends in a stroke: what looks for a folder must find it. */
@@ -110,11 +112,6 @@ final class BuiltClasses {
     private void pack(Map<String, Path> files, OutputStream out) throws IOException {
         Manifest manifest = new Manifest();
         manifest.getMainAttributes().put(Attributes.Name.MANIFEST_VERSION, "1.0");
-        manifest.getMainAttributes().put(Attributes.Name.MAIN_CLASS, Bothy.class.getName());
-        manifest.getMainAttributes()
-                .put(
-                        Attributes.Name.CLASS_PATH,
-                        libraries.stream().map(path -> path.toUri().toString()).collect(Collectors.joining(" ")));
         Map<String, byte[]> marks = Packing.marks(classes);
         try (JarOutputStream jar = new JarOutputStream(out, manifest)) {
             jar.setLevel(Deflater.NO_COMPRESSION);

@@ -1,6 +1,7 @@
 package bothy;
 
 import bothy.almanac.KeptFiles;
+import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -11,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import java.util.zip.CRC32;
 import sun.misc.Signal;
 import sun.misc.SignalHandler;
@@ -31,12 +33,14 @@ final class QuickStart {
     private static final long ROOM = 200_000_000;
 
     private final Path java;
-    private final Path jar;
+    /** The program's jar first. */
+    private final List<Path> jars;
+
     private final Path cache;
 
-    private QuickStart(Path java, Path jar, Path cache) {
+    private QuickStart(Path java, List<Path> jars, Path cache) {
         this.java = java;
-        this.jar = jar;
+        this.jars = jars;
         this.cache = cache;
     }
 
@@ -80,11 +84,11 @@ final class QuickStart {
         if (built.isPresent()) {
             return chosenForHimself()
                     ? Optional.empty()
-                    : Optional.of(new QuickStart(java, built.get().jar(cache), cache));
+                    : Optional.of(new QuickStart(java, built.get().classPath(cache), cache));
         }
         String jar = System.getProperty("java.class.path");
         return jar.endsWith(".jar") && Files.isRegularFile(Path.of(jar)) && noOptions(jar, arguments)
-                ? Optional.of(new QuickStart(java, Path.of(jar), cache))
+                ? Optional.of(new QuickStart(java, List.of(Path.of(jar)), cache))
                 : Optional.empty();
     }
 
@@ -120,7 +124,10 @@ final class QuickStart {
         } else if (roomForAnArchive()) {
             command.add("-XX:ArchiveClassesAtExit=" + fresh);
         }
-        command.addAll(List.of("-jar", jar.toString()));
+        command.addAll(List.of(
+                "-cp",
+                jars.stream().map(Path::toString).collect(Collectors.joining(File.pathSeparator)),
+                Bothy.class.getName()));
         command.addAll(List.of(arguments));
         Process chat = new ProcessBuilder(command).inheritIO().start();
         // The interrupt key reaches both processes; the chat knows what to make of it.
@@ -164,9 +171,9 @@ final class QuickStart {
                         "\0",
                         System.getProperty("java.home"),
                         System.getProperty("java.vm.version"),
-                        jar.toAbsolutePath().toString(),
-                        String.valueOf(Files.size(jar)),
-                        Files.getLastModifiedTime(jar).toString())
+                        jars.get(0).toAbsolutePath().toString(),
+                        String.valueOf(Files.size(jars.get(0))),
+                        Files.getLastModifiedTime(jars.get(0)).toString())
                 .getBytes(StandardCharsets.UTF_8));
         return "classes-" + HexFormat.of().toHexDigits((int) key.getValue()) + ".jsa";
     }
