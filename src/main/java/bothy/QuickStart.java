@@ -1,6 +1,8 @@
 package bothy;
 
+import bothy.advice.RuleBook;
 import bothy.almanac.KeptFiles;
+import bothy.almanac.RulesFolder;
 import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -13,13 +15,14 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import sun.misc.Signal;
 import sun.misc.SignalHandler;
 
 /**
  * Opens a chat in a Java set for a quick start: the plain compiler, the small collector and an archive of the loaded classes, which
- * the first chat writes as it ends. Neither a jar nor Maven can ask for these itself, so the program starts itself again with them
+ * the first chat that has no rules to compile writes as it ends. Neither a jar nor Maven can ask for these itself, so the program starts itself again with them
  * and lends it the terminal. Whoever sets any Java option has chosen for himself, and nothing is started again.
  */
 final class QuickStart {
@@ -121,7 +124,7 @@ final class QuickStart {
                 "-D" + STARTED_BY + "=" + ProcessHandle.current().pid()));
         if (archived) {
             command.add("-XX:SharedArchiveFile=" + archive);
-        } else if (roomForAnArchive()) {
+        } else if (archivable(arguments) && roomForAnArchive()) {
             command.add("-XX:ArchiveClassesAtExit=" + fresh);
         }
         command.addAll(List.of(
@@ -176,6 +179,16 @@ final class QuickStart {
                         Files.getLastModifiedTime(jars.get(0)).toString())
                 .getBytes(StandardCharsets.UTF_8));
         return "classes-" + HexFormat.of().toHexDigits((int) key.getValue()) + ".jsa";
+    }
+
+    /**
+     * Java is known to break down, at the very end, over an archive of the classes that compile rules: some come from a signed jar. A
+     * chat on rules of the grower's own may compile at any time.
+     */
+    private boolean archivable(String... arguments) {
+        return Stream.of(arguments)
+                        .noneMatch(argument -> argument.startsWith(RulesOption.NAME) || argument.startsWith("@"))
+                && RuleBook.compiled(RulesFolder.inside(), cache);
     }
 
     /** Java ends with an error when it cannot write the archive in full. */

@@ -5,8 +5,10 @@ import picocli.CommandLine.Option;
 
 /** Which rules to use. */
 final class RulesOption {
+    static final String NAME = "--rules";
+
     @Option(
-            names = "--rules",
+            names = NAME,
             paramLabel = "FOLDER",
             description = "Rules folder to use instead of the one that comes with the program.")
     Path folder;

@@ -55,12 +55,14 @@ class QuickStartTest {
         write(first, "sowed 6 tomatoes\n");
         assertThat(read(first)).contains("Noted: 6 tomatoes sown today.");
         assertThat(first.waitFor()).isZero();
-        assertThat(archives()).hasSize(1);
-        Process second = start(List.of());
-        write(second, "status\n");
-        assertThat(read(second)).contains("omato");
-        assertThat(second.waitFor()).isZero();
-        assertThat(archives()).hasSize(1);
+        assertThat(archives()).as("where rules were compiled").isEmpty();
+        for (int again = 0; again < 2; again++) {
+            Process next = start(List.of());
+            write(next, "status\n");
+            assertThat(read(next)).contains("omato");
+            assertThat(next.waitFor()).isZero();
+            assertThat(archives()).hasSize(1);
+        }
     }
 
     @Test
@@ -103,6 +105,9 @@ class QuickStartTest {
     void aChatFromTheFolderOfClassesIsHeldInAJavaStartedAgainToo() throws Exception {
         Path classes = copyOfTheClasses();
         assertThat(chatFrom(classes, "")).contains("Noted: 6 tomatoes sown today.");
+        assertThat(archives()).as("where rules were compiled").isEmpty();
+        assertThat(chatFrom(classes, "")).contains("Noted: 6 tomatoes");
+        assertThat(archives()).hasSize(1);
         assertThat(chatFrom(classes, "")).contains("Noted: 6 tomatoes");
         assertThat(kept("program-.*\\.jar")).hasSize(1);
         assertThat(archives()).hasSize(1);

@@ -40,19 +40,24 @@ final class CompiledRules {
     private static final Logger LOG = LoggerFactory.getLogger(CompiledRules.class);
     private static final List<String> FACT_PACKAGES = List.of("garden", "almanac", "advice/facts", "advice/reckoned");
     private static final int KEPT = 8;
-    private final ReleaseId release;
+    private final String key;
     private final String name;
     private final Path cache;
 
     CompiledRules(RulesFolder folder, Path cache) {
-        String key = key(folder);
-        this.release = KieServices.get().newReleaseId("bothy", "rules", key);
+        this.key = key(folder);
         this.name = "rules-" + key + ".jar";
         this.cache = cache;
     }
 
     ReleaseId releaseId() {
-        return release;
+        return KieServices.get().newReleaseId("bothy", "rules", key);
+    }
+
+    /** Whether these rules lie compiled in the cache or came so with the program; told without waking the rule engine. */
+    boolean ready() {
+        return cache != null
+                && (Files.isReadable(cache.resolve(name)) || CompiledRules.class.getResource(name) != null);
     }
 
     Optional<KieContainer> kept() {
@@ -67,7 +72,7 @@ final class CompiledRules {
             return Optional.of(load(file));
         } catch (IOException | RuntimeException | LinkageError unusable) {
             LOG.warn("Compiled rules in {} cannot be used and are compiled again: {}", file, unusable.toString());
-            KieServices.get().getRepository().removeKieModule(release);
+            KieServices.get().getRepository().removeKieModule(releaseId());
             return Optional.empty();
         }
     }
@@ -84,6 +89,7 @@ final class CompiledRules {
 
     private KieContainer load(Path file) {
         KieServices services = KieServices.get();
+        ReleaseId release = releaseId();
         KieModuleModel model = services.newKieModuleModel();
         model.newKieBaseModel("defaultKieBase").addPackage("*").setDefault(true);
         services.getRepository().addKieModule(InternalKieModuleProvider.get(release, model, file.toFile()));

@@ -46,6 +46,11 @@ public final class RuleBook implements AutoCloseable {
         });
     }
 
+    /** Whether these rules need not be compiled, at the next start at least. */
+    public static boolean compiled(RulesFolder folder, Path cache) {
+        return new CompiledRules(folder, cache).ready();
+    }
+
     private static InternalKieModule compile(RulesFolder folder, ReleaseId release) {
         List<Problem> strays = folder.paths("", ".drl").stream()
                 .filter(path ->
