@@ -77,14 +77,14 @@ public final class Advisor implements AutoCloseable {
             Reasons reasons = new Reasons();
             session.addEventListener((org.kie.api.event.rule.AgendaEventListener) reasons);
             session.addEventListener((org.kie.api.event.rule.RuleRuntimeEventListener) reasons);
-            List<Object> facts = dayFacts.of(day);
+            Clinic clinic = new Clinic(troubles, day);
+            List<Object> facts = dayFacts.of(day, clinic.plantings());
             List<NothingUpChance> seedbeds = facts.stream()
                     .filter(NothingUpChance.class::isInstance)
                     .map(NothingUpChance.class::cast)
                     .toList();
             // What is likely of seed that is not up is weighed with the case first, so that both tell the same chances.
             facts.stream().filter(fact -> !(fact instanceof NothingUpChance)).forEach(session::insert);
-            Clinic clinic = new Clinic(troubles, day);
             clinicFacts(clinic, session).forEach(session::insert);
             fire(session);
             List<Diagnosis> diagnoses = clinic.diagnoses(found(session, reasons), freshStages(session, day), seedbeds);

@@ -23,6 +23,7 @@ import java.util.List;
  * @param weather days observed and forecast
  * @param findings what it told of a closer look at a trouble
  * @param normals what is normal at the place by a station's record, {@code null} when none was taken in
+ * @param whole whether all that grows is looked at, rather than what the message is about
  */
 public record Day(
         LocalDate today,
@@ -33,7 +34,8 @@ public record Day(
         List<Plan> plans,
         List<WeatherDay> weather,
         List<Finding> findings,
-        Normals normals) {
+        Normals normals,
+        boolean whole) {
 
     public Day {
         findings = List.copyOf(findings);
@@ -42,6 +44,20 @@ public record Day(
         signs = List.copyOf(signs);
         plans = List.copyOf(plans);
         weather = List.copyOf(weather);
+    }
+
+    /** A day of which only what the message is about is looked at. */
+    public Day(
+            LocalDate today,
+            Garden garden,
+            List<Event> told,
+            List<Inquiry> inquiries,
+            List<SignSeen> signs,
+            List<Plan> plans,
+            List<WeatherDay> weather,
+            List<Finding> findings,
+            Normals normals) {
+        this(today, garden, told, inquiries, signs, plans, weather, findings, normals, false);
     }
 
     /** A day at a place of which no station's record is known. */
@@ -69,13 +85,13 @@ public record Day(
         this(today, garden, told, inquiries, signs, plans, weather, List.of());
     }
 
-    /** A day on which nothing was said. */
+    /** A day on which nothing was said: all that stands is looked at. */
     public static Day quiet(LocalDate today, Garden garden, List<WeatherDay> weather) {
-        return new Day(today, garden, List.of(), List.of(), List.of(), List.of(), weather);
+        return new Day(today, garden, List.of(), List.of(), List.of(), List.of(), weather, List.of(), null, true);
     }
 
     /** The same day at a place of which a station's record makes something normal. */
     public Day at(Normals place) {
-        return new Day(today, garden, told, inquiries, signs, plans, weather, findings, place);
+        return new Day(today, garden, told, inquiries, signs, plans, weather, findings, place, whole);
     }
 }

@@ -24,6 +24,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** Turns a day into the facts that the rules match. */
@@ -48,7 +49,10 @@ final class DayFacts {
         return planting.startsWith(PACKET) ? Optional.of(planting.substring(PACKET.length())) : Optional.empty();
     }
 
-    List<Object> of(Day day) {
+    /**
+     * @param ofCases plantings whose cases are weighed on the day
+     */
+    List<Object> of(Day day, Set<String> ofCases) {
         List<Object> facts = new ArrayList<>();
         facts.add(new Today(day.today()));
         day.weather().stream().filter(one -> near(one, day.today())).forEach(facts::add);
@@ -59,7 +63,7 @@ final class DayFacts {
         day.inquiries()
                 .forEach(asked -> facts.addAll(
                         PlaceReckoning.of(asked, day.garden().grower(), frosts, day.normals(), day.today())));
-        Map<String, Planting> subjects = subjects(day);
+        Map<String, Planting> subjects = subjects(day, new Regarded(day, ofCases));
         PlotDiary diary = PlotDiary.of(day.garden());
         Map<String, List<Event>> events = diary.byPlanting();
         for (Planting known : subjects.values()) {
@@ -112,10 +116,12 @@ final class DayFacts {
                 planting.ended());
     }
 
-    /** The plantings that the rules look at: all that grow, those just spoken of, and crops asked about that are not begun. */
-    private Map<String, Planting> subjects(Day day) {
+    /** The plantings that the rules look at: those that grow, as far as they are regarded, those just spoken of, and crops asked about that are not begun. */
+    private Map<String, Planting> subjects(Day day, Regarded regarded) {
         Map<String, Planting> subjects = new TreeMap<>();
-        day.garden().growing().forEach(planting -> subjects.put(planting.id(), planting));
+        day.garden().growing().stream()
+                .filter(regarded::holds)
+                .forEach(planting -> subjects.put(planting.id(), planting));
         for (Event told : day.told()) {
             day.garden().planting(String.valueOf(told.planting())).ifPresent(one -> subjects.put(one.id(), one));
         }

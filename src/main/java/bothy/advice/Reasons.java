@@ -57,7 +57,13 @@ final class Reasons extends DefaultAgendaEventListener implements RuleRuntimeEve
 
         String text(String annotation, String otherwise) {
             Object value = rule.getMetaData().get(annotation);
-            return value == null ? otherwise : value.toString().replaceAll("^\"|\"$", "");
+            return value == null ? otherwise : unquoted(value.toString());
+        }
+
+        private static String unquoted(String text) {
+            int from = text.startsWith("\"") ? 1 : 0;
+            int to = text.endsWith("\"") && text.length() > from ? text.length() - 1 : text.length();
+            return text.substring(from, to);
         }
     }
 

@@ -10,6 +10,7 @@ import bothy.garden.Logged;
 import bothy.garden.Planting;
 import bothy.garden.SettingChange;
 import bothy.garden.SignSeen;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -32,9 +33,9 @@ public final class Replay {
      * @param zone the channel's time zone, used until the grower tells another
      */
     public static Garden garden(List<Logged> lines, LocalDate day, ZoneId zone) {
-        List<Logged> known = lines.stream()
-                .filter(line -> !line.at().atZone(zone).toLocalDate().isAfter(day.plusDays(1)))
-                .toList();
+        Instant tooLate = day.plusDays(2).atStartOfDay(zone).toInstant();
+        List<Logged> known =
+                lines.stream().filter(line -> line.at().isBefore(tooLate)).toList();
         List<Logged> standing = standing(known);
         return new Garden(grower(standing, zone), day, plantings(standing, day), standing);
     }

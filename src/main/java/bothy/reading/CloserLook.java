@@ -9,6 +9,7 @@ import bothy.reading.text.Phrase;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
 import bothy.reading.text.Together;
+import bothy.reading.text.TogetherBook;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -36,7 +37,7 @@ final class CloserLook {
     private static final double COLD_SOIL_C = 14.9;
 
     private final PhraseBook<Answer> book = new PhraseBook<>();
-    private final Map<Together, Answer> near = new LinkedHashMap<>();
+    private final TogetherBook<Answer> near = new TogetherBook<>();
     private final Set<String> negators;
     private final Set<String> noes;
 
@@ -70,7 +71,7 @@ final class CloserLook {
 
     private void add(String phrase, Map<String, List<String>> groups, Answer answer) {
         if (Together.isOne(phrase)) {
-            near.put(new Together(phrase, groups), answer);
+            near.add(new Together(phrase, groups), answer);
         } else {
             book.add(new Phrase(phrase, groups), answer);
         }
@@ -78,7 +79,7 @@ final class CloserLook {
 
     Set<String> vocabulary() {
         Set<String> all = new HashSet<>(book.vocabulary());
-        near.keySet().forEach(together -> all.addAll(together.vocabulary()));
+        all.addAll(near.vocabulary());
         return all;
     }
 
@@ -118,16 +119,12 @@ final class CloserLook {
 
     /** Words that stand near each other; where one of them is denied nothing was found. */
     private void near(Passage passage, List<Found<Answer>> into) {
-        Set<String> words = passage.words();
         List<int[]> sentences = passage.sentences();
-        near.forEach((together, answer) -> {
-            if (together.possible(words)) {
-                for (int[] sentence : sentences) {
-                    Phrase.Place place =
-                            together.in(passage.tokens(), sentence[0], sentence[1], Together.IN_A_SENTENCE);
-                    if (place != null && !denied(passage, place)) {
-                        into.add(new Found<>(answer, place));
-                    }
+        near.possible(passage.words(), (together, answer) -> {
+            for (int[] sentence : sentences) {
+                Phrase.Place place = together.in(passage.tokens(), sentence[0], sentence[1], Together.IN_A_SENTENCE);
+                if (place != null && !denied(passage, place)) {
+                    into.add(new Found<>(answer, place));
                 }
             }
         });

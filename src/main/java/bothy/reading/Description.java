@@ -19,6 +19,7 @@ public final class Description {
     private final Supplier<List<CropSaid>> crops;
     private final Set<String> growing;
     private final Passage plain;
+    private List<String> signs;
 
     Description(
             CloserLook closerLook,
@@ -53,7 +54,13 @@ public final class Description {
      * @param atLarge whether "the plants look poorly" counts, for a message that tells nothing else
      */
     public List<String> looseSigns(boolean atLarge) {
-        return looseSigns.in(plain, atLarge);
+        if (atLarge) {
+            return looseSigns.in(plain, true);
+        }
+        if (signs == null) {
+            signs = looseSigns.in(plain, false);
+        }
+        return signs;
     }
 
     /** Its words in order, their spelling set right and plainer words put for some. */

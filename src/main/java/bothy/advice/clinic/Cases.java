@@ -48,7 +48,7 @@ final class Cases {
 
     private void take(Logged line) {
         Entry entry = line.entry();
-        if (entry instanceof Event event) {
+        if (entry instanceof Event event && !files.isEmpty()) {
             up(event);
             died(event, line);
         }

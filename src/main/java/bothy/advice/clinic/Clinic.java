@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** The cases of one day: first as facts for the rules, then weighed with what the rules found. For one run by one thread. */
 public final class Clinic {
@@ -74,6 +75,14 @@ public final class Clinic {
         Set<String> crops = new LinkedHashSet<>();
         files.stream().map(CaseFile::crop).filter(java.util.Objects::nonNull).forEach(crops::add);
         return crops;
+    }
+
+    /** The plantings that the cases are about. */
+    public Set<String> plantings() {
+        return files.stream()
+                .map(CaseFile::planting)
+                .filter(java.util.Objects::nonNull)
+                .collect(Collectors.toSet());
     }
 
     /** The facts of the cases for the rules. */

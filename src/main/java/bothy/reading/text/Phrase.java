@@ -100,6 +100,9 @@ public final class Phrase {
             int limit,
             Slots slots,
             BitSet words) {
+        if (at < limit && !choice.mayBeginWith(tokens.get(at).word())) {
+            return -1;
+        }
         for (List<String> sequence : choice.choices()) {
             BitSet own = new BitSet();
             int after = after(sequence, 0, at, tokens, limit, slots, own);

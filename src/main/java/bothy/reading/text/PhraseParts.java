@@ -1,9 +1,11 @@
 package bothy.reading.text;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 
 /** Reads the text of a phrase into its parts. */
 final class PhraseParts {
@@ -17,8 +19,32 @@ final class PhraseParts {
         boolean optional();
     }
 
-    /** One of several words or sequences of words, from {@code least} to {@code most} times. */
-    record Words(List<List<String>> choices, int least, int most) implements Part {
+    /**
+     * One of several words or sequences of words, from {@code least} to {@code most} times.
+     *
+     * @param firsts the words with which a choice may begin, {@code null} when one may begin with anything
+     */
+    record Words(List<List<String>> choices, Set<String> firsts, int least, int most) implements Part {
+        Words(List<List<String>> choices, int least, int most) {
+            this(choices, firsts(choices), least, most);
+        }
+
+        private static Set<String> firsts(List<List<String>> choices) {
+            Set<String> firsts = new HashSet<>();
+            for (List<String> choice : choices) {
+                String first = choice.get(0);
+                if (first.charAt(0) == '{' || first.equals(GAP_MARK)) {
+                    return null;
+                }
+                firsts.add(first);
+            }
+            return firsts;
+        }
+
+        boolean mayBeginWith(String word) {
+            return firsts == null || firsts.contains(word);
+        }
+
         @Override
         public boolean optional() {
             return least == 0;

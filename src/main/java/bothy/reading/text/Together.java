@@ -3,6 +3,7 @@ package bothy.reading.text;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -95,6 +96,11 @@ public final class Together {
             }
         }
         return true;
+    }
+
+    /** The words with which the part of fewest words may begin: at least one of them stands where the pattern does. */
+    Set<String> rarest() {
+        return firsts.stream().min(Comparator.comparingInt(Set::size)).orElseThrow();
     }
 
     /** All words that the pattern can hold. */
