@@ -149,13 +149,17 @@ public final class Advisor implements AutoCloseable {
         return stages;
     }
 
-    /** A stage that a planting came to long ago says little about where it stands now: nobody may have told the next. */
+    /**
+     * A stage that a planting came to long ago says little about where it stands now, since nobody may have told the next; but what was
+     * stored stays in store.
+     */
     private static Map<String, Stage> freshStages(KieSession session, Day day) {
         Map<String, Stage> stages = new HashMap<>();
         for (Object fact : session.getObjects()) {
             if (fact instanceof AtStage at
                     && at.since() != null
-                    && !at.since().isBefore(day.today().minusDays(FRESH_STAGE_DAYS))) {
+                    && (at.stage() == Stage.STORED
+                            || !at.since().isBefore(day.today().minusDays(FRESH_STAGE_DAYS)))) {
                 stages.put(at.planting(), at.stage());
             }
         }

@@ -136,7 +136,10 @@ final class LooselyTold {
                         ? What.EMERGED
                         : sign.equals("not-ripening")
                                 ? What.COLOUR_TURNED
-                                : sign.equals("fruit-spots") ? What.FRUIT_SET : null;
+                                : sign.equals("fruit-spots")
+                                        ? What.FRUIT_SET
+                                        // "2 to a hole, 12 holes".
+                                        : sign.equals("holes-in-leaves") ? What.SOWN : null;
         boolean unnamed = sign.equals(Troubles.UNNAMED)
                 && heard.statements().stream().anyMatch(Statement::sure)
                 && !describes(false);

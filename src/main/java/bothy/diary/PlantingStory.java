@@ -59,7 +59,7 @@ final class PlantingStory {
 
     private static Integer counted(Integer count, Integer sown, Event event) {
         if (COUNTING.contains(event.what()) && event.count() != null) {
-            return event.count();
+            return Event.MORE.equals(event.detail()) && count != null ? count + event.count() : event.count();
         }
         if (event.what() == What.DIED && event.count() != null) {
             Integer before = count != null ? count : sown;
@@ -88,7 +88,8 @@ final class PlantingStory {
                 .reduce((earlier, later) -> later)
                 .orElse(events.get(0));
         for (Event event : events) {
-            boolean allDied = event.what() == What.DIED && (event.count() == null || count != null && count == 0);
+            boolean allDied = event.what() == What.DIED
+                    && (event.count() == null ? !Event.SOME.equals(event.detail()) : count != null && count == 0);
             if (allDied && event.on() != null) {
                 return event.on();
             }

@@ -33,6 +33,11 @@ public record Event(
         String detail,
         Integer seedAge)
         implements Entry {
+    /** Detail of seedlings that came up after others. */
+    public static final String MORE = "more";
+
+    /** Detail of a loss without a count: not all of the planting. */
+    public static final String SOME = "some";
 
     /** An event of which no age of seed is told. */
     public Event(

@@ -74,12 +74,14 @@ final class ReminderWishes {
         if (said("list-on", passage, sentence) && day.isPresent()) {
             return list(day.get(), times, false);
         }
-        return withoutDay(passage, sentence, times);
+        return withoutDay(
+                passage, sentence, times, day.orElse(passage.situation().today()));
     }
 
-    private List<SettingChange> withoutDay(Passage passage, int[] sentence, List<LocalTime> times) {
+    /** @param from the day from which a span told lasts ("away from Saturday for ten days") */
+    private List<SettingChange> withoutDay(Passage passage, int[] sentence, List<LocalTime> times, LocalDate from) {
         LocalDate today = passage.situation().today();
-        Optional<LocalDate> end = lasting(text(passage, sentence), today);
+        Optional<LocalDate> end = lasting(text(passage, sentence), from);
         var mode = modes.find(passage.tokens(), sentence[0], sentence[1], passage);
         boolean silent = !mode.isEmpty() && mode.get(0).meaning().equals("none");
         if ((silent || said("away-for", passage, sentence)) && end.isPresent()) {

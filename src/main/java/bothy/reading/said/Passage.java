@@ -29,6 +29,20 @@ public record Passage(
         List<ActionSaid> actions,
         List<SeedSaid> seeds)
         implements Phrase.Slots {
+    private static final Set<String> NO_RAIN = Set.of(
+            "apart",
+            "tall",
+            "high",
+            "long",
+            "wide",
+            "spacing",
+            "between",
+            "across",
+            "off",
+            "away",
+            "pots",
+            "pot",
+            "diameter");
 
     @Override
     public int end(String slot, int at) {
@@ -56,7 +70,7 @@ public record Passage(
                         .findFirst()
                         .orElse(-1);
             case "volume" -> ending(quantities, at, "L");
-            case "depth" -> Math.max(ending(quantities, at, "mm"), ending(quantities, at, "m"));
+            case "depth" -> rained(Math.max(ending(quantities, at, "mm"), ending(quantities, at, "m")));
             case "amount" -> ending(quantities, at);
             case "year" -> year(tokens.get(at)) ? at + 1 : -1;
             case "word" -> tokens.get(at).aWord() ? at + 1 : -1;
@@ -70,6 +84,11 @@ public record Passage(
                 .mapToInt(Quantity::end)
                 .findFirst()
                 .orElse(-1);
+    }
+
+    /** "35 cm apart" is no depth of rain. */
+    private int rained(int end) {
+        return end > 0 && NO_RAIN.contains(word(end)) ? -1 : end;
     }
 
     /** A place where plants end up: "bed 4", "the allotment". */

@@ -61,6 +61,7 @@ public final class Spelling {
     private final Set<String> known = new HashSet<>();
     private final Map<Character, List<String>> wanted = new HashMap<>();
     private final Set<String> pairs;
+    private final Map<String, List<String>> together = new HashMap<>();
     private final UnaryOperator<String> meaning;
 
     /**
@@ -77,6 +78,7 @@ public final class Spelling {
             Set<String> pairs,
             UnaryOperator<String> meaning) {
         this.pairs = pairs;
+        pairs.forEach(pair -> together.put(pair.replace(" ", ""), List.of(pair.split(" "))));
         this.meaning = meaning;
         rewritten.forEach((shortForm, full) -> this.rewritten.put(shortForm, List.of(full.split(" "))));
         known.addAll(ordinary);
@@ -166,7 +168,18 @@ public final class Spelling {
                     new Token(word, token.sort(), token.number(), token.from(), token.to(), token.capital(), false)));
             return;
         }
+        List<String> apart = known(token.word()) ? List.of() : writtenTogether(token.word());
+        if (!apart.isEmpty()) {
+            apart.forEach(word -> into.add(
+                    new Token(word, token.sort(), token.number(), token.from(), token.to(), token.capital(), true)));
+            return;
+        }
         into.add(setRight(token));
+    }
+
+    /** The two words of a name that was written as one: "frenchbeans"; empty when it is none. */
+    private List<String> writtenTogether(String word) {
+        return together.getOrDefault(word, List.of());
     }
 
     private Token setRight(Token token) {

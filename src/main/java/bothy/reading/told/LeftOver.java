@@ -6,6 +6,7 @@ import bothy.garden.What;
 import bothy.reading.said.Clause;
 import bothy.reading.said.DaySaid;
 import bothy.reading.said.Passage;
+import java.util.List;
 import java.util.Set;
 
 /**
@@ -34,7 +35,7 @@ final class LeftOver {
     }
 
     /** A statement of today although its sentence tells a day that is over and belongs to nothing else. */
-    static Told dated(Passage passage, Clause clause, Told told) {
+    static Told dated(Passage passage, Clause clause, Told told, List<Told> before) {
         boolean today = told.assumed().contains("date")
                 && passage.situation().today().equals(told.event().on());
         DaySaid day = !today
@@ -43,6 +44,8 @@ final class LeftOver {
                         .filter(one -> one.known()
                                 && !clause.inRelative(one.start())
                                 && !WhenTold.forecast(passage, one)
+                                && before.stream().noneMatch(earlier -> one.past()
+                                        .equals(earlier.event().on()))
                                 && one.past().isBefore(passage.situation().today()))
                         .findFirst()
                         .orElse(null);

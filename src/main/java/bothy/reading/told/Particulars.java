@@ -8,19 +8,24 @@ import bothy.reading.said.Passage;
 import bothy.reading.said.PlaceSaid;
 import bothy.reading.said.Quantity;
 import bothy.reading.text.Token;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
 /** The count, amount, place and container that a clause gives for each of its crops. */
 public final class Particulars {
     private final Counts counts;
+    private final Losses losses;
 
     public Particulars(bothy.almanac.Words words) {
         counts = new Counts(words);
+        losses = new Losses(words);
     }
 
     public Set<String> vocabulary() {
-        return counts.vocabulary();
+        Set<String> all = new HashSet<>(counts.vocabulary());
+        all.addAll(losses.vocabulary());
+        return all;
     }
 
     /** The count told for a crop, {@code null} when none is. */
@@ -31,6 +36,11 @@ public final class Particulars {
     /** A number of a clause that may count plants and was given to none, {@code null} when there is none. */
     Integer leftOver(Passage passage, Clause clause) {
         return counts.leftOver(passage, clause);
+    }
+
+    /** A loss with its count, where it can be told. */
+    Told lost(Passage passage, Clause clause, Told told) {
+        return losses.counted(passage, clause, told);
     }
 
     /** A number by itself: "potted on 6". */

@@ -27,6 +27,10 @@ public final class Statements {
             "pull",
             "pulling",
             "cleared",
+            "finished",
+            "over",
+            "spent",
+            "done",
             "clear",
             "clearing",
             "composted",
@@ -153,7 +157,7 @@ public final class Statements {
                             Told.of(Event.of(What.FROST, null, null, null), killed.from(), killed.to()),
                             WhenTold.said(passage, clause)));
         }
-        told.replaceAll(one -> LeftOver.dated(passage, clause, one));
+        told.replaceAll(one -> particulars.lost(passage, clause, LeftOver.dated(passage, clause, one, before)));
         if (told.size() == 1) {
             told.set(0, LeftOver.asked(passage, clause, told.get(0), particulars));
         }
@@ -182,10 +186,17 @@ public final class Statements {
                 && passage.word(clause.action().start()).startsWith("d");
     }
 
+    /** "Two more came up", "another 3 are up". */
+    private static boolean after(Passage passage, Clause clause) {
+        return passage.counts(clause.from(), clause.to()).stream()
+                .anyMatch(number -> Set.of("more", "extra").contains(passage.word(number.end()))
+                        || Set.of("another", "further").contains(passage.word(number.start() - 1)));
+    }
+
     /** "Ripped the tomatoes out": what was picked from before is not lost but done with. */
     private static boolean clearedAfterPicking(What what, Passage passage, Clause clause, CropSaid crop) {
         if (what != What.DIED
-                || !CLEARING.contains(passage.word(clause.action().words().nextSetBit(0)))) {
+                || clause.action().words().stream().noneMatch(at -> CLEARING.contains(passage.word(at)))) {
             return false;
         }
         List<Planting> meant = PlantingsMeant.of(crop, passage, clause, true);
@@ -206,6 +217,9 @@ public final class Statements {
                 .withCount(UNCOUNTED.contains(what) ? null : particulars.count(passage, clause, crop))
                 .withDetail(clause.action().detail());
         event = particulars.withAmount(event, passage, clause, crop);
+        if (what == What.EMERGED && event.count() != null && after(passage, clause)) {
+            event = event.withDetail(Event.MORE);
+        }
         if (what == What.NOTE && clause.action().detail() == null) {
             event = PlotEvents.told(event, passage, clause);
         } else if (over

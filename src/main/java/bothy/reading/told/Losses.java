@@ -1,0 +1,95 @@
+package bothy.reading.told;
+
+import bothy.almanac.Words;
+import bothy.garden.Event;
+import bothy.garden.Planting;
+import bothy.garden.What;
+import bothy.reading.said.Clause;
+import bothy.reading.said.CropSaid;
+import bothy.reading.said.NumberSaid;
+import bothy.reading.said.Passage;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * How many of a planting were lost. "Only 3 left" tells how many stand, not how many died; what an animal had a go at is seldom all, so
+ * unless it is said to be the planting goes on.
+ */
+final class Losses {
+    private static final String FILE = "losses";
+    /** So many words may stand between a number and "left" ("3 of the courgettes are left"). */
+    private static final int REACH = 5;
+
+    private final Set<String> partly;
+    private final Set<String> whole;
+    private final Set<String> left;
+
+    Losses(Words words) {
+        partly = Set.copyOf(words.list(FILE, "/partly"));
+        whole = Set.copyOf(words.list(FILE, "/whole"));
+        left = Set.copyOf(words.list(FILE, "/left"));
+    }
+
+    Set<String> vocabulary() {
+        Set<String> all = new HashSet<>(partly);
+        all.addAll(whole);
+        all.addAll(left);
+        return all;
+    }
+
+    /** A loss with its count or with the mark that only some were lost; anything else as it is. */
+    Told counted(Passage passage, Clause clause, Told told) {
+        Event event = told.event();
+        if (event.what() != What.DIED) {
+            return told;
+        }
+        Optional<NumberSaid> standing = standing(passage, clause);
+        if (standing.isPresent()) {
+            return told.with(ofWhatStands(told, passage, (int) standing.get().value()));
+        }
+        return event.count() == null && onlySome(passage, clause) ? told.with(event.withDetail(Event.SOME)) : told;
+    }
+
+    /** The number of those that are left. */
+    private Optional<NumberSaid> standing(Passage passage, Clause clause) {
+        for (int at = clause.from(); at < clause.to(); at++) {
+            if (left.contains(passage.word(at))) {
+                int behind = at;
+                return passage.counts(clause.from(), at).stream()
+                        .filter(number -> behind - number.end() <= REACH)
+                        .reduce((first, last) -> last);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** What was picked is gone too, but was not lost. */
+    private static Event ofWhatStands(Told told, Passage passage, int standing) {
+        List<Planting> meant = passage.situation().plantings().stream()
+                .filter(planting -> told.plantings().contains(planting.id()))
+                .toList();
+        Planting one = meant.size() == 1 ? meant.get(0) : null;
+        Integer before = one == null ? null : one.count() == null ? one.sown() : one.count();
+        boolean picked = one != null && passage.situation().has(one, Set.of(What.HARVESTED));
+        return before == null || before <= standing || picked
+                ? told.event().withCount(null).withDetail(Event.SOME)
+                : told.event().withCount(before - standing);
+    }
+
+    private boolean onlySome(Passage passage, Clause clause) {
+        boolean all = false;
+        boolean some = Around.animal(passage, clause);
+        for (int at = clause.sentence()[0]; at < clause.sentence()[1]; at++) {
+            int here = at;
+            boolean ofCrop =
+                    clause.crops().stream().map(CropSaid::start).anyMatch(start -> here < start && start - here <= 4);
+            boolean theLot =
+                    passage.word(at).equals("lot") && !passage.word(at - 1).equals("the");
+            all |= whole.contains(passage.word(at)) && !theLot;
+            some |= ofCrop && (partly.contains(passage.word(at)) || theLot);
+        }
+        return some && !all;
+    }
+}
