@@ -35,6 +35,10 @@ final class Sentences {
     private final Inquiries inquiries;
     private final TwoQuestions twoQuestions;
     private final Signs signs;
+    /** "I'm in Kent, what can I sow now" tells a place and asks. */
+    private static final Set<String> QUESTION_WORDS =
+            Set.of("what", "when", "which", "where", "how", "can", "should", "shall", "is", "am", "do");
+
     private final Settings settings;
     private final KindOf kinds;
     private final FrostToCome frostToCome;
@@ -77,7 +81,9 @@ final class Sentences {
         int[] labelled = null;
         for (int[] sentence : whole.sentences()) {
             List<Found<String>> troubles = TroubleOrDoing.withoutSoil(passage, seenIn(passage, sentence));
-            List<SettingChange> told = settings.in(passage, sentence);
+            int asks = questions.begins(passage, sentence);
+            boolean asksAfter = asks > sentence[0] + 1 && QUESTION_WORDS.contains(passage.word(asks));
+            List<SettingChange> told = settings.in(passage, sentence, asksAfter ? asks : sentence[1]);
             if (mark(passage, sentence)
                     && told.stream().allMatch(one -> one.setting().equals("soil"))) {
                 told = List.of(); // "Which is less trouble on clay?"
@@ -94,7 +100,7 @@ final class Sentences {
             if (frost && begins < 0) {
                 toCome.add(FrostToCome.plan(passage, sentence));
             } else if (begins >= 0
-                    && (told.isEmpty() || mark(passage, sentence) && asksToo(passage, sentence, begins))) {
+                    && (told.isEmpty() || asksAfter || mark(passage, sentence) && asksToo(passage, sentence, begins))) {
                 List<Inquiry> two = frost ? List.of() : twoQuestions.in(passage, sentence, begins);
                 List<Inquiry> all = !two.isEmpty()
                         ? two

@@ -89,14 +89,18 @@ final class Settings {
         return all;
     }
 
-    /** The settings told in a sentence. */
-    List<SettingChange> in(Passage passage, int[] sentence) {
+    /**
+     * The settings told in a sentence.
+     *
+     * @param end where the sentence ends, or where a question begins in it
+     */
+    List<SettingChange> in(Passage passage, int[] sentence, int end) {
         List<SettingChange> told = new ArrayList<>();
-        List<Found<SettingChange>> set = plain.find(passage.tokens(), sentence[0], sentence[1], passage);
+        List<Found<SettingChange>> set = plain.find(passage.tokens(), sentence[0], end, passage);
         if (passage.actions().stream()
                 .noneMatch(action -> doing(action.action())
                         && action.start() >= sentence[0]
-                        && action.end() <= sentence[1]
+                        && action.end() <= end
                         && !setBy(set, action))) {
             set.forEach(found -> told.add(found.meaning()));
             told.addAll(places(passage, sentence));

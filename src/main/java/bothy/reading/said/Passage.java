@@ -31,6 +31,13 @@ public record Passage(
         implements Phrase.Slots {
     private static final Set<String> NO_RAIN = Set.of(
             "apart",
+            "row",
+            "rows",
+            "bed",
+            "beds",
+            "drill",
+            "stretch",
+            "length",
             "tall",
             "high",
             "long",

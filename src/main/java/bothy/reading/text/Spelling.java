@@ -191,6 +191,9 @@ public final class Spelling {
         if (known(bare)) {
             return token.spelled(bare);
         }
+        if (bare.endsWith("in") && known(bare + "g")) {
+            return token.spelled(bare + "g"); // "Lookin", "plantin'".
+        }
         List<String> nearest = nearest(bare);
         return nearest.size() == 1 ? token.spelled(inThePast(bare, nearest.get(0))) : token;
     }

@@ -255,7 +255,9 @@ final class Counts {
                                     .contains(last)
                     || last.equals("week")
                     || last.equals("day");
-            if (!pronoun && !unit && standsAlone(passage, clause, number)) {
+            boolean weighed = Set.of("then", "and", "plus").contains(last)
+                    && passage.quantities().stream().anyMatch(told -> told.end() == number.start() - 1);
+            if (!pronoun && !unit && !weighed && standsAlone(passage, clause, number)) {
                 return whole(number.value() * rowsOf(passage, numbers, number));
             }
         }

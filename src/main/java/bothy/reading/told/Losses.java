@@ -25,8 +25,10 @@ final class Losses {
     private final Set<String> partly;
     private final Set<String> whole;
     private final Set<String> left;
+    private final Animals animals;
 
-    Losses(Words words) {
+    Losses(Words words, Animals animals) {
+        this.animals = animals;
         partly = Set.copyOf(words.list(FILE, "/partly"));
         whole = Set.copyOf(words.list(FILE, "/whole"));
         left = Set.copyOf(words.list(FILE, "/left"));
@@ -49,7 +51,10 @@ final class Losses {
         if (standing.isPresent()) {
             return told.with(ofWhatStands(told, passage, (int) standing.get().value()));
         }
-        return event.count() == null && onlySome(passage, clause) ? told.with(event.withDetail(Event.SOME)) : told;
+        boolean halfOfOne = Integer.valueOf(1).equals(event.count()) && halfOfOne(passage, clause);
+        return halfOfOne || event.count() == null && onlySome(passage, clause)
+                ? told.with(event.withCount(null).withDetail(Event.SOME))
+                : told;
     }
 
     /** The number of those that are left. */
@@ -78,9 +83,20 @@ final class Losses {
                 : told.event().withCount(before - standing);
     }
 
+    /** "Ate half a tomato plant". */
+    private static boolean halfOfOne(Passage passage, Clause clause) {
+        for (int at = clause.from(); at + 1 < clause.to(); at++) {
+            if (passage.word(at).equals("half")
+                    && Set.of("a", "an", "one", "of").contains(passage.word(at + 1))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private boolean onlySome(Passage passage, Clause clause) {
         boolean all = false;
-        boolean some = Around.animal(passage, clause);
+        boolean some = animals.does(passage, clause);
         for (int at = clause.sentence()[0]; at < clause.sentence()[1]; at++) {
             int here = at;
             boolean ofCrop =

@@ -15,16 +15,19 @@ import java.util.Set;
 /** The count, amount, place and container that a clause gives for each of its crops. */
 public final class Particulars {
     private final Counts counts;
+    private final Animals animals;
     private final Losses losses;
 
     public Particulars(bothy.almanac.Words words) {
         counts = new Counts(words);
-        losses = new Losses(words);
+        animals = new Animals(words);
+        losses = new Losses(words, animals);
     }
 
     public Set<String> vocabulary() {
         Set<String> all = new HashSet<>(counts.vocabulary());
         all.addAll(losses.vocabulary());
+        all.addAll(animals.vocabulary());
         return all;
     }
 
@@ -36,6 +39,11 @@ public final class Particulars {
     /** A number of a clause that may count plants and was given to none, {@code null} when there is none. */
     Integer leftOver(Passage passage, Clause clause) {
         return counts.leftOver(passage, clause);
+    }
+
+    /** What animals did. */
+    Animals animals() {
+        return animals;
     }
 
     /** A loss with its count, where it can be told. */

@@ -52,7 +52,7 @@ public final class Statements {
 
     public Statements(Particulars particulars, Grammar grammar) {
         this.particulars = particulars;
-        this.whatMeant = new WhatMeant(grammar.cropNames());
+        this.whatMeant = new WhatMeant(grammar.cropNames(), particulars.animals());
         this.cropless = new Cropless(particulars, whatMeant, grammar);
     }
 
@@ -126,7 +126,7 @@ public final class Statements {
 
     private List<Told> ofClause(Passage passage, Clause clause, List<Told> before) {
         List<Told> told = new ArrayList<>();
-        if (Around.animal(passage, clause)
+        if (particulars.animals().does(passage, clause)
                 && !Set.of("harvested", "died").contains(clause.action().action())
                 && clause.action().form() != null) {
             return told; // "Birds are nipping the tops off them."

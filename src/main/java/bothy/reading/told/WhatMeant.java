@@ -74,9 +74,11 @@ final class WhatMeant {
     private static final Set<What> KEPT = EnumSet.of(What.STORED, What.MOVED, What.SUPPORTED);
     private static final Set<String> POTTED = Set.of("pot", "pots", "plants", "plant", "seedlings", "tray", "trays");
     private final CropNames cropNames;
+    private final Animals animals;
 
-    WhatMeant(CropNames cropNames) {
+    WhatMeant(CropNames cropNames, Animals animals) {
         this.cropNames = cropNames;
+        this.animals = animals;
     }
 
     What of(Passage passage, Clause clause, CropSaid crop) {
@@ -122,7 +124,7 @@ final class WhatMeant {
             if (what == What.HARVESTED && gotOut(passage, clause) && !(crop != null && cropNames.dug(crop.crop()))) {
                 return What.PLANTED_OUT;
             }
-            if (what == What.HARVESTED && Around.byAnimal(passage, clause)) {
+            if (what == What.HARVESTED && animals.did(passage, clause)) {
                 return What.DIED;
             }
             boolean put = what == What.MOVED

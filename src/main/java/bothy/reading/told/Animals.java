@@ -1,0 +1,37 @@
+package bothy.reading.told;
+
+import bothy.almanac.Words;
+import bothy.reading.said.Clause;
+import bothy.reading.said.Passage;
+import bothy.reading.text.Conjugation.Form;
+import java.util.Set;
+
+/** What animals did: "a pigeon pulled up 12 of my onions" gathers none. */
+final class Animals {
+    private static final Set<String> BEFORE_THE_VERB =
+            Set.of("has", "have", "had", "are", "is", "been", "just", "all", "were", "was", "keep");
+
+    private final Set<String> names;
+
+    Animals(Words words) {
+        names = Set.copyOf(words.list("losses", "/animals"));
+    }
+
+    Set<String> vocabulary() {
+        return names;
+    }
+
+    /** Whether an animal did what a clause tells as done. */
+    boolean did(Passage passage, Clause clause) {
+        return clause.action().form() == Form.PAST && does(passage, clause);
+    }
+
+    /** The same whenever it is done: "birds are nipping the tops off". */
+    boolean does(Passage passage, Clause clause) {
+        int at = clause.action().words().nextSetBit(0) - 1;
+        while (at > clause.from() && BEFORE_THE_VERB.contains(passage.word(at))) {
+            at--;
+        }
+        return at >= clause.from() && names.contains(passage.word(at));
+    }
+}
