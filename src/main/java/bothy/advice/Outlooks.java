@@ -22,6 +22,9 @@ final class Outlooks {
     private final Planting planting;
     private final Sheet sheet;
     private final Map<What, Latest> latest;
+    /** So many days after its usual date the first frost has come nearly every year. Common practice. */
+    private static final int DAYS_AFTER_FROST = 28;
+
     private final Frosts season;
     private final LocalDate today;
     private final Harvesting harvesting;
@@ -60,7 +63,18 @@ final class Outlooks {
         found.addAll(harvesting.harvest());
         stopWatering();
         curingAndStore();
+        endByFrost();
         return found;
+    }
+
+    /** Tender plants seldom outlive the first frosts by long; nobody tells that they are gone. */
+    private void endByFrost() {
+        boolean tender = sheet.growth() != null && sheet.growth().hardiness() == Sheet.Hardiness.TENDER;
+        if (tender && planting.begun() != null) {
+            LocalDate frost = season.firstAutumn();
+            found.add(new Outlook(
+                    planting.id(), What.DIED, "frost", frost, frost.plusDays(DAYS_AFTER_FROST), season.told()));
+        }
     }
 
     /** The next feed, an interval after the last. */

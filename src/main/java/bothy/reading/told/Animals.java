@@ -34,4 +34,9 @@ final class Animals {
         }
         return at >= clause.from() && names.contains(passage.word(at));
     }
+
+    /** Whether the words of a state begin with an animal: "deer got the beans". */
+    boolean begins(Passage passage, Clause clause) {
+        return names.contains(passage.word(clause.action().words().nextSetBit(0)));
+    }
 }

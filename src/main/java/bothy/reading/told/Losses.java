@@ -25,6 +25,7 @@ final class Losses {
     private final Set<String> partly;
     private final Set<String> whole;
     private final Set<String> left;
+    private final Set<String> weather;
     private final Animals animals;
 
     Losses(Words words, Animals animals) {
@@ -32,12 +33,14 @@ final class Losses {
         partly = Set.copyOf(words.list(FILE, "/partly"));
         whole = Set.copyOf(words.list(FILE, "/whole"));
         left = Set.copyOf(words.list(FILE, "/left"));
+        weather = Set.copyOf(words.list(FILE, "/weather"));
     }
 
     Set<String> vocabulary() {
         Set<String> all = new HashSet<>(partly);
         all.addAll(whole);
         all.addAll(left);
+        all.addAll(weather);
         return all;
     }
 
@@ -96,7 +99,9 @@ final class Losses {
 
     private boolean onlySome(Passage passage, Clause clause) {
         boolean all = false;
-        boolean some = animals.does(passage, clause);
+        boolean some = animals.does(passage, clause)
+                || animals.begins(passage, clause)
+                || weather.contains(passage.word(clause.action().words().nextSetBit(0)));
         for (int at = clause.sentence()[0]; at < clause.sentence()[1]; at++) {
             int here = at;
             boolean ofCrop =
