@@ -89,7 +89,8 @@ final class Harvesting {
             return Optional.empty();
         }
         Range spring = sheet.sowing() == null ? null : sheet.sowing().weeksFromLastFrostOutdoors();
-        if (ofAutumn(harvest) && harvest.daysFromOtherSeason() != null && spring != null) {
+        boolean bulbs = ofAutumn(harvest) && harvest.daysFromOtherSeason() != null || onlyOfSets();
+        if (bulbs && spring != null) {
             // Days too long make bulbs before the plant has leaves: its spring window ends it, not the frost.
             LocalDate end = frosts.lastSpring().plusDays(Math.round(7 * spring.high()));
             return Optional.of(new Outlook(
@@ -110,6 +111,14 @@ final class Harvesting {
             last = last.minusYears(1);
         }
         return Optional.of(new Outlook(planting.id(), What.SOWN, "latest", last.minusDays(14), last, frosts.told()));
+    }
+
+    /** Shallots; onions may also be sown, and then the frost ends them. */
+    private boolean onlyOfSets() {
+        return sheet.growth() != null
+                && sheet.growth().start() == Sheet.Start.SET
+                && sheet.sowing() != null
+                && sheet.sowing().where() == Sheet.Where.OUTDOORS;
     }
 
     /** By degree days, which slow down in autumn by themselves; what is raised under cover has its weeks there before. */

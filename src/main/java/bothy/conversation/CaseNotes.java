@@ -30,7 +30,6 @@ import java.util.stream.Stream;
 /** What one message adds to the case that it belongs to: an answer to the question that waits, and what it tells unasked. */
 final class CaseNotes {
     private static final String CASE = "case";
-    private static final String PERSON_UNWELL = "person-unwell";
     private static final Set<String> YES =
             Set.of("yes", "y", "yep", "yeah", "yes it is", "yes they are", "it is", "they are");
     private static final Set<String> NO = Set.of("no", "n", "nope", "not really", "no it is not", "none");
@@ -114,12 +113,12 @@ final class CaseNotes {
         if (Commands.isCommand(message.text()) || !heard.amendments().isEmpty()) {
             return entries;
         }
-        Optional<Finding> unwell = found().stream()
-                .filter(finding -> finding.about().equals(PERSON_UNWELL))
-                .findFirst();
-        if (unwell.isPresent()) {
+        List<Finding> ofAPerson = found().stream()
+                .filter(finding -> Clinic.OF_A_PERSON.contains(finding.about()))
+                .toList();
+        if (!ofAPerson.isEmpty()) {
             // The person first; plants can wait for the next message.
-            entries.add(unwell.get());
+            entries.addAll(ofAPerson);
             return entries;
         }
         Optional<Finding> answer = pending == null || !ofACase(pending) ? Optional.empty() : answered(heard);
@@ -208,7 +207,7 @@ final class CaseNotes {
             return List.of();
         }
         List<Finding> found = found().stream()
-                .filter(finding -> !finding.about().equals(PERSON_UNWELL)
+                .filter(finding -> !Clinic.OF_A_PERSON.contains(finding.about())
                         && !finding.about().equals(Finding.OUTCOME))
                 .toList();
         List<SignSeen> subjects = heard.signs().isEmpty() ? spokenOf() : LooselyTold.distinct(heard.signs());

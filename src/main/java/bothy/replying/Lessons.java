@@ -15,7 +15,8 @@ final class Lessons {
     /** The likeliest cause, what became of it and how to prevent it; empty when nothing is known to prevent it. */
     Optional<String> of(Diagnosis diagnosis, String outcome) {
         String cause = diagnosis.causes().get(0).cause();
-        TroubleWording.Cause known = words.causes().get(cause);
+        TroubleWording.Cause worded = words.causes().get(cause);
+        TroubleWording.Cause known = worded == null ? null : worded.at(diagnosis.crop());
         String sentence = words.talk().get("lesson-" + outcome);
         if (known == null || known.prevent() == null || sentence == null) {
             return Optional.empty();

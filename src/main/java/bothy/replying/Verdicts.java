@@ -102,7 +102,8 @@ final class Verdicts {
         List<String> lines = new ArrayList<>();
         lines.add(head(diagnosis));
         Likely first = diagnosis.causes().get(0);
-        TroubleWording.Cause cause = book.words().causes().get(first.cause());
+        TroubleWording.Cause known = book.words().causes().get(first.cause());
+        TroubleWording.Cause cause = known == null ? null : known.at(diagnosis.crop());
         Troubles.Cause settled = book.tables().causes().get(first.cause());
         boolean saidElsewhere = settled != null && settled.saidBy().stream().anyMatch(alsoSaid::contains);
         boolean sure = diagnosis.decided() || HowSure.of(first.chance()).atLeast(HowSure.MOST_LIKELY);

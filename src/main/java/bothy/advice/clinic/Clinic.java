@@ -31,7 +31,9 @@ public final class Clinic {
     /** Stands for a case in what a message tells of no plant at all. */
     public static final String MESSAGE = "message";
 
-    private static final String PERSON_UNWELL = "person-unwell";
+    /** What is told of a person, not of a plant. */
+    public static final Set<String> OF_A_PERSON = Set.of("person-unwell", "person-burned");
+
     private static final int WEATHER_DAYS = 10;
     /** A case not spoken of for longer is not what a passing word is about. By judgement. */
     private static final int LATELY_DAYS = 7;
@@ -90,9 +92,10 @@ public final class Clinic {
         List<Object> facts = new ArrayList<>();
         lately().ifPresent(facts::add);
         day.findings().stream()
-                .filter(finding -> finding.about().equals(PERSON_UNWELL))
-                .limit(1)
-                .forEach(finding -> facts.add(new Answered(MESSAGE, finding.about(), finding.found())));
+                .filter(finding -> OF_A_PERSON.contains(finding.about()))
+                .map(finding -> new Answered(MESSAGE, finding.about(), finding.found()))
+                .distinct()
+                .forEach(facts::add);
         for (CaseFile file : files) {
             facts.add(new Case(
                     file.id(),
@@ -121,7 +124,7 @@ public final class Clinic {
         return day.signs().stream().anyMatch(sign -> of(file, sign.planting(), sign.crop()))
                 || day.findings().stream()
                         .anyMatch(finding -> !finding.about().equals(Finding.OUTCOME)
-                                && !finding.about().equals(PERSON_UNWELL)
+                                && !OF_A_PERSON.contains(finding.about())
                                 && of(file, finding.planting(), finding.crop()));
     }
 

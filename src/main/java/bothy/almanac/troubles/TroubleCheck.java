@@ -105,6 +105,13 @@ public final class TroubleCheck {
         if (words == null || words.first() == null) {
             say(WORDS, "the cause \"" + cause + "\" says not what to do first: add it under causes:.");
         }
+        if (words != null && words.crops() != null) {
+            words.crops().forEach((crop, own) -> {
+                if (own == null || own.first() == null) {
+                    say(WORDS, "the cause \"" + cause + "\" at " + crop + " says not what to do first: add it.");
+                }
+            });
+        }
         if (words != null
                 && !cautioned.contains(cause)
                 && DANGEROUS.matcher(words.toString()).find()) {

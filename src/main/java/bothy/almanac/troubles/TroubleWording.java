@@ -32,8 +32,15 @@ public record TroubleWording(
      * @param first first action, one or two sentences
      * @param not what not to do
      * @param prevent prevention next time
+     * @param crops the same for crops at which it is another matter; absent where there is none
      */
-    public record Cause(String first, String not, String prevent) {}
+    public record Cause(String first, String not, String prevent, Map<String, Cause> crops) {
+
+        /** What is said of it at a crop; {@code null} where the crop is not known. */
+        public Cause at(String crop) {
+            return crops == null || crop == null ? this : crops.getOrDefault(crop, this);
+        }
+    }
 
     /**
      * @param ask the question

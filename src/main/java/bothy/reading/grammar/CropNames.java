@@ -23,6 +23,7 @@ public final class CropNames {
     private final Set<String> pairs = new HashSet<>();
     private final Set<String> fruiting;
     private final Set<String> beside;
+    private final Map<String, Set<String>> begunFrom = new HashMap<>();
     private final Set<String> hung;
     private final Set<String> dug;
     private final Set<String> things;
@@ -68,6 +69,8 @@ public final class CropNames {
         things = new HashSet<>(words.list("crops", "/things"));
         fruiting = Set.copyOf(words.list("crops", "/fruiting"));
         beside = Set.copyOf(words.list("crops", "/beside"));
+        words.names("crops", "/begun-from")
+                .forEach(word -> begunFrom.put(word, Set.copyOf(words.list("crops", "/begun-from/" + word))));
         hung = Set.copyOf(words.list("crops", "/hung"));
         dug = Set.copyOf(words.list("crops", "/dug"));
     }
@@ -194,6 +197,9 @@ public final class CropNames {
         }
         boolean grown = plantings.stream().anyMatch(planting -> planting.crop().equals(crop));
         boolean named = found.stream().anyMatch(other -> !other.meaning().careful());
+        if (ofAnother(name, found, tokens)) {
+            return false;
+        }
         if (named && !grown) {
             return beside.contains(tokens.get(name.start()).word())
                     && (Company.ledByNumber(tokens, name.start()) || inList(found, index, tokens));
@@ -201,6 +207,19 @@ public final class CropNames {
         return plantings.stream().anyMatch(planting -> planting.crop().equals(crop))
                 || Company.ledByNumber(tokens, name.start())
                 || Company.toldOf(tokens, name.start(), name.end());
+    }
+
+    /** "Put my shallots in, 25 sets": those are not onions. */
+    private boolean ofAnother(Found<Name> name, List<Found<Name>> found, List<Token> tokens) {
+        Set<String> begunSo = begunFrom.getOrDefault(tokens.get(name.start()).word(), Set.of());
+        String own = name.meaning().crops().get(0);
+        return found.stream()
+                        .filter(other -> !other.meaning().careful())
+                        .map(other -> other.meaning().crops().get(0))
+                        .anyMatch(crop -> !crop.equals(own) && begunSo.contains(crop))
+                && found.stream()
+                        .noneMatch(other -> !other.meaning().careful()
+                                && other.meaning().crops().contains(own));
     }
 
     private static boolean growing(Found<Name> name, List<Planting> plantings) {
