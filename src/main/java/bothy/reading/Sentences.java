@@ -28,6 +28,8 @@ import java.util.stream.Stream;
 
 /** Gathers what the sentences of a message tell, ask and show. */
 final class Sentences {
+    private static final String BEFORE_GOING_AWAY = "before-going-away";
+
     private final Clauses clauses;
     private final Statements statements;
     private final Asking asking;
@@ -99,8 +101,7 @@ final class Sentences {
             }
             if (frost && begins < 0) {
                 toCome.add(FrostToCome.plan(passage, sentence));
-            } else if (begins >= 0
-                    && (told.isEmpty() || asksAfter || mark(passage, sentence) && asksToo(passage, sentence, begins))) {
+            } else if (begins >= 0 && (told.isEmpty() || asksAfter || asksToo(passage, sentence, begins))) {
                 List<Inquiry> two = frost ? List.of() : twoQuestions.in(passage, sentence, begins);
                 List<Inquiry> all = !two.isEmpty()
                         ? two
@@ -147,9 +148,13 @@ final class Sentences {
         return new Gathered(lines, plans, asked, seen.stream().distinct().toList(), set);
     }
 
-    /** "When may the sweetcorn go out, we are in Perthshire?" tells a setting and asks. */
+    /**
+     * "When may the sweetcorn go out, we are in Perthshire?" tells a setting and asks; of "away until the 13th, what do I do first" no mark
+     * is needed to know that it asks.
+     */
     private boolean asksToo(Passage passage, int[] sentence, int begins) {
-        return inquiries.all(passage, sentence, begins).get(0).question() != Question.OTHER;
+        Inquiry first = inquiries.all(passage, sentence, begins).get(0);
+        return BEFORE_GOING_AWAY.equals(first.topic()) || mark(passage, sentence) && first.question() != Question.OTHER;
     }
 
     private static boolean mark(Passage passage, int[] sentence) {
