@@ -21,6 +21,7 @@ final class FixedFigures {
     private static final double G_PER_OUNCE = 28.349523;
     private static final double ML_PER_TEASPOON = 4.92892;
     private static final double KM_PER_MILE = 1.609344;
+    private static final double LITTLE = 0.6;
     private final boolean us;
 
     FixedFigures(Units units) {
@@ -87,9 +88,9 @@ final class FixedFigures {
                         rounded(teaspoons / 3, 4), rounded(high / ML_PER_TEASPOON / 3, 4), "tablespoon", "tablespoons");
     }
 
-    /** To the half below {@code whole}, to the whole above; what is less than one to the quarter. */
+    /** To the half below {@code whole}, to the whole above; what is little over a half or less to the quarter. */
     private static double rounded(double value, int whole) {
-        double steps = value < 1 ? 4 : value < whole ? 2 : 1;
+        double steps = value < LITTLE ? 4 : value < whole ? 2 : 1;
         return Math.rint(value * steps) / steps;
     }
 
