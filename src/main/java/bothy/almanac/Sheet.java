@@ -193,6 +193,7 @@ public record Sheet(
      * @param fruitOnGround whether fruit lies on the ground and is lifted on a tile or straw
      * @param kgPerMetre yield of a metre of row, kg, {@code null} where none is published
      * @param kgPerPlant yield of a plant, kg, where it is published by the plant
+     * @param plantsPerPerson plants that are grown for each person of a household, a sowing of a crop sown in succession
      * @param degreeDayBaseC base of its degree days, °C, {@code null} where it does not go by them
      * @param degreeDays degree days from sowing to the first harvest, °C·d, where they are published
      */
@@ -206,6 +207,7 @@ public record Sheet(
             boolean fruitOnGround,
             Range kgPerMetre,
             Range kgPerPlant,
+            Range plantsPerPerson,
             Double degreeDayBaseC,
             Double degreeDays) {}
 

@@ -47,6 +47,9 @@ final class AboutWhat {
             "rotation",
             "ripening-off",
             "winter-ground");
+    /** Matters that are much the same for every crop, whatever kind of question asks of them. */
+    private static final Set<String> OF_ANY_CROP = Set.of("mulch", "heat-wave", "flattened", "seed-saving", "in-oil");
+
     private final Garden garden;
     private final Memory memory;
     private final List<String> told;
@@ -170,6 +173,7 @@ final class AboutWhat {
         boolean compost = inquiry.question() == Question.HOW_MANY_FIT && "compost".equals(inquiry.topic());
         boolean matter = inquiry.question() == Question.OTHER
                 && (inquiry.topic() == null || !OF_PLANTS.contains(inquiry.topic()));
-        return !PLOT.contains(inquiry.question()) && !frost && !can && !compost && !matter;
+        boolean any = inquiry.topic() != null && OF_ANY_CROP.contains(inquiry.topic());
+        return !PLOT.contains(inquiry.question()) && !frost && !can && !compost && !matter && !any;
     }
 }

@@ -77,7 +77,7 @@ final class LessonLearnt {
                         : crop != null && crop.equals(diagnosis.crop()))
                 .filter(diagnosis -> diagnosis.causes().get(0).chance() >= LEARNT)
                 .findFirst()
-                .flatMap(diagnosis -> replier.lesson(diagnosis, outcome)
+                .flatMap(diagnosis -> replier.lesson(diagnosis, outcome, garden)
                         .filter(text -> !known(text))
                         .map(text -> Event.of(What.NOTE, diagnosis.planting(), diagnosis.crop(), today)
                                 .withDetail(text)));

@@ -12,7 +12,9 @@ import java.util.List;
  * @param topic for {@link Question#HOW_TO}: the step ("sowing", "pricking-out", "potting-on", "hardening-off", "planting-out",
  *     "thinning", "supporting", "pollinating", "watering", "feeding", "protecting", "harvesting", "curing", "storing",
  *     "filling-cells", "saving-seed"); for {@link Question#HOW_MANY_FIT}: what is counted ("seeds", "cells", "yield", "compost",
- *     "round-bed" for plants in one of the length told across, "corner-bed" in a right triangle of both lengths, {@code null} in another); for {@link Question#SAFE}: what ("eating", "spraying", "frost"); else {@code null}
+ *     "household" for plants that feed people,
+ *     "round-bed" for plants in one of the length told across, "corner-bed" in a right triangle of both lengths, {@code null} in another); for {@link Question#SAFE}: what ("eating", "spraying", "frost"); for
+ *     {@link Question#STILL_TIME}: "whether-too-late" where it is asked so; else {@code null}
  * @param on the day asked about, {@code null} when none
  * @param count a number told in the question (seeds, plants), {@code null} when none
  * @param length length of the bed told, m, {@code null} when none

@@ -96,6 +96,7 @@ final class Inquiries {
                     case HOW_TO, HOW_STORE ->
                         Optional.ofNullable(questions.topic(passage, begins, sentence[1]))
                                 .orElseGet(() -> questions.topic(passage, sentence[0], sentence[1]));
+                    case STILL_TIME -> asksWhetherTooLate(passage, sentence) ? "whether-too-late" : null;
                     // "Frost tonight, are they all right?" names the danger before it asks.
                     case SAFE -> safe(passage, sentence[0], sentence[1]);
                     default -> null;
@@ -178,6 +179,16 @@ final class Inquiries {
             return grown.get(0);
         }
         return said != null && (said.single() || said.certain()) ? said.crop() : null;
+    }
+
+    /** "Is it too late" is answered with a no where "is there still time" is answered with a yes. */
+    private static boolean asksWhetherTooLate(Passage passage, int[] sentence) {
+        for (int at = sentence[0]; at + 1 < sentence[1]; at++) {
+            if (passage.word(at).equals("too") && passage.word(at + 1).equals("late")) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static String safe(Passage passage, int from, int to) {

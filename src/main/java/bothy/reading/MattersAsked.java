@@ -50,7 +50,8 @@ final class MattersAsked {
 
     /** The question with its matter as topic and of the matter's kind; as it was when it asks of something else. */
     Inquiry in(Inquiry inquiry, Passage passage, int[] sentence, int begins) {
-        if (inquiry.question() == Question.OTHER && inquiry.topic() != null) {
+        boolean counted = inquiry.question() == Question.HOW_MANY_FIT;
+        if ((inquiry.question() == Question.OTHER || counted) && inquiry.topic() != null) {
             return inquiry;
         }
         boolean open = OPEN.contains(inquiry.question());

@@ -20,7 +20,11 @@ final class Names {
 
     String one(String crop) {
         Wording.Name name = wording.crops().get(crop);
-        return name == null ? crop.replace('-', ' ') : name.one();
+        if (name == null) {
+            return crop.replace('-', ' ');
+        }
+        boolean american = garden.grower().units() == Units.US && name.us() != null;
+        return american ? name.us().replaceFirst("(?<=[^s])s$", "") : name.one();
     }
 
     String many(String crop) {

@@ -32,8 +32,8 @@ public final class Replier {
      *
      * @param outcome "better", "worse" or "died"
      */
-    public Optional<String> lesson(Diagnosis diagnosis, String outcome) {
-        return new Lessons(troubles.words()).of(diagnosis, outcome);
+    public Optional<String> lesson(Diagnosis diagnosis, String outcome, Garden garden) {
+        return new Lessons(troubles.words()).of(diagnosis, outcome).map(figures(garden)::in);
     }
 
     /** A replier that knows of no troubles. */
@@ -66,7 +66,7 @@ public final class Replier {
         Doubt doubt = turn.doubt() != null
                 ? turn.doubt()
                 : phrasing.questionOf(spoken).orElse(null);
-        return finished(phrasing, paragraphs, List.copyOf(all), look, doubt);
+        return finished(turn, paragraphs, List.copyOf(all), look, doubt);
     }
 
     /** What stands in a list asked for was said as well. */
@@ -89,15 +89,21 @@ public final class Replier {
         return missing;
     }
 
-    private static Answer finished(
-            Phrasing phrasing, List<String> paragraphs, List<Given> spoken, LocalDate look, Doubt doubt) {
+    private Answer finished(Turn turn, List<String> paragraphs, List<Given> spoken, LocalDate look, Doubt unitless) {
+        Phrasing phrasing = phrasing(turn);
+        FixedFigures figures = figures(turn.garden());
+        Doubt doubt = unitless == null ? null : figures.in(unitless);
         if (look != null) {
             paragraphs.add(phrasing.lookAgain(look));
         }
         if (doubt != null) {
             paragraphs.add(phrasing.question(doubt));
         }
-        return new Answer(new Reply(String.join("\n\n", paragraphs), buttons(doubt)), spoken, doubt, look);
+        return new Answer(new Reply(figures.in(String.join("\n\n", paragraphs)), buttons(doubt)), spoken, doubt, look);
+    }
+
+    private static FixedFigures figures(Garden garden) {
+        return new FixedFigures(garden.grower().units());
     }
 
     private Phrasing phrasing(Turn turn) {
@@ -147,7 +153,7 @@ public final class Replier {
         paragraphs.addAll(phrasing.advice(added(said, new Choosing(wording, turn))));
         LocalDate look = phrasing.nextLook(due).orElse(null);
         return finished(
-                phrasing,
+                turn,
                 paragraphs,
                 List.copyOf(said),
                 look,
@@ -170,7 +176,7 @@ public final class Replier {
 
     /** The question whether a task is done, with the answers done, not yet and skip; empty for what is no task. */
     public Optional<Doubt> whetherDone(Given given, Turn turn) {
-        return new FollowingUp(wording, phrasing(turn), turn).whetherDone(given);
+        return new FollowingUp(wording, phrasing(turn), turn).whetherDone(given).map(figures(turn.garden())::in);
     }
 
     /** What a crop is called where the garden lies. */
@@ -193,8 +199,9 @@ public final class Replier {
     /** Why an advice was given: its rules, the facts that they matched, how sure it is and the source. */
     public String why(Given given, Turn turn) {
         Optional<String> ofTrouble = phrasing(turn).whyTrouble(given);
-        return ofTrouble.orElseGet(
-                () -> new Explaining(wording, new Vocabulary(wording, sheets, turn.garden(), turn.today())).why(given));
+        return figures(turn.garden()).in(ofTrouble.orElseGet(() -> new Explaining(
+                        wording, new Vocabulary(wording, sheets, turn.garden(), turn.today()))
+                .why(given)));
     }
 
     /** A diary line in a few words, for receipts and for choosing among lines. */

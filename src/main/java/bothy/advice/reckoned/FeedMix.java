@@ -12,6 +12,9 @@ package bothy.advice.reckoned;
  * @param caps the same in caps or scoops of the size told, down to the next half; {@code null} when none was told or it is less than half
  * @param capMl what the cap or scoop told holds, ml; {@code null} with {@code caps}
  * @param canLitres the can, L
+ * @param metricMl {@code feedMl} for whom ml come first; {@code null} in the US
+ * @param besidesMl {@code feedMl} for whom spoons come first; {@code null} outside the US
+ * @param usCanLitres the can of a US grower, L; {@code null} outside the US
  * @param labelMl feed that the label says, ml
  * @param labelLitres in so much water, L
  */
@@ -25,5 +28,8 @@ public record FeedMix(
         Double caps,
         Double capMl,
         double canLitres,
+        Double metricMl,
+        Double besidesMl,
+        Double usCanLitres,
         double labelMl,
         double labelLitres) {}

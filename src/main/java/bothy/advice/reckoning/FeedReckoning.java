@@ -37,16 +37,20 @@ public final class FeedReckoning {
             Double caps = caps(exact, label);
             double left = many ? Math.max(0, exact - tablespoons * units.tablespoonMl()) : 0;
             double besides = FeedDose.measures(left, units.teaspoonMl(), 2);
+            boolean us = units == Units.US;
             return new FeedMix(
                     planting,
                     ml,
                     ml < SPOONS_FROM_ML || many ? null : FeedDose.measures(exact, units.teaspoonMl(), 2),
                     tablespoons,
                     besides == 0 ? null : Double.valueOf(besides),
-                    units == Units.US ? fluidOunces(exact) : null,
+                    us ? fluidOunces(exact) : null,
                     caps,
                     caps == null ? null : label.capMl(),
                     canLitres,
+                    us ? null : Double.valueOf(ml),
+                    us ? Double.valueOf(ml) : null,
+                    us ? Double.valueOf(canLitres) : null,
                     label.feedMl(),
                     label.waterLitres());
         } catch (IllegalArgumentException outOfRange) {

@@ -1,6 +1,7 @@
 package bothy.advice.reckoning;
 
 import bothy.advice.reckoned.CompostNeeded;
+import bothy.advice.reckoned.HouseholdPlants;
 import bothy.advice.reckoned.NotReckoned;
 import bothy.advice.reckoned.PlantsThatFit;
 import bothy.advice.reckoned.SeedsNeeded;
@@ -28,6 +29,9 @@ public final class HowManyReckoning {
     private static final double LEAST_SHARE = 0.05;
 
     private static final int CELLS_IN_A_TRAY = 24;
+    /** More eat at no household's table; a greater number told counts something else. */
+    private static final int MOST_PEOPLE = 30;
+
     private static final double CM_PER_M = 100;
     /** A round pot as usually moulded: base seven tenths of the rim, filled to nine tenths of the rim's width (common practice). */
     private static final double BASE_OF_RIM = 0.7;
@@ -51,6 +55,7 @@ public final class HowManyReckoning {
         }
         return switch (String.valueOf(inquiry.topic())) {
             case "yield" -> harvest(subject, inquiry);
+            case "household" -> household(subject, inquiry);
             case "compost" -> compost(subject.id(), inquiry, subject.grower().units());
             case "seeds", "cells" -> seeds(subject, inquiry);
             default -> bed(subject, inquiry);
@@ -167,6 +172,17 @@ public final class HowManyReckoning {
                 row, harvest.kgPerMetre().low(), harvest.kgPerMetre().high());
         return Stream.of(new YieldExpected(
                 subject.id(), inquiry.length() == null ? count : null, inquiry.length(), null, range(kg), true));
+    }
+
+    private static Stream<?> household(Subject subject, Inquiry inquiry) {
+        Sheet.Harvest harvest = subject.sheet().harvest();
+        Range each = harvest == null ? null : harvest.plantsPerPerson();
+        if (each == null) {
+            return Stream.empty();
+        }
+        Integer people = inquiry.count() != null && inquiry.count() <= MOST_PEOPLE ? inquiry.count() : null;
+        Range all = people == null ? null : new Range(Math.ceil(people * each.low()), Math.ceil(people * each.high()));
+        return Stream.of(new HouseholdPlants(subject.id(), each, people, all));
     }
 
     private static Range range(Yield kg) {
