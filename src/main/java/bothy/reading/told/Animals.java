@@ -11,6 +11,8 @@ final class Animals {
     private static final Set<String> BEFORE_THE_VERB =
             Set.of("has", "have", "had", "are", "is", "been", "just", "all", "were", "was", "keep");
 
+    private static final Set<String> PRONOUNS = Set.of("it", "they", "he", "she");
+
     private final Set<String> names;
 
     Animals(Words words) {
@@ -32,7 +34,14 @@ final class Animals {
         while (at > clause.from() && BEFORE_THE_VERB.contains(passage.word(at))) {
             at--;
         }
-        return at >= clause.from() && names.contains(passage.word(at));
+        return at >= clause.from()
+                && (names.contains(passage.word(at)) || standsForOne(passage, clause.sentence()[0], at));
+    }
+
+    /** "Lost two courgettes to the cat, it dug them up". */
+    private boolean standsForOne(Passage passage, int from, int at) {
+        return PRONOUNS.contains(passage.word(at))
+                && passage.tokens().subList(from, at).stream().anyMatch(token -> names.contains(token.word()));
     }
 
     /** Whether the words of a state begin with an animal: "deer got the beans". */
