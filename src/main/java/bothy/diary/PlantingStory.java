@@ -59,7 +59,10 @@ final class PlantingStory {
 
     private static Integer counted(Integer count, Integer sown, Event event) {
         if (COUNTING.contains(event.what()) && event.count() != null) {
-            return Event.MORE.equals(event.detail()) && count != null ? count + event.count() : event.count();
+            if (Event.MORE.equals(event.detail()) && count != null) {
+                return count + event.count();
+            }
+            return event.count();
         }
         if (event.what() == What.DIED && event.count() != null) {
             Integer before = count != null ? count : sown;
