@@ -16,7 +16,8 @@ import java.time.LocalDate;
  * @param place where the planting is or was put ("greenhouse", "windowsill", "bed 2")
  * @param container what it grows in ("modules", "9 cm pots", "growbag")
  * @param detail what the kind of entry leaves open: soil "dry", "moist" or "wet"; flowers "male" or "female"; harvest "first"
- *     or "last"; seed "old seed" when no age was told; the text of a note
+ *     or "last"; seedlings "more" when others were up before; a loss "some" when neither count nor all was told; seed "old seed" when no
+ *     age was told; the text of a note
  * @param seedAge how old the seed was when it was sown, whole years; {@code null} when not told
  */
 public record Event(

@@ -21,6 +21,8 @@ final class Losses {
     private static final String FILE = "losses";
     /** So many words may stand between a number and "left" ("3 of the courgettes are left"). */
     private static final int REACH = 5;
+    /** So many words may stand between how much was lost and the crop ("a load of the young carrots"). */
+    private static final int NEAR = 4;
 
     private final Set<String> partly;
     private final Set<String> whole;
@@ -73,7 +75,7 @@ final class Losses {
         return Optional.empty();
     }
 
-    /** What was picked is gone too, but was not lost. */
+    /** What was picked is gone too, but was not lost; where it cannot be told how many were, the number left is a note. */
     private static Event ofWhatStands(Told told, Passage passage, int standing) {
         List<Planting> meant = passage.situation().plantings().stream()
                 .filter(planting -> told.plantings().contains(planting.id()))
@@ -81,9 +83,11 @@ final class Losses {
         Planting one = meant.size() == 1 ? meant.get(0) : null;
         Integer before = one == null ? null : one.count() == null ? one.sown() : one.count();
         boolean picked = one != null && passage.situation().has(one, Set.of(What.HARVESTED));
+        Event event = told.event();
         return before == null || before <= standing || picked
-                ? told.event().withCount(null).withDetail(Event.SOME)
-                : told.event().withCount(before - standing);
+                ? Event.of(What.NOTE, event.planting(), event.crop(), event.on())
+                        .withDetail(standing + " left")
+                : event.withCount(before - standing);
     }
 
     /** "Ate half a tomato plant". */
@@ -104,8 +108,11 @@ final class Losses {
                 || weather.contains(passage.word(clause.action().words().nextSetBit(0)));
         for (int at = clause.sentence()[0]; at < clause.sentence()[1]; at++) {
             int here = at;
-            boolean ofCrop =
-                    clause.crops().stream().map(CropSaid::start).anyMatch(start -> here < start && start - here <= 4);
+            // "Lost a few of them" names no crop.
+            boolean ofCrop = clause.crops().isEmpty()
+                    || clause.crops().stream()
+                            .map(CropSaid::start)
+                            .anyMatch(start -> here < start && start - here <= NEAR);
             boolean theLot =
                     passage.word(at).equals("lot") && !passage.word(at - 1).equals("the");
             all |= whole.contains(passage.word(at)) && !theLot;

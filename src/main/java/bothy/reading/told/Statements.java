@@ -27,10 +27,6 @@ public final class Statements {
             "pull",
             "pulling",
             "cleared",
-            "finished",
-            "over",
-            "spent",
-            "done",
             "clear",
             "clearing",
             "composted",
@@ -39,6 +35,9 @@ public final class Statements {
             "dug",
             "binned",
             "chucked");
+
+    private static final Set<String> FINISHED = Set.of("finished", "spent", "done");
+    private static final Set<String> BEFORE_OVER = Set.of("are", "is", "all", "now", "been", "were");
 
     /** A day without a year that lies further ahead is more likely one that is over, days. */
     private static final int SOON = 90;
@@ -196,12 +195,20 @@ public final class Statements {
     /** "Ripped the tomatoes out": what was picked from before is not lost but done with. */
     private static boolean clearedAfterPicking(What what, Passage passage, Clause clause, CropSaid crop) {
         if (what != What.DIED
-                || clause.action().words().stream().noneMatch(at -> CLEARING.contains(passage.word(at)))) {
+                || !(CLEARING.contains(passage.word(clause.action().words().nextSetBit(0)))
+                        || doneWith(passage, clause))) {
             return false;
         }
         List<Planting> meant = PlantingsMeant.of(crop, passage, clause, true);
         return !meant.isEmpty()
                 && meant.stream().allMatch(planting -> passage.situation().has(planting, Set.of(What.HARVESTED)));
+    }
+
+    /** "The beans are finished", but not "the beans keeled over". */
+    private static boolean doneWith(Passage passage, Clause clause) {
+        return clause.action().words().stream()
+                .anyMatch(at -> FINISHED.contains(passage.word(at))
+                        || passage.word(at).equals("over") && BEFORE_OVER.contains(passage.word(at - 1)));
     }
 
     private Told ofCrop(Passage passage, Clause clause, CropSaid crop) {
