@@ -184,7 +184,8 @@ final class Inquiries {
     /** "Is it too late" is answered with a no where "is there still time" is answered with a yes. */
     private static boolean asksWhetherTooLate(Passage passage, int[] sentence) {
         for (int at = sentence[0]; at + 1 < sentence[1]; at++) {
-            if (passage.word(at).equals("too") && passage.word(at + 1).equals("late")) {
+            if (Set.of("too", "to").contains(passage.word(at))
+                    && passage.word(at + 1).equals("late")) {
                 return true;
             }
         }

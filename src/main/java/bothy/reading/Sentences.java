@@ -28,7 +28,9 @@ import java.util.stream.Stream;
 
 /** Gathers what the sentences of a message tell, ask and show. */
 final class Sentences {
-    private static final String BEFORE_GOING_AWAY = "before-going-away";
+    /** "I'm in Kent, what can I sow now" tells a place and asks. */
+    private static final Set<String> QUESTION_WORDS = Set.of(
+            "what", "when", "which", "where", "how", "can", "should", "shall", "is", "am", "do", "who", "anything");
 
     private final Clauses clauses;
     private final Statements statements;
@@ -37,10 +39,6 @@ final class Sentences {
     private final Inquiries inquiries;
     private final TwoQuestions twoQuestions;
     private final Signs signs;
-    /** "I'm in Kent, what can I sow now" tells a place and asks. */
-    private static final Set<String> QUESTION_WORDS =
-            Set.of("what", "when", "which", "where", "how", "can", "should", "shall", "is", "am", "do");
-
     private final Settings settings;
     private final KindOf kinds;
     private final FrostToCome frostToCome;
@@ -84,7 +82,8 @@ final class Sentences {
         for (int[] sentence : whole.sentences()) {
             List<Found<String>> troubles = TroubleOrDoing.withoutSoil(passage, seenIn(passage, sentence));
             int asks = questions.begins(passage, sentence);
-            boolean asksAfter = asks > sentence[0] + 1 && QUESTION_WORDS.contains(passage.word(asks));
+            boolean asksPlainly = asks >= sentence[0] && QUESTION_WORDS.contains(passage.word(asks));
+            boolean asksAfter = asksPlainly && asks > sentence[0] + 1;
             List<SettingChange> told = settings.in(passage, sentence, asksAfter ? asks : sentence[1]);
             if (mark(passage, sentence)
                     && told.stream().allMatch(one -> one.setting().equals("soil"))) {
@@ -101,7 +100,10 @@ final class Sentences {
             }
             if (frost && begins < 0) {
                 toCome.add(FrostToCome.plan(passage, sentence));
-            } else if (begins >= 0 && (told.isEmpty() || asksAfter || asksToo(passage, sentence, begins))) {
+            } else if (begins >= 0
+                    && (told.isEmpty()
+                            || asksAfter
+                            || (asksPlainly || mark(passage, sentence)) && asksToo(passage, sentence, begins))) {
                 List<Inquiry> two = frost ? List.of() : twoQuestions.in(passage, sentence, begins);
                 List<Inquiry> all = !two.isEmpty()
                         ? two
@@ -148,13 +150,10 @@ final class Sentences {
         return new Gathered(lines, plans, asked, seen.stream().distinct().toList(), set);
     }
 
-    /**
-     * "When may the sweetcorn go out, we are in Perthshire?" tells a setting and asks; of "away until the 13th, what do I do first" no mark
-     * is needed to know that it asks.
-     */
+    /** "When may the sweetcorn go out, we are in Perthshire?" tells a setting and asks. */
     private boolean asksToo(Passage passage, int[] sentence, int begins) {
         Inquiry first = inquiries.all(passage, sentence, begins).get(0);
-        return BEFORE_GOING_AWAY.equals(first.topic()) || mark(passage, sentence) && first.question() != Question.OTHER;
+        return first.question() != Question.OTHER || first.topic() != null;
     }
 
     private static boolean mark(Passage passage, int[] sentence) {

@@ -29,6 +29,7 @@ public record Passage(
         List<ActionSaid> actions,
         List<SeedSaid> seeds)
         implements Phrase.Slots {
+    /** What stands behind a length of something else than rain. */
     private static final Set<String> NO_RAIN = Set.of(
             "apart",
             "row",
@@ -43,10 +44,6 @@ public record Passage(
             "long",
             "wide",
             "spacing",
-            "between",
-            "across",
-            "off",
-            "away",
             "pots",
             "pot",
             "diameter");

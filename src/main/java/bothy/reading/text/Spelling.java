@@ -61,7 +61,9 @@ public final class Spelling {
     private final Set<String> known = new HashSet<>();
     private final Map<Character, List<String>> wanted = new HashMap<>();
     private final Set<String> pairs;
+    /** Names in two words by how they look written as one: "frenchbeans". */
     private final Map<String, List<String>> together = new HashMap<>();
+
     private final UnaryOperator<String> meaning;
 
     /**
@@ -168,18 +170,13 @@ public final class Spelling {
                     new Token(word, token.sort(), token.number(), token.from(), token.to(), token.capital(), false)));
             return;
         }
-        List<String> apart = known(token.word()) ? List.of() : writtenTogether(token.word());
+        List<String> apart = known(token.word()) ? List.of() : together.getOrDefault(token.word(), List.of());
         if (!apart.isEmpty()) {
             apart.forEach(word -> into.add(
                     new Token(word, token.sort(), token.number(), token.from(), token.to(), token.capital(), true)));
             return;
         }
         into.add(setRight(token));
-    }
-
-    /** The two words of a name that was written as one: "frenchbeans"; empty when it is none. */
-    private List<String> writtenTogether(String word) {
-        return together.getOrDefault(word, List.of());
     }
 
     private Token setRight(Token token) {
