@@ -22,8 +22,9 @@ import sun.misc.SignalHandler;
 
 /**
  * Opens a chat in a Java set for a quick start: the plain compiler, the small collector and an archive of the loaded classes, which
- * the first chat that has no rules to compile writes as it ends. Neither a jar nor Maven can ask for these itself, so the program starts itself again with them
- * and lends it the terminal. Whoever sets any Java option has chosen for himself, and nothing is started again.
+ * the first chat that has no rules to compile writes as it ends. Neither a jar nor Maven can ask for these itself, so the program
+ * starts itself again with them and lends it the terminal. Whoever sets any Java option has chosen for himself, and nothing is started
+ * again.
  */
 final class QuickStart {
     /** Set in the Java that is started again: the process that started it. */

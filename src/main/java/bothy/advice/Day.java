@@ -46,20 +46,6 @@ public record Day(
         weather = List.copyOf(weather);
     }
 
-    /** A day of which only what the message is about is looked at. */
-    public Day(
-            LocalDate today,
-            Garden garden,
-            List<Event> told,
-            List<Inquiry> inquiries,
-            List<SignSeen> signs,
-            List<Plan> plans,
-            List<WeatherDay> weather,
-            List<Finding> findings,
-            Normals normals) {
-        this(today, garden, told, inquiries, signs, plans, weather, findings, normals, false);
-    }
-
     /** A day at a place of which no station's record is known. */
     public Day(
             LocalDate today,
@@ -70,7 +56,7 @@ public record Day(
             List<Plan> plans,
             List<WeatherDay> weather,
             List<Finding> findings) {
-        this(today, garden, told, inquiries, signs, plans, weather, findings, null);
+        this(today, garden, told, inquiries, signs, plans, weather, findings, null, false);
     }
 
     /** A day on which nothing was found on a closer look. */

@@ -116,7 +116,10 @@ final class DayFacts {
                 planting.ended());
     }
 
-    /** The plantings that the rules look at: those that grow, as far as they are regarded, those just spoken of, and crops asked about that are not begun. */
+    /**
+     * The plantings that the rules look at: those that grow, as far as they are regarded, those just spoken of, and crops asked about
+     * that are not begun.
+     */
     private Map<String, Planting> subjects(Day day, Regarded regarded) {
         Map<String, Planting> subjects = new TreeMap<>();
         day.garden().growing().stream()

@@ -18,13 +18,12 @@ import java.util.Optional;
 
 /** Works out when something may be expected of one planting, or is best done, from its sheet, its diary and the frost dates. */
 final class Outlooks {
+    /** So many days after its usual date the first frost has come nearly every year. Common practice. */
+    private static final int DAYS_AFTER_FROST = 28;
 
     private final Planting planting;
     private final Sheet sheet;
     private final Map<What, Latest> latest;
-    /** So many days after its usual date the first frost has come nearly every year. Common practice. */
-    private static final int DAYS_AFTER_FROST = 28;
-
     private final Frosts season;
     private final LocalDate today;
     private final Harvesting harvesting;

@@ -218,7 +218,8 @@ final class Exchange {
                 heard.plans(),
                 Skies.over(page, knowledge.weather(), garden.grower(), today),
                 findings,
-                Skies.normals(page, garden.grower()));
+                Skies.normals(page, garden.grower()),
+                false);
         try {
             return knowledge.advisor().advise(day);
         } catch (AdviceFailed failure) {

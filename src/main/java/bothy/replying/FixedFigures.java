@@ -17,9 +17,7 @@ final class FixedFigures {
     private static final Pattern FIGURE =
             Pattern.compile("\\{(-?[\\d.]+)(?:(?:–| to )(-?[\\d.]+))? (mm|cm|m|km|°C|degrees|litres?|ml|kg|g)}");
 
-    private static final double CM_PER_INCH = 2.54;
-    private static final double G_PER_OUNCE = 28.349523;
-    private static final double ML_PER_TEASPOON = 4.92892;
+    private static final double G_PER_OUNCE = Quantities.G_PER_POUND / 16;
     private static final double KM_PER_MILE = 1.609344;
     private static final double LITTLE = 0.6;
     private final boolean us;
@@ -65,15 +63,18 @@ final class FixedFigures {
             case "ml" -> spoons(low, high);
             case "g" -> span(rounded(low / G_PER_OUNCE, 4), rounded(high / G_PER_OUNCE, 4), " oz");
             case "kg" ->
-                span(rounded(low * 1000 / G_PER_OUNCE / 16, 2), rounded(high * 1000 / G_PER_OUNCE / 16, 2), " lb");
+                span(
+                        rounded(low * 1000 / Quantities.G_PER_POUND, 2),
+                        rounded(high * 1000 / Quantities.G_PER_POUND, 2),
+                        " lb");
             default ->
                 span(rounded(low / Units.US.gallonLitres(), 4), rounded(high / Units.US.gallonLitres(), 4), " gal");
         };
     }
 
     private static String inches(double lowCm, double highCm) {
-        double low = lowCm / CM_PER_INCH;
-        double high = highCm / CM_PER_INCH;
+        double low = lowCm / Quantities.CM_PER_INCH;
+        double high = highCm / Quantities.CM_PER_INCH;
         if (low >= 35) {
             return counted(rounded(low / 12, 4), rounded(high / 12, 4), "foot", "feet");
         }
@@ -81,11 +82,14 @@ final class FixedFigures {
     }
 
     private static String spoons(double low, double high) {
-        double teaspoons = low / ML_PER_TEASPOON;
+        double teaspoons = low / Units.US.teaspoonMl();
         return teaspoons < 3
-                ? counted(rounded(teaspoons, 4), rounded(high / ML_PER_TEASPOON, 4), "teaspoon", "teaspoons")
+                ? counted(rounded(teaspoons, 4), rounded(high / Units.US.teaspoonMl(), 4), "teaspoon", "teaspoons")
                 : counted(
-                        rounded(teaspoons / 3, 4), rounded(high / ML_PER_TEASPOON / 3, 4), "tablespoon", "tablespoons");
+                        rounded(teaspoons / 3, 4),
+                        rounded(high / Units.US.teaspoonMl() / 3, 4),
+                        "tablespoon",
+                        "tablespoons");
     }
 
     /** To the half below {@code whole}, to the whole above; what is little over a half or less to the quarter. */

@@ -18,9 +18,9 @@ final class Quantities {
 
     private static final DateTimeFormatter FROST = DateTimeFormatter.ofPattern("d MMMM", Locale.UK);
     private static final DateTimeFormatter US_FROST = DateTimeFormatter.ofPattern("MMMM d", Locale.US);
-    private static final double CM_PER_INCH = 2.54;
+    static final double CM_PER_INCH = 2.54;
     private static final double DAYS_PER_MONTH = 30.4;
-    private static final double G_PER_POUND = 453.59237;
+    static final double G_PER_POUND = 453.59237;
     private final Units units;
     private final LocalDate today;
 
