@@ -36,6 +36,7 @@ final class Contradictions {
         feedingAgrees();
         fruitComesFromFlowers();
         harvestFollowsFlowering();
+        settingLimitsRise();
         plantingOutShortensTheWait();
         storeIsCheckedInTime();
         return found;
@@ -197,6 +198,24 @@ final class Contradictions {
                     "the harvest is over " + number(latest)
                             + " days from sowing, but flowering and ripening take at least " + number(soonest)
                             + ". Correct one of them.");
+        }
+    }
+
+    private void settingLimitsRise() {
+        if (sheet.flowering() == null || sheet.flowering().setNightFromC() == null) {
+            return;
+        }
+        double coldest = sheet.flowering().setNightFromC();
+        risesAbove(coldest, "setNightToC", sheet.flowering().setNightToC());
+        risesAbove(coldest, "setDayToC", sheet.flowering().setDayToC());
+    }
+
+    private void risesAbove(double coldestNightC, String limit, Double tempC) {
+        if (tempC != null && tempC <= coldestNightC) {
+            report(
+                    "/flowering/" + limit,
+                    "fruit sets up to " + number(tempC) + " °C and from " + number(coldestNightC)
+                            + " °C: at no temperature. Correct one of them.");
         }
     }
 

@@ -179,8 +179,18 @@ public record Sheet(
      * @param separateSexes whether male and female flowers are apart
      * @param daysFromSowing days from sowing to first flower
      * @param daysToRipe days from flower to ripe fruit
+     * @param setNightFromC nights below this keep fruit from setting, °C, {@code null} where no limit is published
+     * @param setNightToC nights above this do, °C, {@code null} likewise
+     * @param setDayToC days above this do, °C, {@code null} likewise
      */
-    public record Flowering(String pollination, boolean separateSexes, Range daysFromSowing, Range daysToRipe) {}
+    public record Flowering(
+            String pollination,
+            boolean separateSexes,
+            Range daysFromSowing,
+            Range daysToRipe,
+            Double setNightFromC,
+            Double setNightToC,
+            Double setDayToC) {}
 
     /**
      * @param daysFromSowing days from sowing (or setting) to first harvest

@@ -16,15 +16,16 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/** The strength on a feed's label as growers tell it: "10 ml per litre", "2 tsp to the gallon", "1 to 100", "a capful in 5 litres". */
+/** The strength on a feed's label as growers tell it: "10 ml per litre", "15 g in 10 l", "2 tsp to the gallon", "1 to 100", "a capful in 5 litres". */
 final class FeedLabels {
     static final String NUMBER = "(\\d+(?:[.,]\\d+)?)";
     static final String VOLUME = "(litres?|liters?|ltrs?|l|imp gal|gallons?|gal|pints?|quarts?)";
 
     private static final String AMOUNT =
             "(\\d+\\s*/\\s*\\d+|\\d+(?:[.,]\\d+)?|[½¼¾]|half an?|half|an?|one|two|three|four|five|six|ten)";
-    private static final String MEASURE = "(ml|mls|millilitres?|milliliters?|cc|tea\\s?spoons?(?:\\s?full?s?)?|tsps?|"
-            + "table\\s?spoons?(?:\\s?full?s?)?|tbsps?|fl\\.?\\s?oz|fluid ounces?|cap\\s?full?s?|caps?|scoop\\s?full?s?|scoops?)";
+    private static final String MEASURE =
+            "(grams?|grammes?|gms?|g|ml|mls|millilitres?|milliliters?|cc|tea\\s?spoons?(?:\\s?full?s?)?|tsps?|"
+                    + "table\\s?spoons?(?:\\s?full?s?)?|tbsps?|fl\\.?\\s?oz|fluid ounces?|cap\\s?full?s?|caps?|scoop\\s?full?s?|scoops?)";
     private static final String OF_FEED = "(?:\\s+of\\s+(?:\\w+\\s+){0,3}?(?:feed|food|fertili[sz]er|it|this|stuff))?";
     private static final String ASIDE = "(?:\\s*\\([^)]{0,30}\\))?";
     private static final String PER = "\\s*(?:per|to|in|into|with|for|/|a|each|every)\\s*(?:each |every |the |an? )?";
@@ -41,6 +42,11 @@ final class FeedLabels {
     private static final Pattern HELD =
             Pattern.compile("(?:cap|scoop)(?:\\s?full?)?\\s*(?:is|=|holds|of|\\(|about|which is)*\\s*" + "(?:about )?"
                     + NUMBER + "\\s*(?:ml|mls|millilit(?:re|er)s?|cc)\\b");
+
+    /** "The feed says 1 in 200": parts are of a label only where the feed is said to say so, for much else is one in so many. */
+    private static final Pattern SAYS = Pattern.compile(
+            "\\b(?:feed|food|fertili[sz]er|label|bottle|packet|pack|box|tin|tub|instructions|container)\\b"
+                    + "[^.!?]{0,20}\\b(?:says?|said|is|wants?|needs?|to be)\\b");
 
     private static final Pattern OF_LABEL =
             Pattern.compile("\\b(?:label|bottle|packet|pack|box|tin|tub|instructions|directions|container)\\b");
@@ -99,10 +105,13 @@ final class FeedLabels {
         String by = told.group(measure);
         boolean scoop = by.startsWith("scoop");
         if (!scoop && !by.startsWith("cap")) {
-            return Optional.of(new Found(new FeedLabel(count * ml(by, units), litres), null, told.start(), told.end()));
+            FeedLabel label = by.startsWith("g")
+                    ? FeedLabel.weighed(count, litres)
+                    : new FeedLabel(count * ml(by, units), litres);
+            return Optional.of(new Found(label, null, told.start(), told.end()));
         }
         Matcher held = HELD.matcher(text);
-        FeedLabel byCap = new FeedLabel(count, litres, 1.0);
+        FeedLabel byCap = FeedLabel.inCaps(count, litres);
         boolean known = held.find() && number(held.group(1)) > 0;
         return Optional.of(new Found(
                 known ? byCap.withCap(number(held.group(1))) : byCap,
@@ -116,9 +125,9 @@ final class FeedLabels {
         int from = passage.tokens().get(sentence[0]).from();
         int to = Math.min(
                 passage.tokens().get(sentence[1] - 1).to(), passage.message().length());
-        boolean named = OF_LABEL.matcher(passage.message().substring(from, to).toLowerCase(Locale.ROOT))
-                .find();
-        Optional<Found> found = named ? measured(passage) : Optional.empty();
+        String text = passage.message().substring(from, to).toLowerCase(Locale.ROOT);
+        Optional<Found> measured = OF_LABEL.matcher(text).find() ? measured(passage) : Optional.empty();
+        Optional<Found> found = measured.or(() -> SAYS.matcher(text).find() ? in(passage) : Optional.empty());
         return found.isPresent()
                 && found.get().from() >= from
                 && found.get().from() < to

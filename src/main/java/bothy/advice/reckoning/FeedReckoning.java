@@ -2,6 +2,8 @@ package bothy.advice.reckoning;
 
 import bothy.advice.reckoned.FeedMix;
 import bothy.advice.reckoned.FeedTooStrong;
+import bothy.advice.reckoned.FeedWeighed;
+import bothy.advice.reckoned.PowderTooStrong;
 import bothy.agronomy.FeedDose;
 import bothy.garden.FeedLabel;
 import bothy.garden.Inquiry;
@@ -10,6 +12,9 @@ import java.util.Optional;
 
 /** The label's strength for the can told. */
 public final class FeedReckoning {
+    /** Soluble feeds for watering are told at 1 to 5 g to the litre; more than this is taken for a slip (common practice). */
+    private static final double STRONGEST_POWDER = 10;
+
     private static final double WORDED_WHOLE_FROM = 20;
     private static final double SPOONS_FROM_ML = 2.5;
     private static final double TEASPOONS_TO_ML = 20;
@@ -28,8 +33,11 @@ public final class FeedReckoning {
         FeedLabel label = inquiry.label();
         boolean can = inquiry.amount() != null && "L".equals(inquiry.unit());
         double canLitres = can ? inquiry.amount() : units.canLitres();
+        if (label.weighed()) {
+            return weighed(planting, label, canLitres);
+        }
         try {
-            FeedDose dose = new FeedDose(label.feedMl(), label.waterLitres());
+            FeedDose dose = new FeedDose(label.feed(), label.waterLitres());
             double exact = dose.exactMlFor(canLitres);
             double ml = dose.mlFor(canLitres);
             boolean many = ml > TEASPOONS_TO_ML;
@@ -51,11 +59,20 @@ public final class FeedReckoning {
                     us ? null : Double.valueOf(ml),
                     us ? Double.valueOf(ml) : null,
                     us ? Double.valueOf(canLitres) : null,
-                    label.feedMl(),
+                    label.feed(),
                     label.waterLitres());
         } catch (IllegalArgumentException outOfRange) {
-            return new FeedTooStrong(planting, label.feedMl(), label.waterLitres());
+            return new FeedTooStrong(planting, label.feed(), label.waterLitres());
         }
+    }
+
+    private static Object weighed(String planting, FeedLabel label, double canLitres) {
+        double gramsPerLitre = label.feed() / label.waterLitres();
+        if (gramsPerLitre > STRONGEST_POWDER) {
+            return new PowderTooStrong(planting, label.feed(), label.waterLitres(), STRONGEST_POWDER);
+        }
+        double grams = new FeedDose(label.feed(), label.waterLitres()).mlFor(canLitres);
+        return new FeedWeighed(planting, grams, canLitres, label.feed(), label.waterLitres());
     }
 
     private static Double caps(double ml, FeedLabel label) {

@@ -9,6 +9,7 @@ import bothy.agronomy.climate.FruitSet;
 import bothy.agronomy.climate.NightFrost;
 import bothy.agronomy.climate.Spells;
 import bothy.almanac.PlaceKind;
+import bothy.almanac.Sheet;
 import bothy.garden.WeatherDay;
 import bothy.garden.What;
 import java.time.LocalDate;
@@ -16,7 +17,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -27,8 +27,6 @@ final class RiskReckoning {
     private static final int DAYS_AHEAD = 3;
     private static final int HYRE_DAYS = 10;
     private static final Set<String> BLIGHTED = Set.of("potato", "tomato");
-    private static final Map<String, FruitSet> SETTING =
-            Map.of("tomato", FruitSet.TOMATO, "sweet-pepper", FruitSet.PEPPER, "chilli", FruitSet.PEPPER);
     /** Crops that flower in their first year after cold when young (Spells.vernalisingDays, L. Gilkeson). */
     private static final Set<String> BIENNIALS = Set.of(
             "beetroot",
@@ -127,11 +125,11 @@ final class RiskReckoning {
     }
 
     private static Optional<FruitSetHindered> hindrance(Subject subject) {
-        FruitSet set = SETTING.get(subject.planting().crop());
-        boolean near = subject.last(What.FLOWERING).isPresent();
-        if (set == null || !near) {
+        Sheet.Flowering flowering = subject.sheet().flowering();
+        if (flowering == null || subject.last(What.FLOWERING).isEmpty()) {
             return Optional.empty();
         }
+        FruitSet set = new FruitSet(flowering.setNightFromC(), flowering.setNightToC(), flowering.setDayToC());
         return subject.weather().stream()
                 .filter(Air::known)
                 .filter(day -> ahead(subject, day.date()) >= -1 && ahead(subject, day.date()) <= DAYS_AHEAD)

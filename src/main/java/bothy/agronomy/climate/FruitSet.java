@@ -6,23 +6,18 @@ import java.util.EnumSet;
 import java.util.Set;
 
 /**
- * Temperatures between which flowers set fruit. Limits differ between sources by a degree or two; see the rows named at each.
+ * Temperatures between which flowers set fruit; a limit that is {@code null} hinders nothing.
  *
- * @param coldNightC nights below this hinder, °C
- * @param warmNightC nights above this hinder, °C
- * @param hotDayC days above this hinder, °C
+ * @param coldNightC nights below this hinder, 0 to 25 °C
+ * @param warmNightC nights above this hinder, up to 40 °C, not below {@code coldNightC}
+ * @param hotDayC days above this hinder, up to 50 °C, not below {@code coldNightC}
  */
-public record FruitSet(double coldNightC, double warmNightC, double hotDayC) {
-    /** Nights 12.8 °C (Purdue; UF/IFAS after Mills 1988) to 23.9 °C (Brust, University of Maryland), days to 29.4 °C (UF/IFAS). */
-    public static final FruitSet TOMATO = new FruitSet(12.8, 23.9, 29.4);
-
-    /** Nights 15.6 to 24 °C, days to 32 °C (University of Minnesota Extension H210P). */
-    public static final FruitSet PEPPER = new FruitSet(15.6, 24, 32);
-
+public record FruitSet(Double coldNightC, Double warmNightC, Double hotDayC) {
     public FruitSet {
-        within("coldNightC", coldNightC, 0, 25, "°C");
-        within("warmNightC", warmNightC, coldNightC, 40, "°C");
-        within("hotDayC", hotDayC, coldNightC, 50, "°C");
+        double least = coldNightC == null ? 0 : coldNightC;
+        within("coldNightC", least, 0, 25, "°C");
+        within("warmNightC", warmNightC == null ? 40 : warmNightC, least, 40, "°C");
+        within("hotDayC", hotDayC == null ? 50 : hotDayC, least, 50, "°C");
     }
 
     /** What hinders the setting of fruit. */
@@ -42,13 +37,13 @@ public record FruitSet(double coldNightC, double warmNightC, double hotDayC) {
         within("nightMinC", nightMinC, -60, 60, "°C");
         within("dayMaxC", dayMaxC, -60, 60, "°C");
         Set<Hindrance> found = EnumSet.noneOf(Hindrance.class);
-        if (nightMinC < coldNightC) {
+        if (coldNightC != null && nightMinC < coldNightC) {
             found.add(Hindrance.COLD_NIGHT);
         }
-        if (nightMinC > warmNightC) {
+        if (warmNightC != null && nightMinC > warmNightC) {
             found.add(Hindrance.WARM_NIGHT);
         }
-        if (dayMaxC > hotDayC) {
+        if (hotDayC != null && dayMaxC > hotDayC) {
             found.add(Hindrance.HOT_DAY);
         }
         return found;

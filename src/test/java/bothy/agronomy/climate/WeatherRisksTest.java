@@ -76,12 +76,15 @@ class WeatherRisksTest {
     }
 
     @Test
-    void tomato_flowers_drop_in_cold_nights_warm_nights_and_hot_days() {
-        assertThat(FruitSet.TOMATO.hindrances(12.7, 25)).containsExactly(Hindrance.COLD_NIGHT);
-        assertThat(FruitSet.TOMATO.hindrances(12.8, 29.4)).isEmpty();
-        assertThat(FruitSet.TOMATO.hindrances(24, 35))
-                .containsExactlyInAnyOrder(Hindrance.WARM_NIGHT, Hindrance.HOT_DAY);
-        assertThat(FruitSet.PEPPER.hindrances(15.5, 32)).containsExactly(Hindrance.COLD_NIGHT);
+    void flowers_drop_outside_their_limits_and_where_none_is_known_they_do_not() {
+        FruitSet set = new FruitSet(12.8, 23.9, 29.4);
+
+        assertThat(set.hindrances(12.7, 25)).containsExactly(Hindrance.COLD_NIGHT);
+        assertThat(set.hindrances(12.8, 29.4)).isEmpty();
+        assertThat(set.hindrances(24, 35)).containsExactlyInAnyOrder(Hindrance.WARM_NIGHT, Hindrance.HOT_DAY);
+        assertThat(new FruitSet(null, null, null).hindrances(-5, 45)).isEmpty();
+        assertThatThrownBy(() -> new FruitSet(15.0, 10.0, null))
+                .hasMessage("warmNightC is 10 °C; allowed is 15 to 40 °C");
     }
 
     @Test
