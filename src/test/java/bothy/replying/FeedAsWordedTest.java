@@ -22,12 +22,12 @@ class FeedAsWordedTest {
         Random random = new Random(run.getCurrentRepetition());
         FeedLabel label = new FeedLabel(1 + 60 * random.nextDouble(), 1 + 9 * random.nextDouble());
         double canLitres = 1 + 14 * random.nextDouble();
-        double allowedMl = label.feedMl() * canLitres / label.waterLitres() + 1e-6;
+        double allowedMl = label.feed() * canLitres / label.waterLitres() + 1e-6;
         Inquiry asked = Inquiry.of(Question.FEED_DOSE, null, List.of()).withFeed(label, canLitres);
 
         for (Units units : Units.values()) {
             Quantities quantities = new Quantities(units, LocalDate.of(2027, 6, 1));
-            if (1000 * label.waterLitres() / label.feedMl() < 10) {
+            if (1000 * label.waterLitres() / label.feed() < 10) {
                 assertThat(FeedReckoning.mix(null, asked, units)).isInstanceOf(FeedTooStrong.class);
                 continue;
             }
