@@ -35,6 +35,12 @@ final class WeekdayGrammar {
         if (is(at, "weekend")) {
             return List.of(weekend(at));
         }
+        if (is(at, "week") && is(at + 1, "before") && is(at + 2, "last")) {
+            return List.of(about(is(at - 1, "the") ? at - 1 : at, at + 3, today.minusDays(14)));
+        }
+        if (is(at, "week") && is(at + 1, "after") && is(at + 2, "next")) {
+            return List.of(about(is(at - 1, "the") ? at - 1 : at, at + 3, today.plusDays(14)));
+        }
         if (is(at, "week") && (is(at - 1, "last") || is(at - 1, "next") || is(at - 1, "this")) && !weekdayNear(at)) {
             return List.of(week(at));
         }
@@ -128,18 +134,21 @@ final class WeekdayGrammar {
             past = past.minusDays(7);
         }
         LocalDate future = today.with(TemporalAdjusters.nextOrSame(DayOfWeek.SATURDAY));
+        if (is(at + 1, "before") && is(at + 2, "last")) {
+            return about(start, at + 3, past.minusDays(7));
+        }
         return new DaySaid(start, at + 1, next ? future : past, last ? past : future, Sort.ABOUT);
     }
 
     private DaySaid week(int at) {
         if (is(at - 1, "last")) {
-            int end = is(at + 1, "sometime") ? at + 2 : at + 1;
-            return new DaySaid(at - 1, end, today.minusDays(7), today.minusDays(7), Sort.ABOUT);
+            return about(at - 1, is(at + 1, "sometime") ? at + 2 : at + 1, today.minusDays(7));
         }
-        if (is(at - 1, "next")) {
-            return new DaySaid(at - 1, at + 1, today.plusDays(7), today.plusDays(7), Sort.ABOUT);
-        }
-        return new DaySaid(at - 1, at + 1, today, today, Sort.ABOUT);
+        return about(at - 1, at + 1, is(at - 1, "next") ? today.plusDays(7) : today);
+    }
+
+    private static DaySaid about(int start, int end, LocalDate day) {
+        return new DaySaid(start, end, day, day, Sort.ABOUT);
     }
 
     private boolean weekdayNear(int at) {

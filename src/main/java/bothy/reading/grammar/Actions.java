@@ -9,6 +9,7 @@ import bothy.reading.text.Phrase;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.Token;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -86,6 +87,10 @@ public final class Actions {
                 .filter(verb -> verb.endsWith(" .. up") && verb.indexOf(' ') == verb.length() - UP.length())
                 .forEach(verb -> all.add(verb.substring(0, verb.indexOf(' ')) + THEM_UP));
         for (String verb : all) {
+            if (verb.startsWith("@")) {
+                addAnyOf(words, at, verb, groups, conjugation, new Told(action, null, false, detail));
+                continue;
+            }
             Phrase plain = new Phrase(verb, groups);
             conjugation.forms(verb).forEach((text, form) -> {
                 if (form == Form.PLAIN_S) {
@@ -100,6 +105,27 @@ public final class Actions {
                 }
             });
         }
+    }
+
+    /** "@placing .. in": any verb of a group, one phrase for each form. */
+    private void addAnyOf(
+            Words words, String at, String verb, Map<String, List<String>> groups, Conjugation conjugation, Told told) {
+        int space = verb.indexOf(' ');
+        Map<Form, List<String>> forms = new EnumMap<>(Form.class);
+        for (String one : groups.get(verb.substring(1, space))) {
+            conjugation.forms(one).forEach((text, form) -> {
+                if (form != Form.PLAIN_S) {
+                    forms.computeIfAbsent(form, first -> new ArrayList<>()).add(text);
+                    verbs.add(text);
+                }
+            });
+        }
+        forms.forEach((form, texts) -> add(
+                words,
+                at,
+                "(" + String.join("|", texts) + ")" + verb.substring(space),
+                groups,
+                new Told(told.action(), form, false, told.detail())));
     }
 
     private void add(Words words, String at, String text, Map<String, List<String>> groups, Told told) {

@@ -14,6 +14,15 @@ import java.util.function.UnaryOperator;
  */
 public final class Spelling {
     private static final Set<String> BEFORE_STATE = Set.of(
+            "on",
+            "over",
+            "off",
+            "in",
+            "out",
+            "up",
+            "down",
+            "finally",
+            "just",
             "quite",
             "very",
             "really",
@@ -28,9 +37,6 @@ public final class Spelling {
             "wet",
             "moist",
             "damp",
-            "up",
-            "out",
-            "in",
             "not",
             "a",
             "got",
@@ -44,8 +50,6 @@ public final class Spelling {
             "ripe",
             "full",
             "gone",
-            "just",
-            "finally",
             "already",
             "covered",
             "soaking",
@@ -110,6 +114,7 @@ public final class Spelling {
             }
         }
         Dictated.marks(tokens);
+        SpokenDates.figures(tokens);
         besideOthers(tokens);
         isForS(tokens);
         return tokens;

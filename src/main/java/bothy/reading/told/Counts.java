@@ -21,11 +21,13 @@ final class Counts {
     private final Set<String> notCounts;
     private final Set<String> counted;
     private final Set<String> mass;
+    private final Set<String> describing;
 
     Counts(Words words) {
         notCounts = new HashSet<>(words.list("units", "/not-counts"));
         counted = new HashSet<>(words.list("units", "/counted"));
         mass = new HashSet<>(words.list("crops", "/mass"));
+        describing = new HashSet<>(words.list("units", "/describing"));
     }
 
     Set<String> vocabulary() {
@@ -37,6 +39,14 @@ final class Counts {
     /** The count told for a crop, {@code null} when none is. */
     Integer of(Passage passage, Clause clause, CropSaid crop) {
         List<NumberSaid> numbers = passage.counts(clause.from(), clause.to());
+        Integer summed = clause.crops().size() > 1 ? null : summed(passage, numbers);
+        if (summed != null) {
+            return summed;
+        }
+        Integer borne = borne(clause, crop, numbers);
+        if (borne != null) {
+            return borne;
+        }
         if (crop.end() <= clause.from() && loose(passage, clause, numbers) != null) {
             return loose(passage, clause, numbers);
         }
@@ -58,6 +68,38 @@ final class Counts {
         }
         Integer after = after(passage, numbers, crop);
         return after != null || clause.crops().size() > 1 ? after : loose(passage, clause, numbers);
+    }
+
+    /** "2 at each cane, 20 in all", "potting on, got 12 done": the number that sums up. */
+    private static Integer summed(Passage passage, List<NumberSaid> numbers) {
+        return numbers.stream()
+                .filter(number -> {
+                    String next = passage.word(number.end());
+                    String behind = passage.word(number.end() + 1);
+                    String last = passage.word(number.start() - 1);
+                    return next.equals("in") && Set.of("all", "total").contains(behind)
+                            || next.equals("altogether")
+                            || next.equals("all") && behind.equals("told")
+                            || next.equals("done")
+                                    && Set.of("got", "have", "did", "managed", "about")
+                                            .contains(last);
+                })
+                .map(number -> whole(number.value()))
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** "The 3 courgette plants gave us another 5": not the plants but what they bore. */
+    private static Integer borne(Clause clause, CropSaid crop, List<NumberSaid> numbers) {
+        return !clause.action().action().equals("harvested")
+                ? null
+                : numbers.stream()
+                        .filter(number -> number.start() >= crop.end()
+                                && clause.action().words().get(number.start())
+                                && numbers.stream().anyMatch(other -> other.end() <= crop.start()))
+                        .map(number -> whole(number.value()))
+                        .findFirst()
+                        .orElse(null);
     }
 
     /** "6 little tomato plants", "4 of the toms", "2 trays of 12 lettuces". */
@@ -200,7 +242,8 @@ final class Counts {
             return null;
         }
         String next = passage.word(number.end());
-        boolean closes = counted.contains(passage.word(number.end() + 1))
+        boolean closes = counted.contains(passage.word(described(passage, number.end())))
+                || counted.contains(passage.word(number.end() + 1))
                         && passage.word(number.end() + 1).equals("ones")
                 || number.end() >= passage.size()
                 || passage.tokens().get(number.end()).mark()
@@ -320,9 +363,19 @@ final class Counts {
                         && (Set.of("and", "to", ",", "").contains(next)
                                 || passage.days().stream().anyMatch(day -> day.start() == number.end()))
                 || counted.contains(next)
+                || counted.contains(passage.word(described(passage, number.end())))
                 || Set.of("of", "out", "more", "so", "are", "have", "up", "in", "into", "on")
                         .contains(next)
                 || number.end() >= clause.to();
+    }
+
+    /** Where the thing counted stands: behind "good", "nice big" and the like. */
+    private int described(Passage passage, int at) {
+        int thing = at;
+        while (thing - at < 2 && describing.contains(passage.word(thing))) {
+            thing++;
+        }
+        return thing;
     }
 
     private static Integer whole(double value) {

@@ -52,6 +52,9 @@ final class Unnamed {
             "tops",
             "best");
     private static final Set<What> OF_CROP = Set.of(What.HARVESTED, What.DIED, What.SOWN);
+    private static final Set<String> AGAIN = Set.of(
+            "row", "rows", "batch", "lot", "tray", "sowing", "pinch", "few", "dozen", "line", "drill", "pot", "patch",
+            "load", "round");
     /** So many words may follow a verb that has no object of its own. */
     private static final int TRAILING = 4;
 
@@ -71,6 +74,12 @@ final class Unnamed {
         boolean justNamed = !before.isEmpty() && before.get(before.size() - 1).from() >= sentenceFrom();
         if (everything && (ofAll || told.event().what() == What.DIED) && !(growing.isEmpty() && justNamed)) {
             return List.of(growing.size() == 1 ? one(told, growing.get(0)) : told.about(PlantingsMeant.ids(growing)));
+        }
+        String again = justNamed && told.event().what() == What.SOWN && more()
+                ? before.get(before.size() - 1).event().crop()
+                : null;
+        if (again != null) {
+            return List.of(told.with(told.event().withPlanting(null, again)));
         }
         List<Told> carried = carried(told);
         if (!carried.isEmpty()) {
@@ -135,6 +144,24 @@ final class Unnamed {
             return told.oneOfCrops(List.of());
         }
         return told.oneOf(growing);
+    }
+
+    /** "Radishes pulled and another row sown": the same crop again. */
+    private boolean more() {
+        for (int at = clause.from(); at < clause.to(); at++) {
+            String next = passage.word(at + 1);
+            boolean another =
+                    Set.of("another", "second", "next", "new", "fresh").contains(passage.word(at))
+                            && AGAIN.contains(next);
+            boolean further = passage.word(at).equals("more")
+                    && (at + 1 >= clause.to()
+                            || Set.of("of", "seed", "seeds", "in", ",").contains(next)
+                            || passage.tokens().get(at + 1).mark());
+            if (another || further) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** "Picked nine cobs. We ate them." is one picking. */

@@ -166,9 +166,17 @@ final class WhatMeant {
 
     /** "Sprinkled some rocket seed", "put 5 squash seeds in the propagator". */
     private static boolean seedPut(Passage passage, Clause clause, CropSaid crop) {
-        boolean seed = crop != null
-                && Set.of("seed", "seeds", "pips").contains(passage.word(crop.end()))
-                && !passage.word(crop.end() + 1).equals("tray");
+        if (crop == null) {
+            return false;
+        }
+        int behind = crop.end();
+        while (behind < clause.to()
+                && (Set.of("and", ",", "&").contains(passage.word(behind))
+                        || passage.cropAt(behind).isPresent())) {
+            behind++; // "Coriander and spinach seeds".
+        }
+        boolean seed = Set.of("seed", "seeds", "pips").contains(passage.word(behind))
+                && !passage.word(behind + 1).equals("tray");
         return seed && PUTTING.contains(passage.word(clause.action().words().nextSetBit(0)));
     }
 
