@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
@@ -71,7 +72,7 @@ final class Answers {
         if (own) {
             return word != null && !word.equals("unknown") ? byWord(word, pending) : Optional.empty();
         }
-        Optional<Heard> byFigure = byFigure(passage, pending);
+        Optional<Heard> byFigure = ofAnother(passage, pending) ? Optional.empty() : byFigure(passage, pending);
         if (byFigure.isPresent()) {
             return byFigure;
         }
@@ -137,6 +138,19 @@ final class Answers {
         }
         List<String> ids = pending.choices().stream().map(Choice::meaning).toList();
         return Optional.of(filled(pending.draft(), statement -> settled(statement, statement.event(), ids)));
+    }
+
+    /** A message about other crops than the one asked about answers nothing with its figures. */
+    private static boolean ofAnother(Passage passage, Doubt pending) {
+        List<String> asked = pending.draft() == null
+                ? List.of()
+                : pending.draft().statements().stream()
+                        .map(one -> one.event().crop())
+                        .filter(Objects::nonNull)
+                        .toList();
+        return !asked.isEmpty()
+                && !passage.crops().isEmpty()
+                && passage.crops().stream().noneMatch(crop -> asked.stream().anyMatch(crop::canMean));
     }
 
     private Optional<Heard> byFigure(Passage passage, Doubt pending) {

@@ -83,8 +83,8 @@ final class Receipts {
     Optional<String> words(List<Event> events) {
         Map<String, List<Event>> alike = new LinkedHashMap<>();
         for (Event event : events) {
-            String key =
-                    event.what() + " " + event.on() + " " + event.amount() + " " + (event.count() == null ? "" : event);
+            String key = event.what() + " " + event.on() + " " + event.amount() + " " + event.place() + " "
+                    + event.container() + " " + (event.count() == null ? "" : event);
             alike.computeIfAbsent(key, none -> new ArrayList<>()).add(event);
         }
         List<String> parts = new ArrayList<>();

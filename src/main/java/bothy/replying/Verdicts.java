@@ -14,6 +14,7 @@ import bothy.garden.Finding;
 import bothy.garden.Given;
 import bothy.garden.Heard;
 import bothy.garden.Kind;
+import bothy.garden.Logged;
 import bothy.garden.SignSeen;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -79,10 +80,22 @@ final class Verdicts {
     /** What is told in passing beside a doing and changes nothing is no matter for a reply. */
     private boolean isSilent(Diagnosis diagnosis) {
         return !isNews(diagnosis)
+                && !isBorneOut(diagnosis)
                 && turn.verdicts().get(diagnosis.of()).equals(diagnosis.said())
                 && turn.written().stream().anyMatch(line -> line.entry() instanceof Event)
                 && turn.written().stream()
                         .noneMatch(line -> line.entry() instanceof Finding finding && finding.asked());
+    }
+
+    /** What was just found speaks for the likeliest cause, however sure that was before. */
+    private boolean isBorneOut(Diagnosis diagnosis) {
+        return turn.written().stream()
+                .map(Logged::entry)
+                .filter(Finding.class::isInstance)
+                .map(Finding.class::cast)
+                .anyMatch(finding -> diagnosis.causes().get(0).reasons().stream()
+                        .anyMatch(reason ->
+                                reason.what().equals(finding.about() + "=" + finding.found()) && reason.weight() > 0));
     }
 
     private String still(Diagnosis diagnosis) {
@@ -90,7 +103,7 @@ final class Verdicts {
                 .said()
                 .sure()
                 .compareTo(turn.verdicts().get(diagnosis.of()).sure());
-        String id = change > 0
+        String id = change > 0 || change == 0 && isBorneOut(diagnosis)
                 ? "speaks-for-it"
                 : change < 0
                         ? "speaks-against-it"

@@ -7,11 +7,11 @@ import java.util.Map;
 /** How like the portraits of the causes the words of a case's description are. */
 final class Likeness {
     /** What full likeness of a description to a cause's portrait tells, log-odds. By judgement, tried on growers' descriptions. */
-    private static final double BY_WORDS = 11;
+    private static final double BY_WORDS = 18;
     /** The likeness that tells neither for nor against. */
     private static final double USUAL_LIKENESS = 0.18;
     /** The most that words alone tell, log-odds: an answer to a question outweighs them. */
-    private static final double MOST_BY_WORDS = 6;
+    private static final double MOST_BY_WORDS = 8;
     /** From this likeness on a description brings a cause in that no sign told. */
     private static final double ALIKE = 0.15;
 

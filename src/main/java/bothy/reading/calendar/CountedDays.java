@@ -56,6 +56,9 @@ final class CountedDays {
                 && days >= 7) {
             return weeksToday(count, days, start, end);
         }
+        if (word(start - 1).equals("for") && goesOn(end)) {
+            return List.of(DaySaid.exact(start - 1, word(end).equals("so") ? end + 2 : end + 1, before(count, days)));
+        }
         if (word(start - 1).equals("in")
                 || (word(end).equals("from") && Set.of("now", "today").contains(word(end + 1)))) {
             LocalDate day = today.plusDays(Math.round(count * days));
@@ -68,6 +71,12 @@ final class CountedDays {
             return List.of(DaySaid.exact(start, end + 2, last.minusDays(Math.round(count * 7))));
         }
         return List.of();
+    }
+
+    /** "For three days so far", "for a week now": it began then. */
+    private boolean goesOn(int end) {
+        return Set.of("now", "already").contains(word(end))
+                || word(end).equals("so") && word(end + 1).equals("far");
     }
 
     /** "a week ago Saturday" is the Saturday of that time. */

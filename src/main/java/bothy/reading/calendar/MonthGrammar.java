@@ -142,10 +142,19 @@ final class MonthGrammar {
                 && tokens.get(yearAt).number() < 2200) {
             return List.of(dated((int) tokens.get(yearAt).number(), month, day, start, yearAt + 1));
         }
+        if (isAny(start - 1, "last") && !isAny(start - 2, "the")) {
+            return List.of(inThePast(month, day, start - 1, end)); // "Last October 15".
+        }
         if (isAny(end, "last") && isAny(end + 1, "year")) {
             return List.of(dated(today.getYear() - 1, month, day, start, end + 2));
         }
         return List.of(yearless(month, day, start, end));
+    }
+
+    /** The latest such day that is over. */
+    private DaySaid inThePast(int month, int day, int start, int end) {
+        boolean later = month > today.getMonthValue() || month == today.getMonthValue() && day > today.getDayOfMonth();
+        return dated(later ? today.getYear() - 1 : today.getYear(), month, day, start, end);
     }
 
     private List<DaySaid> partOfMonth(int month, int at) {
@@ -171,6 +180,9 @@ final class MonthGrammar {
         if (day > 0) {
             start = isAny(before - 1, "the", "around", "about") ? before - 1 : before;
             return List.of(yearless(month, day, start, at + 1).as(Sort.ABOUT));
+        }
+        if (isAny(at - 1, "last") && !isAny(at - 2, "the", "of", "in")) {
+            return List.of(inThePast(month, 15, at - 1, at + 1).as(Sort.ABOUT)); // "Last October".
         }
         DaySaid middle = yearless(month, 15, isAny(at - 1, "in") ? at - 1 : at, at + 1);
         return List.of(DaySaid.without(middle.start(), middle.end(), Sort.UNKNOWN));

@@ -130,7 +130,7 @@ final class NotDone {
             return true; // "Kale seed in the old sink".
         }
         if (found.length() > 1) {
-            return false;
+            return thing(tokens, found);
         }
         if (at + 1 < tokens.size() && THINGS_AFTER.contains(tokens.get(at + 1).word())) {
             return at == 0
@@ -148,6 +148,15 @@ final class NotDone {
         }
         Token before = tokens.get(at - 1);
         return !before.mark() && !BEFORE_VERB.contains(before.word());
+    }
+
+    /** "Sowed a pot of basil on Sunday" pots nothing on. */
+    private static boolean thing(List<Token> tokens, Phrase.Place found) {
+        int at = found.start();
+        boolean of = at + 1 < tokens.size()
+                && tokens.get(at + 1).is("of")
+                && !found.words().get(at + 1);
+        return of || at > 0 && (tokens.get(at - 1).is("a") || tokens.get(at - 1).is("an"));
     }
 
     /** "Under netting", "the bird netting": the stuff, not the doing. */

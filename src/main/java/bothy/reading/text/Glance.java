@@ -61,7 +61,7 @@ record Glance(Set<String> beginnings, String slot) {
         Set<String> beginnings = new HashSet<>();
         for (String piece : pieces) {
             String bare = PhraseParts.bare(piece);
-            if (bare.equals(PhraseParts.GAP_MARK) || bare.charAt(0) == '{') {
+            if (PhraseParts.gap(bare) || bare.charAt(0) == '{') {
                 return Set.of();
             }
             String inside = bare.charAt(0) == '(' ? bare.substring(1, bare.length() - 1) : bare;
@@ -109,7 +109,7 @@ record Glance(Set<String> beginnings, String slot) {
                 throw new IllegalArgumentException("there is no group \"" + run.substring(1) + "\"");
             }
             group.forEach(member -> into.addAll(PhraseParts.words(member)));
-        } else if (run.charAt(0) != '{' && !run.equals(PhraseParts.GAP_MARK)) {
+        } else if (run.charAt(0) != '{' && !PhraseParts.gap(run)) {
             into.addAll(PhraseParts.words(run));
         }
     }

@@ -7,12 +7,16 @@ import java.util.Set;
 
 /**
  * A phrase as the words files write it. Besides plain words it may hold: {@code word?} (may be missing), {@code (a|b c)} (one of),
- * {@code (a|b)?}, {@code (a|b)*} and {@code (a|b)+} (several times), {@code ..} (a gap of up to {@value #GAP} words within the sentence), {@code @leaf} (one of a named group) and
+ * {@code (a|b)?}, {@code (a|b)*} and {@code (a|b)+} (several times), {@code ..} (a gap of up to {@value #GAP} words within the sentence), {@code ...} (one of up to {@value #WIDE_GAP} words, over no comma, "and" or "then"), {@code @leaf} (one of a named group) and
  * {@code {crop}}, {@code {n}}, {@code {date}}, {@code {word}} (what else was found at that place); {@code {end}} is the end of the
  * sentence or a mark.
  */
 public final class Phrase {
     static final int GAP = 6;
+    static final int WIDE_GAP = 14;
+    /** Behind these something else is told. */
+    private static final Set<String> NEXT = Set.of("and", ",", "then", "but", "(", "-");
+
     private final String text;
     private final Map<String, List<String>> groups;
     private final boolean whole;
@@ -85,8 +89,10 @@ public final class Phrase {
             end = matchWords(choice, 0, index, at, tokens, limit, slots, words);
         } else if (part instanceof PhraseParts.Slot slot) {
             end = matchSlot(slot, index, at, tokens, limit, slots, words);
+        } else if (part instanceof PhraseParts.Gap gap) {
+            end = matchGap(gap, index, at, tokens, limit, slots, words);
         } else {
-            end = matchGap(index, at, tokens, limit, slots, words);
+            throw new IllegalStateException("a part of another kind");
         }
         return end < 0 && part.optional() ? match(index + 1, at, tokens, limit, slots, words) : end;
     }
@@ -128,6 +134,9 @@ public final class Phrase {
             String word = sequence.get(i);
             if (word.equals(PhraseParts.GAP_MARK)) {
                 return afterGap(sequence, i + 1, after, tokens, limit, slots, own);
+            }
+            if (word.equals("{end}") && (after == limit || tokens.get(after).mark())) {
+                continue;
             }
             int next = after < limit ? afterOne(word, after, tokens, slots) : -1;
             if (next < 0 || next > limit) {
@@ -181,13 +190,18 @@ public final class Phrase {
         return end;
     }
 
-    private int matchGap(int index, int at, List<Token> tokens, int limit, Slots slots, BitSet words) {
-        for (int skip = at; skip <= Math.min(limit, at + GAP); skip++) {
+    private int matchGap(
+            PhraseParts.Gap gap, int index, int at, List<Token> tokens, int limit, Slots slots, BitSet words) {
+        int last = Math.min(limit, at + (gap.wide() ? WIDE_GAP : GAP));
+        for (int skip = at; skip <= last; skip++) {
             int end = match(index + 1, skip, tokens, limit, slots, words);
             if (end >= 0) {
                 return end;
             }
-            if (skip < limit && tokens.get(skip).endsSentence()) {
+            boolean ends = skip < limit
+                    && (tokens.get(skip).endsSentence()
+                            || gap.wide() && NEXT.contains(tokens.get(skip).word()));
+            if (ends) {
                 return -1;
             }
         }

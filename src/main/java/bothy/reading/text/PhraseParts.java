@@ -10,9 +10,15 @@ import java.util.Set;
 /** Reads the text of a phrase into its parts. */
 final class PhraseParts {
     static final String GAP_MARK = "..";
+    private static final String WIDE_GAP_MARK = "...";
     private static final int MOST = 4;
 
     private PhraseParts() {}
+
+    /** Whether a piece of a phrase leaves room for words of any kind. */
+    static boolean gap(String piece) {
+        return piece.equals(GAP_MARK) || piece.equals(WIDE_GAP_MARK);
+    }
 
     /** One part of a phrase. */
     sealed interface Part permits Words, Gap, Slot {
@@ -51,8 +57,12 @@ final class PhraseParts {
         }
     }
 
-    /** A few words of any kind. */
-    record Gap(boolean optional) implements Part {}
+    /**
+     * A few words of any kind.
+     *
+     * @param wide whether many words may stand there, none of them beginning something else
+     */
+    record Gap(boolean optional, boolean wide) implements Part {}
 
     /** What else was found at that place. */
     record Slot(String name, boolean optional) implements Part {}
@@ -100,8 +110,8 @@ final class PhraseParts {
 
     private static Part part(String bare, char ending, Map<String, List<String>> groups) {
         boolean optional = ending == '?' || ending == '*';
-        if (bare.equals(GAP_MARK)) {
-            return new Gap(optional);
+        if (gap(bare)) {
+            return new Gap(optional, bare.equals(WIDE_GAP_MARK));
         }
         if (bare.startsWith("{") && bare.endsWith("}")) {
             return new Slot(bare.substring(1, bare.length() - 1), optional);

@@ -21,7 +21,7 @@ final class Scanner {
     private static final Pattern TIME =
             Pattern.compile("(\\d{1,2}[:.]\\d{2} ?([ap]\\.?m)\\b|\\d{1,2}:\\d{2}(?![\\d:])|\\d{1,2} ?[ap]m\\b)");
     /** "10-10-10" on a bag of fertiliser is neither a day nor a count. */
-    private static final Pattern FERTILISER = Pattern.compile("\\d{1,2}-\\d{1,2}-\\d{1,2}(?![\\d-])");
+    private static final Pattern FERTILISER = Pattern.compile("\\d{1,2}(-\\d{1,2}-|:\\d{1,2}:)\\d{1,2}(?![\\d:-])");
 
     private static final Pattern NUMBER = Pattern.compile("(\\d{1,3}(,\\d{3})+|\\d{1,15})(\\.\\d{1,9})?|\\.\\d{1,9}");
     private static final Pattern COMMA_DECIMAL = Pattern.compile("\\d{1,6},\\d{1,2}(?![\\d,])");
@@ -61,10 +61,7 @@ final class Scanner {
     }
 
     private void number() {
-        if (take(ISO, Sort.FIGURES)
-                || take(FERTILISER, Sort.TIME)
-                || take(TIME, Sort.TIME)
-                || take(FIGURES, Sort.FIGURES)) {
+        if (take(ISO, Sort.FIGURES) || feed() || take(TIME, Sort.TIME) || take(FIGURES, Sort.FIGURES)) {
             return;
         }
         int start = at;
@@ -82,6 +79,18 @@ final class Scanner {
         } else {
             add(low.substring(start, at), Sort.NUMBER, value, start);
         }
+    }
+
+    /** "10-10-10" and "2:3:2" are the shares of nitrogen, phosphorus and potassium in a feed. */
+    private boolean feed() {
+        Matcher shares = FERTILISER.matcher(low).region(at, low.length()).useTransparentBounds(true);
+        if (!shares.lookingAt()) {
+            return false;
+        }
+        int start = at;
+        at = shares.end();
+        add("npk", Sort.WORD, Double.NaN, start);
+        return true;
     }
 
     private String longest() {

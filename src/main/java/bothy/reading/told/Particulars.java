@@ -10,6 +10,7 @@ import bothy.reading.said.Quantity;
 import bothy.reading.text.Token;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** The count, amount, place and container that a clause gives for each of its crops. */
@@ -166,12 +167,34 @@ public final class Particulars {
     }
 
     private static String name(Passage passage, Clause clause, CropSaid crop, boolean container) {
-        List<PlaceSaid> places = Passage.within(passage.places(), clause.from(), clause.to()).stream()
+        List<PlaceSaid> all = Passage.within(passage.places(), clause.from(), clause.to());
+        List<PlaceSaid> places = all.stream()
                 .filter(place -> place.container() == container)
-                .filter(place -> container ? leadsIn(passage, place) : true)
+                .filter(place -> !container || leadsIn(passage, place))
                 .toList();
         if (places.isEmpty()) {
             return null;
+        }
+        if (crop != null && clause.crops().size() > 1) {
+            Optional<PlaceSaid> holding =
+                    places.stream().filter(place -> holds(passage, place, crop)).findFirst();
+            if (holding.isPresent()) {
+                return holding.get().name();
+            }
+            List<PlaceSaid> own = own(passage, all, clause, crop);
+            if (!own.isEmpty()) {
+                return own.stream()
+                        .filter(places::contains)
+                        .map(PlaceSaid::name)
+                        .findFirst()
+                        .orElse(null);
+            }
+            places = places.stream()
+                    .filter(place -> clause.crops().stream().noneMatch(other -> holds(passage, place, other)))
+                    .toList();
+            if (places.isEmpty()) {
+                return null;
+            }
         }
         if (crop == null || places.size() == 1) {
             return places.get(0).name();
@@ -181,6 +204,33 @@ public final class Particulars {
                 .findFirst()
                 .orElse(places.get(places.size() - 1))
                 .name();
+    }
+
+    /** "Chard in the front bed and coriander in a pot": what stands between a crop and the next is its own. */
+    private static List<PlaceSaid> own(Passage passage, List<PlaceSaid> all, Clause clause, CropSaid crop) {
+        int next = clause.crops().stream()
+                .mapToInt(CropSaid::start)
+                .filter(start -> start > crop.start())
+                .min()
+                .orElse(Integer.MAX_VALUE);
+        boolean last = next == Integer.MAX_VALUE;
+        boolean others = all.stream()
+                .anyMatch(place -> place.end() <= crop.start()
+                        && clause.crops().stream().anyMatch(other -> other.end() <= place.start()));
+        return last && !others
+                ? List.of()
+                : all.stream()
+                        .filter(place -> place.start() >= crop.end() && place.end() <= next)
+                        .filter(place -> clause.crops().stream().noneMatch(other -> holds(passage, place, other)))
+                        .toList();
+    }
+
+    /** "A pot of coriander", "2 trays of leeks". */
+    private static boolean holds(Passage passage, PlaceSaid place, CropSaid crop) {
+        return place.container()
+                && passage.word(place.end()).equals("of")
+                && crop.start() > place.end()
+                && crop.start() - place.end() <= 3;
     }
 
     /** "in modules", "12 modules of peas", "into 9 cm pots". */

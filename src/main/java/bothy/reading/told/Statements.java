@@ -290,7 +290,7 @@ public final class Statements {
                 .filter(PlantingsMeant.mentioned(passage.situation())::contains)
                 .toList();
         boolean oneCrop = fitting.stream().map(Planting::crop).distinct().count() == 1;
-        if (PlantingsMeant.ofAll(told.event().what())) {
+        if (PlantingsMeant.ofAll(told.event().what()) || every(crop, passage)) {
             return told.with(told.event()
                             .withPlanting(null, oneCrop ? fitting.get(0).crop() : null))
                     .about(PlantingsMeant.ids(fitting));
@@ -305,6 +305,16 @@ public final class Statements {
         return told.with(
                         told.event().withPlanting(null, oneCrop ? fitting.get(0).crop() : null))
                 .oneOf(fitting);
+    }
+
+    /** "Dug all the garlic", "both lots of peas". */
+    private static boolean every(CropSaid crop, Passage passage) {
+        int at = crop.start() - 1;
+        while (Set.of("the", "my", "our", "of", "lots", "rows", "beds", "those", "these")
+                .contains(passage.word(at))) {
+            at--;
+        }
+        return Set.of("all", "both").contains(passage.word(at));
     }
 
     private static Told finished(Passage passage, Clause clause, Told told, DaySaid day) {

@@ -1,21 +1,27 @@
 package bothy.reading.told;
 
 import bothy.garden.Doubt;
+import bothy.garden.What;
 import bothy.reading.said.Clause;
 import bothy.reading.said.DaySaid;
 import bothy.reading.said.Passage;
 import bothy.reading.text.Conjugation.Form;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 
 /** The day on which something told happened. */
 final class WhenTold {
     /** A day without a year that lies longer back than this is more likely a slip than a record, in days. */
-    static final int LONG_AGO = 270;
+    static final int LONG_AGO = 300;
     /** With its year told it may lie as far back as a whole season, in days. */
     static final int A_SEASON = 400;
+
+    /** "Hardening off for three days now" tells when it began; "watered daily for a week now" does not. */
+    private static final Set<What> LASTING =
+            EnumSet.of(What.HARDENING_STARTED, What.EMERGED, What.FLOWERING, What.FRUIT_SET, What.CURED);
 
     /** "Entry for 16 May.": so many words may lead a day that stands by itself. */
     private static final int LEADING_WORDS = 4;
@@ -177,7 +183,9 @@ final class WhenTold {
             return told.with(told.event().withOn(today)).assuming("date");
         }
         String words = words(passage, day);
-        if (day.known() && day.past().isAfter(today) && words.startsWith("in ")) {
+        boolean meantime =
+                words.startsWith("for ") && !LASTING.contains(told.event().what());
+        if (meantime || day.known() && day.past().isAfter(today) && words.startsWith("in ")) {
             return told.with(told.event().withOn(today)).assuming("date");
         }
         if (!day.known()) {
