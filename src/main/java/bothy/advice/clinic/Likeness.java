@@ -33,7 +33,13 @@ final class Likeness {
         this.troubles = troubles;
         this.crop = file.crop();
         this.told = words == null ? List.of() : List.of(words.split(" "));
-        this.likeness = told.isEmpty() ? Map.of() : troubles.portraits().likenesses(told, this::grown);
+        this.likeness = told.isEmpty() ? Map.of() : likened(file.signs());
+    }
+
+    private Map<String, Double> likened(List<String> signs) {
+        Map<String, Double> likened = troubles.portraits().likenesses(told, this::grown);
+        likened.keySet().removeIf(cause -> troubles.outOfPlace(cause, signs, told));
+        return likened;
     }
 
     private boolean grown(List<String> crops) {

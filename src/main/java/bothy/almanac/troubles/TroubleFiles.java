@@ -28,8 +28,12 @@ final class TroubleFiles {
     private final Map<String, String> portraits = new LinkedHashMap<>();
     private final Map<String, Map<String, List<String>>> tellings = new LinkedHashMap<>();
     private final List<String> overlooked = new ArrayList<>();
+    private final Map<String, Time> spheres = new LinkedHashMap<>();
     private final Map<String, YamlFile> home = new HashMap<>();
     private final List<Problem> problems = new ArrayList<>();
+
+    /** A sphere as written. */
+    private record Time(List<String> signs, String words) {}
 
     /** One file as written. */
     private record Sheet(
@@ -42,7 +46,8 @@ final class TroubleFiles {
             Map<String, Map<String, String>> beside,
             Map<String, String> portraits,
             Map<String, Map<String, List<String>>> tellings,
-            List<String> overlooked) {}
+            List<String> overlooked,
+            Map<String, Time> spheres) {}
 
     private TroubleFiles() {}
 
@@ -61,7 +66,10 @@ final class TroubleFiles {
                 files.groups,
                 files.stages,
                 files.beside,
-                files.portraits());
+                files.portraits(),
+                files.spheres.values().stream()
+                        .map(time -> new Sphere(time.signs(), time.words()))
+                        .toList());
     }
 
     private void take(YamlFile file) {
@@ -75,6 +83,7 @@ final class TroubleFiles {
         add("beside", sheet.beside(), beside, file);
         add("portraits", sheet.portraits(), portraits, file);
         add("tellings", sheet.tellings(), tellings, file);
+        add("spheres", sheet.spheres(), spheres, file);
         overlooked.addAll(sheet.overlooked() == null ? List.of() : sheet.overlooked());
     }
 

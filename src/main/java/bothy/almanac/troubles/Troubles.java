@@ -21,6 +21,7 @@ import java.util.stream.Collectors;
  * @param beside signs that beside others are only circumstances: the question that each answers, with the answer
  * @param stages the rows' names of stretches of growing ("seedling"), each with the stages that it takes in
  * @param portraits the words that each cause is told with
+ * @param spheres times of a crop's life to which some causes belong alone
  * @param byCause the rows of each cause, likeliest first
  */
 public record Troubles(
@@ -31,6 +32,7 @@ public record Troubles(
         Map<String, List<Stage>> stages,
         Map<String, Map<String, String>> beside,
         Portraits portraits,
+        List<Sphere> spheres,
         Map<String, List<Row>> byCause) {
     /** The sign of a trouble that was described without any sign that has a name. */
     public static final String UNNAMED = "unnamed-trouble";
@@ -49,8 +51,19 @@ public record Troubles(
             Map<String, List<String>> groups,
             Map<String, List<Stage>> stages,
             Map<String, Map<String, String>> beside,
-            Portraits portraits) {
-        this(signs, causes, questions, groups, stages, beside, portraits, likeliestFirst(signs));
+            Portraits portraits,
+            List<Sphere> spheres) {
+        this(signs, causes, questions, groups, stages, beside, portraits, spheres, likeliestFirst(signs));
+    }
+
+    /** Whether a cause belongs to a time of the crop's life that neither the signs nor the words told are of. */
+    public boolean outOfPlace(String cause, List<String> seen, List<String> told) {
+        List<String> own = signs.entrySet().stream()
+                .filter(sign ->
+                        sign.getValue().stream().anyMatch(row -> row.cause().equals(cause)))
+                .map(Map.Entry::getKey)
+                .toList();
+        return spheres.stream().anyMatch(sphere -> sphere.holds(own) && !sphere.told(seen, told));
     }
 
     private static Map<String, List<Row>> likeliestFirst(Map<String, List<Row>> signs) {
@@ -178,7 +191,8 @@ public record Troubles(
                 Map.of(),
                 Map.of(),
                 Map.of(),
-                new Portraits(Map.of(), List.of(), List.of()));
+                new Portraits(Map.of(), List.of(), List.of()),
+                List.of());
     }
 
     /** The rows of a sign that a crop can have; all of them when the crop is not known. */
