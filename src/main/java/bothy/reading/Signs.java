@@ -74,6 +74,7 @@ final class Signs {
     List<Found<String>> in(Passage passage, int[] sentence) {
         List<Found<String>> seen = new ArrayList<>();
         List<Found<String>> found = signs.all(passage.tokens(), sentence[0], sentence[1], passage);
+        found.removeIf(one -> ofSomethingElse(passage, sentence, one));
         Set<String> told = new HashSet<>();
         found.stream()
                 .filter(one -> wider.containsKey(one.meaning()) && holds(passage, sentence, one))
@@ -93,8 +94,7 @@ final class Signs {
     private boolean holds(Passage passage, int[] sentence, Found<String> found) {
         return !unseen(passage, sentence, found)
                 && moods.here(passage, sentence, found.start())
-                && !named(passage, found)
-                && !ofSomethingElse(passage, sentence, found);
+                && !named(passage, found);
     }
 
     /** "Planted little gem and watered the garlic": the word is part of a variety's name. */

@@ -78,7 +78,10 @@ final class TroubleOrDoing {
 
     /** What a sign's words tell is no doing; of plants that died both are true unless the sign has all the words. */
     static boolean troubled(Passage passage, ActionSaid action, List<Found<String>> troubles) {
-        if (!troubles.isEmpty() && action.form() == Form.PLAIN && action.words().cardinality() == 1) {
+        if (!troubles.isEmpty()
+                && action.form() == Form.PLAIN
+                && action.words().cardinality() == 1
+                && !counted(passage, action, troubles)) {
             // "Thin brown stems": who tells of trouble gives no orders.
             return true;
         }
