@@ -120,7 +120,7 @@ final class Sentences {
                 safety = all.get(0).question() == Question.SAFE;
                 troubles = InQuestion.seen(passage, troubles, all.get(0), begins);
             }
-            for (Found<String> trouble : troubles) {
+            for (Found<String> trouble : Signs.once(passage, troubles)) {
                 seen.add(signs.seen(passage, sentence, trouble));
             }
             set.addAll(told);

@@ -91,6 +91,22 @@ final class Signs {
         return seen;
     }
 
+    /** Each once: "the kale is eaten to bits, holes everywhere, and the leeks …" tells twice of one crop. */
+    static List<Found<String>> once(Passage passage, List<Found<String>> troubles) {
+        List<Found<String>> once = new ArrayList<>();
+        for (Found<String> trouble : troubles) {
+            boolean again = once.stream()
+                    .anyMatch(before -> before.meaning().equals(trouble.meaning())
+                            && before.end() <= trouble.start()
+                            && Passage.within(passage.crops(), before.end(), trouble.end())
+                                    .isEmpty());
+            if (!again) {
+                once.add(trouble);
+            }
+        }
+        return once;
+    }
+
     private boolean holds(Passage passage, int[] sentence, Found<String> found) {
         return !unseen(passage, sentence, found)
                 && moods.here(passage, sentence, found.start())

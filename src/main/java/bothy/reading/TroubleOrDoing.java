@@ -78,10 +78,10 @@ final class TroubleOrDoing {
 
     /** What a sign's words tell is no doing; of plants that died both are true unless the sign has all the words. */
     static boolean troubled(Passage passage, ActionSaid action, List<Found<String>> troubles) {
-        if (!troubles.isEmpty()
-                && action.form() == Form.PLAIN
-                && action.words().cardinality() == 1
-                && !counted(passage, action, troubles)) {
+        if (counted(passage, action, troubles)) {
+            return false;
+        }
+        if (!troubles.isEmpty() && action.form() == Form.PLAIN && action.words().cardinality() == 1) {
             // "Thin brown stems": who tells of trouble gives no orders.
             return true;
         }
@@ -96,7 +96,7 @@ final class TroubleOrDoing {
         boolean frost = action.action().equals("frost")
                 && !Set.of("had", "got", "woke", "was").contains(passage.word(action.start()))
                 && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("frost-damage"));
-        boolean seen = SEEN.contains(action.action()) && !counted(passage, action, troubles);
+        boolean seen = SEEN.contains(action.action());
         boolean fallen = action.action().equals("flowering")
                 && troubles.stream()
                         .anyMatch(trouble -> Set.of("flowers-dropping", "only-male-flowers", "bolting")
