@@ -106,7 +106,17 @@ final class TroubleOrDoing {
                 && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("damping-off"))
                 && passage.counts(action.start(), action.end()).isEmpty()
                 && passage.word(action.lastWord()).equals("over");
+        boolean eaten = action.action().equals("harvested")
+                && troubles.stream()
+                        .anyMatch(trouble -> Set.of("holes-in-leaves", "seedlings-cut-off")
+                                        .contains(trouble.meaning())
+                                && action.words().intersects(trouble.place().words())
+                                && byPest(passage, trouble));
+        boolean sprouted = action.action().equals("emerged")
+                && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("rot-in-storage"));
         return frost
+                || eaten
+                || sprouted
                 || fallen
                 || felled
                 || troubles.stream()
@@ -114,6 +124,28 @@ final class TroubleOrDoing {
                                 ? action.words().intersects(trouble.place().words())
                                 : action.words().stream()
                                         .allMatch(trouble.place().words()::get));
+    }
+
+    /** "Slugs are having my lettuces", "birds keep pulling up the peas": not the grower. */
+    private static boolean byPest(Passage passage, Found<String> trouble) {
+        return trouble.place().words().stream().anyMatch(at -> Set.of(
+                        "slugs",
+                        "slug",
+                        "snails",
+                        "snail",
+                        "birds",
+                        "pigeons",
+                        "crows",
+                        "rabbits",
+                        "deer",
+                        "mice",
+                        "caterpillars",
+                        "beetles",
+                        "blackbirds",
+                        "sparrows",
+                        "pheasants",
+                        "something")
+                .contains(passage.word(at)));
     }
 
     /** "Only 9 of 24 came up" is patchy, and nine came up all the same. */
