@@ -35,7 +35,9 @@ final class InQuestion {
             return true;
         }
         boolean general = inquiry.question() == Question.SAFE || inquiry.question() == Question.HOW_TO;
-        return general && !says(passage, begins, trouble.end());
+        // "Is it safe to eat green ones": that "it" is nothing of the grower's.
+        int from = passage.word(begins + 1).equals("it") ? begins + 2 : begins;
+        return general && !says(passage, from, trouble.end());
     }
 
     private static boolean says(Passage passage, int from, int to) {

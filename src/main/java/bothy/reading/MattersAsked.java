@@ -22,8 +22,7 @@ final class MattersAsked {
             Question.COMPARE,
             Question.WHAT_TO_GROW,
             Question.TO_DO,
-            Question.NEXT,
-            Question.WHY);
+            Question.NEXT);
 
     private static final Map<String, Question> SECTIONS =
             Map.of("/asked", Question.OTHER, "/how-to", Question.HOW_TO, "/status", Question.STATUS);
@@ -50,6 +49,9 @@ final class MattersAsked {
 
     /** The question with its matter as topic and of the matter's kind; as it was when it asks of something else. */
     Inquiry in(Inquiry inquiry, Passage passage, int[] sentence, int begins) {
+        if (inquiry.question() == Question.WHY) {
+            return inquiry;
+        }
         boolean counted = inquiry.question() == Question.HOW_MANY_FIT;
         if ((inquiry.question() == Question.OTHER || counted) && inquiry.topic() != null) {
             return inquiry;

@@ -26,6 +26,11 @@ final class Questions {
     /** How far into a question its question word stands at most, in words. */
     private static final int NEAR_HEAD = 2;
 
+    /** What asks for a reason asks for nothing else, whatever it names: "why do you earth up potatoes". */
+    private static final Set<Question> OF_REASONS = Set.of(Question.WHY);
+    /** Weather told before a question is what makes the grower ask: "it poured last night, do I still water". */
+    private static final Set<String> WEATHER = Set.of("rain", "temperature", "soil-checked");
+
     private final PhraseBook<Question> asked = new PhraseBook<>();
     private final WhereAsked where;
     private final PhraseBook<String> topics = new PhraseBook<>();
@@ -114,12 +119,13 @@ final class Questions {
         if (command != null) {
             return command;
         }
-        if (passage.word(begins).equals("why")) {
+        Set<Question> led = led(passage, begins, sentence[1]);
+        if (led.equals(OF_REASONS)) {
             return Question.WHY;
         }
-        boolean told =
-                passage.actions().stream().anyMatch(action -> action.start() >= sentence[0] && action.end() <= begins);
-        Set<Question> led = led(passage, begins, sentence[1]);
+        boolean told = passage.actions().stream()
+                .anyMatch(action ->
+                        action.start() >= sentence[0] && action.end() <= begins && !WEATHER.contains(action.action()));
         Found<Question> best = null;
         for (Found<Question> found : asked.all(passage.tokens(), told ? begins : sentence[0], sentence[1], passage)) {
             if (best == null

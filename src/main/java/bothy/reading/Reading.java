@@ -157,8 +157,13 @@ public final class Reading {
             }
         }
         return corrections
-                .read(passage, gathered.told(), !gathered.asked().isEmpty())
+                .read(passage, gathered.told(), !gathered.asked().isEmpty() || onlyTrouble(gathered))
                 .orElseGet(() -> sentences.heard(passage, gathered));
+    }
+
+    /** "Lush and green but not a single pepper" puts nothing right. */
+    private static boolean onlyTrouble(Sentences.Gathered gathered) {
+        return !gathered.seen().isEmpty() && gathered.told().isEmpty();
     }
 
     /** A message read only as the answer to the waiting question, {@code null} when it is none or tells something of its own. */

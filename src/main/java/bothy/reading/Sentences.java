@@ -13,6 +13,7 @@ import bothy.reading.grammar.Grammar;
 import bothy.reading.grammar.Moods;
 import bothy.reading.said.ActionSaid;
 import bothy.reading.said.Clause;
+import bothy.reading.said.CropSaid;
 import bothy.reading.said.Mood;
 import bothy.reading.said.Passage;
 import bothy.reading.text.PhraseBook.Found;
@@ -21,8 +22,10 @@ import bothy.reading.told.Particulars;
 import bothy.reading.told.Statements;
 import bothy.reading.told.Told;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -110,11 +113,14 @@ final class Sentences {
                         : inquiries.all(passage, sentence, begins).stream()
                                 .map(inquiry -> frost ? FrostToCome.asked(inquiry) : inquiry)
                                 .toList();
+                if (all.size() == 1 && !asked.isEmpty()) {
+                    all = List.of(GoesOnAsking.from(asked.get(asked.size() - 1), all.get(0), passage, begins));
+                }
                 asked.addAll(all);
                 safety = all.get(0).question() == Question.SAFE;
                 troubles = InQuestion.seen(passage, troubles, all.get(0), begins);
             }
-            for (Found<String> trouble : troubles) {
+            for (Found<String> trouble : Signs.once(passage, troubles)) {
                 seen.add(signs.seen(passage, sentence, trouble));
             }
             set.addAll(told);
@@ -147,7 +153,17 @@ final class Sentences {
         if (lines.isEmpty() && plans.isEmpty() && asked.isEmpty() && seen.isEmpty()) {
             asked.addAll(growingWished.in(passage));
         }
-        return new Gathered(lines, plans, asked, seen.stream().distinct().toList(), set);
+        return new Gathered(lines, plans, asked, closest(seen), set);
+    }
+
+    /** Each sign once, and no wider one beside the closer: "wilting every afternoon. They hang down like rags." */
+    private List<SignSeen> closest(List<SignSeen> seen) {
+        Set<String> wider = new HashSet<>();
+        seen.forEach(sign -> wider.add(Objects.requireNonNullElse(signs.wider(sign.sign()), "")));
+        return seen.stream()
+                .distinct()
+                .filter(sign -> !wider.contains(sign.sign()))
+                .toList();
     }
 
     /** "When may the sweetcorn go out, we are in Perthshire?" tells a setting and asks. */
@@ -182,9 +198,27 @@ final class Sentences {
         return passage.withThings(crop -> troubles.stream()
                 .anyMatch(trouble -> trouble.start() <= crop.start()
                         && crop.end() <= trouble.end()
+                        && !doneBefore(passage, crop, trouble)
                         && passage.actions().stream()
                                 .noneMatch(
                                         action -> action.start() < trouble.end() && trouble.start() < action.end())));
+    }
+
+    /** "Dug 5 kg of potatoes, some are hollow": the crop was dug before the trouble is told of it. */
+    private static boolean doneBefore(Passage passage, CropSaid crop, Found<String> trouble) {
+        return parted(passage, crop.end(), trouble.end())
+                && passage.actions().stream()
+                        .anyMatch(
+                                action -> action.end() <= crop.start() && !parted(passage, action.end(), crop.start()));
+    }
+
+    private static boolean parted(Passage passage, int from, int to) {
+        for (int at = from; at < to; at++) {
+            if (passage.tokens().get(at).mark() || Set.of("and", "but").contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean settled(ActionSaid action) {

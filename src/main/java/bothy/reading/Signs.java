@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -72,19 +73,44 @@ final class Signs {
     /** Signs found in a sentence, with the tokens that tell them. */
     List<Found<String>> in(Passage passage, int[] sentence) {
         List<Found<String>> seen = new ArrayList<>();
-        for (Found<String> found : signs.find(passage.tokens(), sentence[0], sentence[1], passage)) {
-            if (!unseen(passage, sentence, found)
-                    && moods.here(passage, sentence, found.start())
-                    && !named(passage, found)
-                    && !ofSomethingElse(passage, sentence, found)) {
-                seen.add(found);
+        List<Found<String>> found = signs.all(passage.tokens(), sentence[0], sentence[1], passage);
+        found.removeIf(one -> ofSomethingElse(passage, sentence, one));
+        Set<String> told = new HashSet<>();
+        found.stream()
+                .filter(one -> wider.containsKey(one.meaning()) && holds(passage, sentence, one))
+                .forEach(one -> told.add(wider.get(one.meaning())));
+        // "The edges of the leaves are turning yellow" says more of the leaves than that they turn yellow.
+        found.removeIf(one -> told.contains(one.meaning()));
+        for (Found<String> one : signs.withoutShared(found)) {
+            if (holds(passage, sentence, one)) {
+                seen.add(one);
             }
         }
-        Set<String> told = new java.util.HashSet<>();
-        seen.forEach(found -> told.add(wider.getOrDefault(found.meaning(), "")));
         List<Found<String>> all = List.copyOf(seen);
-        seen.removeIf(found -> told.contains(found.meaning()) || within(found, all));
+        seen.removeIf(one -> within(one, all));
         return seen;
+    }
+
+    /** Each once: "the kale is eaten to bits, holes everywhere, and the leeks …" tells twice of one crop. */
+    static List<Found<String>> once(Passage passage, List<Found<String>> troubles) {
+        List<Found<String>> once = new ArrayList<>();
+        for (Found<String> trouble : troubles) {
+            boolean again = once.stream()
+                    .anyMatch(before -> before.meaning().equals(trouble.meaning())
+                            && before.end() <= trouble.start()
+                            && Passage.within(passage.crops(), before.end(), trouble.end())
+                                    .isEmpty());
+            if (!again) {
+                once.add(trouble);
+            }
+        }
+        return once;
+    }
+
+    private boolean holds(Passage passage, int[] sentence, Found<String> found) {
+        return !unseen(passage, sentence, found)
+                && moods.here(passage, sentence, found.start())
+                && !named(passage, found);
     }
 
     /** "Planted little gem and watered the garlic": the word is part of a variety's name. */
@@ -113,11 +139,18 @@ final class Signs {
             boolean whereRipe = passage.word(at).startsWith("vine")
                     && passage.word(at - 1).equals("the")
                     && passage.word(at - 2).equals("on"); // "Splitting on the vine".
-            if (telling.contains(passage.word(at)) && !whereRipe) {
+            if (telling.contains(passage.word(at)) && !whereRipe && !ofTheirLeaves(passage, sign, at)) {
                 return true;
             }
         }
         return false;
+    }
+
+    /** "The edges of the cucumber leaves": a crop's name tells of its fruit only where no leaf is named. */
+    private static boolean ofTheirLeaves(Passage passage, Found<String> sign, int at) {
+        return passage.crops().stream().anyMatch(crop -> crop.covers(at))
+                && sign.place().words().stream()
+                        .anyMatch(word -> Set.of("leaf", "leaves", "foliage").contains(passage.word(word)));
     }
 
     private boolean unseen(Passage passage, int[] sentence, Found<String> sign) {

@@ -78,6 +78,9 @@ final class TroubleOrDoing {
 
     /** What a sign's words tell is no doing; of plants that died both are true unless the sign has all the words. */
     static boolean troubled(Passage passage, ActionSaid action, List<Found<String>> troubles) {
+        if (counted(passage, action, troubles)) {
+            return false;
+        }
         if (!troubles.isEmpty() && action.form() == Form.PLAIN && action.words().cardinality() == 1) {
             // "Thin brown stems": who tells of trouble gives no orders.
             return true;
@@ -93,7 +96,7 @@ final class TroubleOrDoing {
         boolean frost = action.action().equals("frost")
                 && !Set.of("had", "got", "woke", "was").contains(passage.word(action.start()))
                 && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("frost-damage"));
-        boolean seen = SEEN.contains(action.action()) && !counted(passage, action, troubles);
+        boolean seen = SEEN.contains(action.action());
         boolean fallen = action.action().equals("flowering")
                 && troubles.stream()
                         .anyMatch(trouble -> Set.of("flowers-dropping", "only-male-flowers", "bolting")
@@ -103,7 +106,17 @@ final class TroubleOrDoing {
                 && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("damping-off"))
                 && passage.counts(action.start(), action.end()).isEmpty()
                 && passage.word(action.lastWord()).equals("over");
+        boolean eaten = action.action().equals("harvested")
+                && troubles.stream()
+                        .anyMatch(trouble -> Set.of("holes-in-leaves", "seedlings-cut-off")
+                                        .contains(trouble.meaning())
+                                && action.words().intersects(trouble.place().words())
+                                && byPest(passage, trouble));
+        boolean sprouted = action.action().equals("emerged")
+                && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("rot-in-storage"));
         return frost
+                || eaten
+                || sprouted
                 || fallen
                 || felled
                 || troubles.stream()
@@ -111,6 +124,28 @@ final class TroubleOrDoing {
                                 ? action.words().intersects(trouble.place().words())
                                 : action.words().stream()
                                         .allMatch(trouble.place().words()::get));
+    }
+
+    /** "Slugs are having my lettuces", "birds keep pulling up the peas": not the grower. */
+    private static boolean byPest(Passage passage, Found<String> trouble) {
+        return trouble.place().words().stream().anyMatch(at -> Set.of(
+                        "slugs",
+                        "slug",
+                        "snails",
+                        "snail",
+                        "birds",
+                        "pigeons",
+                        "crows",
+                        "rabbits",
+                        "deer",
+                        "mice",
+                        "caterpillars",
+                        "beetles",
+                        "blackbirds",
+                        "sparrows",
+                        "pheasants",
+                        "something")
+                .contains(passage.word(at)));
     }
 
     /** "Only 9 of 24 came up" is patchy, and nine came up all the same. */

@@ -27,14 +27,18 @@ final class TwoQuestions {
         if (!ASKING.contains(passage.word(begins)) && !inverted) {
             return List.of();
         }
-        for (int at = begins + 1; at < sentence[1] - 2; at++) {
+        for (int at = begins + 1; at < sentence[1] - 1; at++) {
             if (joins(passage, at)) {
                 Inquiry first = inquiries
                         .all(passage, new int[] {sentence[0], at}, begins)
                         .get(0);
-                Inquiry second = inquiries
-                        .all(passage, new int[] {at + 1, sentence[1]}, at + 1)
-                        .get(0);
+                Inquiry second = GoesOnAsking.from(
+                        first,
+                        inquiries
+                                .all(passage, new int[] {at + 1, sentence[1]}, at + 1)
+                                .get(0),
+                        passage,
+                        at + 1);
                 boolean known = first.question() != Question.OTHER && second.question() != Question.OTHER;
                 if (known && first.question() != second.question()) {
                     return List.of(first, second);

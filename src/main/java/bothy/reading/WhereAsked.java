@@ -70,6 +70,7 @@ final class WhereAsked {
         }
         boolean mark = sentence[1] < passage.size() && passage.word(sentence[1]).equals("?");
         int begins = first(cues.all(passage.tokens(), sentence[0], sentence[1], passage).stream()
+                .filter(cue -> !whatever(passage, cue))
                 .filter(cue -> mark || !relative(passage, sentence, cue) && !aside(passage, sentence, cue))
                 .toList());
         for (Found<String> cue : marked.all(passage.tokens(), sentence[0], sentence[1], passage)) {
@@ -83,6 +84,12 @@ final class WhereAsked {
             return command(passage, sentence) ? sentence[0] : begins;
         }
         return lastPart(passage, sentence);
+    }
+
+    /** "It stays limp no matter how much I water": whatever it be, nothing is asked. */
+    private static boolean whatever(Passage passage, Found<String> cue) {
+        return passage.word(cue.start() - 1).equals("matter")
+                && passage.word(cue.start() - 2).equals("no");
     }
 
     /** "It was one evening, I could not swear to which, that I sowed …", "er what else oh": nobody is asked. */

@@ -67,6 +67,7 @@ public final class Moods {
                 "household",
                 "said",
                 "pastseason",
+                "habits",
                 "sarcasm",
                 "reporting",
                 "listing",
@@ -101,7 +102,9 @@ public final class Moods {
         if (has("sarcasm", passage, 0, passage.size()) || told(passage, sentence, action)) {
             return Mood.NOT_OURS;
         }
-        if (has("pastseason", passage, sentence[0], sentence[1]) || Relative.only(passage, action, sentence)) {
+        if (has("pastseason", passage, sentence[0], sentence[1])
+                || has("habits", passage, sentence[0], sentence[1])
+                || Relative.only(passage, action, sentence)) {
             return Mood.NOT_OURS;
         }
         if (Forecast.only(passage, sentence, action) || others(passage, from, action)) {

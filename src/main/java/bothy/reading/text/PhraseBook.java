@@ -73,7 +73,12 @@ public final class PhraseBook<T> {
 
     /** The phrases that stand in a stretch of tokens without using a word twice. */
     public List<Found<T>> find(List<Token> tokens, int from, int to, Phrase.Slots slots) {
-        List<Found<T>> candidates = all(tokens, from, to, slots);
+        return withoutShared(all(tokens, from, to, slots));
+    }
+
+    /** Those of some phrases found that use no word twice. */
+    public List<Found<T>> withoutShared(List<Found<T>> all) {
+        List<Found<T>> candidates = new ArrayList<>(all);
         candidates.sort(
                 Comparator.comparingInt((Found<T> found) -> -found.place().length())
                         .thenComparingInt(found -> found.end() - found.start()));
