@@ -70,10 +70,13 @@ final class WhereAsked {
         }
         boolean mark = sentence[1] < passage.size() && passage.word(sentence[1]).equals("?");
         int begins = first(cues.all(passage.tokens(), sentence[0], sentence[1], passage).stream()
-                .filter(cue -> !whatever(passage, cue))
+                .filter(cue -> !whatever(passage, cue) && !marvels(passage, cue) && !date(passage, cue))
                 .filter(cue -> mark || !relative(passage, sentence, cue) && !aside(passage, sentence, cue))
                 .toList());
         for (Found<String> cue : marked.all(passage.tokens(), sentence[0], sentence[1], passage)) {
+            if (marvels(passage, cue) || date(passage, cue)) {
+                continue;
+            }
             if (mark
                     || opens(passage, sentence[0], cue.start()) && asksThere(passage, cue)
                     || turnsTo(passage, cue) && asksThere(passage, cue)) {
@@ -90,6 +93,18 @@ final class WhereAsked {
     private static boolean whatever(Passage passage, Found<String> cue) {
         return passage.word(cue.start() - 1).equals("matter")
                 && passage.word(cue.start() - 2).equals("no");
+    }
+
+    /** "Frost again, would you believe": nobody is asked. */
+    private static boolean marvels(Passage passage, Found<String> cue) {
+        int at = cue.start() + 1;
+        return Set.of("you", "ye", "u", "yous", "anyone").contains(passage.word(at))
+                && Set.of("believe", "credit", "imagine").contains(passage.word(at + 1));
+    }
+
+    /** "On 16 May we had frost": the month, not the verb. */
+    private static boolean date(Passage passage, Found<String> cue) {
+        return passage.days().stream().anyMatch(day -> day.start() <= cue.start() && cue.start() < day.end());
     }
 
     /** "It was one evening, I could not swear to which, that I sowed …", "er what else oh": nobody is asked. */

@@ -89,6 +89,32 @@ final class NotDone {
             "did", "please", "never", "always", "do", "they", "you", "may", "might", "shall", "us", "help", "or", "but",
             "me", "so", "today", "usually", "only", "now", "still", "finally", "let", "n't", "better", "today's");
 
+    private static final Set<String> GIVERS = Set.of(
+            "lad",
+            "mate",
+            "friend",
+            "neighbour",
+            "neighbor",
+            "man",
+            "bloke",
+            "guy",
+            "fella",
+            "fellow",
+            "woman",
+            "lady",
+            "old",
+            "market",
+            "stall",
+            "shop",
+            "mother",
+            "mum",
+            "mom",
+            "dad",
+            "sister",
+            "brother",
+            "cousin",
+            "colleague");
+
     private NotDone() {}
 
     /** Whether words in the form of a verb name only a thing. */
@@ -98,7 +124,36 @@ final class NotDone {
         return plan
                 || form == Form.PLAIN && noun(tokens, found)
                 || form == Form.ING && cover(tokens, found)
+                || form == Form.PAST && (caught(tokens, found) || given(tokens, found))
                 || form != null && acrossComma(tokens, found, slots);
+    }
+
+    /** "Got absolutely soaked cycling home" waters nothing. */
+    private static boolean caught(List<Token> tokens, Phrase.Place found) {
+        boolean wet = Set.of("soaked", "drenched", "watered")
+                .contains(tokens.get(found.start()).word());
+        for (int at = found.start() - 1; wet && at >= Math.max(0, found.start() - 2); at--) {
+            if (Set.of("got", "get", "getting").contains(tokens.get(at).word())
+                    && (at == 0
+                            || !Set.of("they", "all", "them")
+                                    .contains(tokens.get(at - 1).word()))) {
+                return at == 0
+                        || tokens.get(at - 1).mark()
+                        || Set.of("i", "we", "and").contains(tokens.get(at - 1).word());
+            }
+        }
+        return false;
+    }
+
+    /** "Got some comfrey off a lad at the allotments" picks nothing. */
+    private static boolean given(List<Token> tokens, Phrase.Place found) {
+        int last = found.words().length() - 1;
+        return tokens.get(found.start()).is("got")
+                && (tokens.get(last).is("off") || tokens.get(last).is("from"))
+                && last + 2 < tokens.size()
+                && Set.of("a", "my", "our", "some", "the", "an")
+                        .contains(tokens.get(last + 1).word())
+                && GIVERS.contains(tokens.get(last + 2).word());
     }
 
     /** "Limp and hanging, then they pick up": a verb does not reach over a comma for its little word, but over a list of crops. */

@@ -239,6 +239,12 @@ public final class Spelling {
         if (sameLetters.size() == 1) {
             return sameLetters;
         }
+        List<String> undoubled = nearest.stream()
+                .filter(candidate -> undoubled(candidate).equals(undoubled(word)))
+                .toList();
+        if (undoubled.size() == 1) {
+            return undoubled; // "Thined" is rather "thinned" than "twined".
+        }
         if (word.endsWith("ed")) {
             List<String> past = nearest.stream()
                     .filter(candidate -> candidate.endsWith("ed"))
@@ -251,6 +257,10 @@ public final class Spelling {
         boolean oneMeaning =
                 nearest.stream().allMatch(other -> meaning.apply(other).equals(meaning.apply(first)));
         return oneMeaning ? List.of(first) : nearest;
+    }
+
+    private static String undoubled(String word) {
+        return word.replaceAll("(.)\\1", "$1");
     }
 
     private static String sorted(String word) {

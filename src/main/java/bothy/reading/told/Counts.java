@@ -297,6 +297,8 @@ final class Counts {
                             && Set.of("at", "be", "hit", "reached", "until", "till", "by", "was", "is", "for")
                                     .contains(last)
                     || last.equals("week")
+                    || last.equals("between")
+                    || last.equals("the") && passage.word(number.start() - 2).equals("between")
                     || last.equals("day");
             boolean weighed = Set.of("then", "and", "plus").contains(last)
                     && passage.quantities().stream().anyMatch(told -> told.end() == number.start() - 1);

@@ -29,6 +29,7 @@ final class Repeats {
                                 && Objects.equals(
                                         other.event().crop(), one.event().crop())));
         oneRain(kept);
+        oneLoss(kept);
         // "Took 4 beans out of the porch and put them in the ground" is one doing.
         List<Told> put = kept.stream()
                 .filter(one ->
@@ -154,5 +155,17 @@ final class Repeats {
             known += part == null ? 0 : 1;
         }
         return known;
+    }
+
+    /** "The dog dug up 2 cucumbers, both dead": lost once. */
+    private static void oneLoss(List<Told> kept) {
+        kept.removeIf(one -> one.event().what() == What.DIED
+                && one.event().count() == null
+                && kept.stream()
+                        .anyMatch(other -> other.event().what() == What.DIED
+                                && other.event().count() != null
+                                && other.from() < one.from()
+                                && Objects.equals(
+                                        other.event().crop(), one.event().crop())));
     }
 }
