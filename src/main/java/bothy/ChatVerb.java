@@ -4,6 +4,7 @@ import bothy.almanac.RulesFolder;
 import bothy.channel.terminal.TerminalChat;
 import bothy.conversation.Conversation;
 import bothy.conversation.Knowledge;
+import bothy.diary.Replay;
 import bothy.diary.Store;
 import bothy.diary.sql.Shelf;
 import bothy.weather.WeatherSource;
@@ -51,7 +52,7 @@ class ChatVerb implements Callable<Integer> {
             LocalDate day = demo ? Demo.open(store, knowledge, today, zone) : today;
             new TerminalChat(
                             conversation,
-                            clock(day, zone),
+                            clock(day, zone, store),
                             zone,
                             Workshop.cacheFolder().resolve("history"),
                             System.in,
@@ -83,15 +84,18 @@ class ChatVerb implements Callable<Integer> {
         }
     }
 
-    /** The real clock, or the time of day of the real clock on another day. */
-    private static InstantSource clock(LocalDate day, ZoneId zone) {
+    /** The real clock, or the time of day of the real clock on another day, which is that day where the grower is. */
+    static InstantSource clock(LocalDate day, ZoneId zone, Store store) {
         InstantSource real = InstantSource.system();
         if (day == null) {
             return real;
         }
         return () -> {
+            ZoneId here = store.write(
+                    TerminalChat.GROWER,
+                    page -> Replay.garden(page.lines(), day, zone).grower().zone());
             LocalTime time = real.instant().atZone(zone).toLocalTime();
-            return day.atTime(time).atZone(zone).toInstant();
+            return day.atTime(time).atZone(here).toInstant();
         };
     }
 

@@ -2,6 +2,7 @@ package bothy;
 
 import bothy.advice.RuleCheck;
 import bothy.advice.TroubleRules;
+import bothy.almanac.Climates;
 import bothy.almanac.CropSheets;
 import bothy.almanac.Places;
 import bothy.almanac.Problem;
@@ -9,6 +10,7 @@ import bothy.almanac.RulesBroken;
 import bothy.almanac.RulesFolder;
 import bothy.almanac.Sheet;
 import bothy.almanac.SheetCheck;
+import bothy.almanac.SowingCalendars;
 import bothy.almanac.troubles.TroubleCheck;
 import bothy.almanac.troubles.Troubles;
 import java.nio.file.Path;
@@ -49,6 +51,8 @@ final class CheckVerb implements Callable<Integer> {
         RuleCheck ruleCheck = new RuleCheck(folder);
         problems.addAll(ruleCheck.problems());
         problems.addAll(broken(() -> Places.in(folder)));
+        problems.addAll(broken(() -> Climates.in(folder)));
+        problems.addAll(broken(() -> SowingCalendars.in(folder)));
         try {
             Map<String, Sheet> sheets = CropSheets.load(folder);
             problems.addAll(troubles(folder, ruleCheck.rules()));

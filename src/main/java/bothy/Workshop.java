@@ -2,10 +2,12 @@ package bothy;
 
 import bothy.advice.Advisor;
 import bothy.advice.RuleBook;
+import bothy.almanac.Climates;
 import bothy.almanac.CropSheets;
 import bothy.almanac.Places;
 import bothy.almanac.RulesFolder;
 import bothy.almanac.Sheet;
+import bothy.almanac.SowingCalendars;
 import bothy.almanac.Wording;
 import bothy.almanac.Words;
 import bothy.almanac.troubles.TroubleBook;
@@ -41,7 +43,8 @@ final class Workshop {
         if (!written.shipped()) {
             troubles.read();
         }
-        Advisor advisor = new Advisor(join(rules), sheets, Places.in(folder), troubles);
+        Advisor advisor = new Advisor(
+                join(rules), sheets, Places.in(folder), troubles, Climates.in(folder), SowingCalendars.in(folder));
         Replier replier = new Replier(wording, sheets, troubles);
         return new Knowledge(join(reading), advisor, replier, sheets, weather);
     }

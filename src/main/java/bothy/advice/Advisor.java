@@ -13,8 +13,10 @@ import bothy.advice.facts.Sign;
 import bothy.advice.facts.Told;
 import bothy.advice.facts.Verdict;
 import bothy.advice.reckoned.NothingUpChance;
+import bothy.almanac.Climates;
 import bothy.almanac.Places;
 import bothy.almanac.Sheet;
+import bothy.almanac.SowingCalendars;
 import bothy.almanac.troubles.TroubleBook;
 import bothy.garden.Advice;
 import bothy.garden.Diagnosis;
@@ -48,15 +50,30 @@ public final class Advisor implements AutoCloseable {
 
     /** An advisor that looks into no troubles. */
     public Advisor(RuleBook rules, Map<String, Sheet> sheets, Places places) {
-        this(rules, sheets, places, TroubleBook.none());
+        this(rules, sheets, places, TroubleBook.none(), Climates.ofNoPlace(), SowingCalendars.none());
     }
 
     /**
      * @param troubles causes of troubles and what tells them apart
      */
     public Advisor(RuleBook rules, Map<String, Sheet> sheets, Places places, TroubleBook troubles) {
+        this(rules, sheets, places, troubles, Climates.ofNoPlace(), SowingCalendars.none());
+    }
+
+    /**
+     * @param troubles causes of troubles and what tells them apart
+     * @param climates what is guessed from the grower's place
+     * @param calendars when crops are sown where frost does not say it
+     */
+    public Advisor(
+            RuleBook rules,
+            Map<String, Sheet> sheets,
+            Places places,
+            TroubleBook troubles,
+            Climates climates,
+            SowingCalendars calendars) {
         this.rules = rules;
-        this.dayFacts = new DayFacts(sheets, places);
+        this.dayFacts = new DayFacts(sheets, places, climates, calendars);
         this.sheets = sheets;
         this.troubles = troubles;
     }

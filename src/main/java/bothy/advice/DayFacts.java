@@ -1,6 +1,7 @@
 package bothy.advice;
 
 import bothy.advice.facts.Asked;
+import bothy.advice.facts.ClimateHere;
 import bothy.advice.facts.Frosts;
 import bothy.advice.facts.Happened;
 import bothy.advice.facts.Meant;
@@ -8,8 +9,10 @@ import bothy.advice.facts.Sign;
 import bothy.advice.facts.Today;
 import bothy.advice.facts.Told;
 import bothy.advice.reckoning.PlaceReckoning;
+import bothy.almanac.Climates;
 import bothy.almanac.Places;
 import bothy.almanac.Sheet;
+import bothy.almanac.SowingCalendars;
 import bothy.garden.Event;
 import bothy.garden.Inquiry;
 import bothy.garden.Plan;
@@ -38,10 +41,14 @@ final class DayFacts {
 
     private final Map<String, Sheet> sheets;
     private final Places places;
+    private final Climates climates;
+    private final SowingCalendars calendars;
 
-    DayFacts(Map<String, Sheet> sheets, Places places) {
+    DayFacts(Map<String, Sheet> sheets, Places places, Climates climates, SowingCalendars calendars) {
         this.sheets = sheets;
         this.places = places;
+        this.climates = climates;
+        this.calendars = calendars;
     }
 
     /** The crop of a planting that stands in for one still in its packet. */
@@ -57,9 +64,11 @@ final class DayFacts {
         facts.add(new Today(day.today()));
         day.weather().stream().filter(one -> near(one, day.today())).forEach(facts::add);
         facts.addAll(PlotFigures.of(day));
-        SeasonDates seasons = new SeasonDates(day.garden().grower(), day.normals());
+        SeasonDates seasons = new SeasonDates(day.garden().grower(), day.normals(), climates);
         Frosts frosts = seasons.around(day.today());
         facts.add(frosts);
+        ClimateHere climate = seasons.climate();
+        facts.add(climate);
         day.inquiries()
                 .forEach(asked -> facts.addAll(
                         PlaceReckoning.of(asked, day.garden().grower(), frosts, day.normals(), day.today())));
@@ -71,8 +80,8 @@ final class DayFacts {
             Planting planting = startedFrom(known, sheet, events.getOrDefault(known.id(), List.of()));
             facts.add(planting);
             PlantingFacts about = new PlantingFacts(
-                    planting, sheet, events.getOrDefault(planting.id(), List.of()), day, diary, places);
-            facts.addAll(about.facts(seasons, frosts));
+                    planting, sheet, events.getOrDefault(planting.id(), List.of()), day, diary, places, climates);
+            facts.addAll(about.facts(seasons, frosts, calendar(sheet, climate, frosts)));
         }
         subjects.values().stream()
                 .map(Planting::crop)
@@ -82,6 +91,15 @@ final class DayFacts {
                 .forEach(facts::add);
         said(day, diary, facts);
         return facts;
+    }
+
+    /** Tender crops go by the last frost where one was told. */
+    private SowingCalendars.Calendar calendar(Sheet sheet, ClimateHere climate, Frosts frosts) {
+        boolean tender =
+                sheet != null && sheet.growth() != null && sheet.growth().hardiness() == Sheet.Hardiness.TENDER;
+        return sheet == null || tender && frosts.told() && !frosts.none()
+                ? null
+                : calendars.of(sheet.crop(), climate.climate()).orElse(null);
     }
 
     /** Rules look a fortnight back and ahead; what lies further off is in the figures. */

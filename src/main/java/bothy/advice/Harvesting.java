@@ -31,11 +31,13 @@ final class Harvesting {
     private final Frosts season;
     private final LocalDate today;
     private final Ripening ripening;
+    private final Range overMildWinter;
 
     /**
      * @param frosts frosts around today
      * @param season frosts around the planting's beginning
      * @param ripening how the crop ripens by warmth, {@code null} to go by days
+     * @param overMildWinter days to the first picking of a crop that grows through a mild winter, {@code null} where the sheet's days hold
      */
     Harvesting(
             Planting planting,
@@ -44,7 +46,8 @@ final class Harvesting {
             Frosts frosts,
             Frosts season,
             LocalDate today,
-            Ripening ripening) {
+            Ripening ripening,
+            Range overMildWinter) {
         this.planting = planting;
         this.sheet = sheet;
         this.latest = latest;
@@ -52,6 +55,7 @@ final class Harvesting {
         this.season = season;
         this.today = today;
         this.ripening = ripening;
+        this.overMildWinter = overMildWinter;
     }
 
     /**
@@ -64,10 +68,17 @@ final class Harvesting {
         if (harvest == null || harvest.daysFromOtherSeason() == null || planting.begun() == null) {
             return false;
         }
+        if (overMildWinter != null) {
+            return true;
+        }
         LocalDate frost = season.lastSpring();
         boolean spring = !planting.begun().isBefore(frost.minusWeeks(SPRING_BEGINS_WEEKS))
                 && planting.begun().isBefore(frost.plusMonths(SPRING_ENDS_MONTHS));
         return spring == ofAutumn(harvest);
+    }
+
+    private Range otherSeason(Sheet.Harvest harvest) {
+        return overMildWinter != null ? overMildWinter : harvest.daysFromOtherSeason();
     }
 
     private static boolean ofAutumn(Sheet.Harvest harvest) {
@@ -76,7 +87,7 @@ final class Harvesting {
 
     /** Days to the first flower in the other season: those to the harvest less those to ripen. */
     Range toFlowerInOtherSeason() {
-        Range whole = sheet.harvest().daysFromOtherSeason();
+        Range whole = otherSeason(sheet.harvest());
         Range ripe = sheet.flowering().daysToRipe();
         return new Range(whole.low() - ripe.low(), whole.high() - ripe.high());
     }
@@ -158,7 +169,7 @@ final class Harvesting {
         } else if (harvest != null && harvest.daysFromSowing() != null && planting.begun() != null && notBought()) {
             boolean inPlace = out == null;
             if (inOtherSeason()) {
-                found.add(after(What.HARVESTED, "other-season", planting.begun(), harvest.daysFromOtherSeason(), true));
+                found.add(after(What.HARVESTED, "other-season", planting.begun(), otherSeason(harvest), true));
                 return withPicking(found, harvest);
             }
             Range days = inPlace ? warmed(planting.begun(), harvest.daysFromSowing(), true) : harvest.daysFromSowing();

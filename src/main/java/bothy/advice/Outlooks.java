@@ -7,6 +7,7 @@ import bothy.advice.facts.Warmth;
 import bothy.agronomy.Emergence;
 import bothy.almanac.Range;
 import bothy.almanac.Sheet;
+import bothy.almanac.SowingCalendars;
 import bothy.garden.Planting;
 import bothy.garden.What;
 import java.time.LocalDate;
@@ -26,6 +27,8 @@ final class Outlooks {
     private final Map<What, Latest> latest;
     private final Frosts season;
     private final LocalDate today;
+    private final SowingCalendars.Calendar calendar;
+    private final boolean south;
     private final Harvesting harvesting;
     private final List<Outlook> found = new ArrayList<>();
 
@@ -33,6 +36,8 @@ final class Outlooks {
      * @param frosts frosts around today
      * @param season frosts around the planting's beginning
      * @param ripening how the crop ripens by warmth where that is known and it stands outdoors, {@code null} to go by days
+     * @param calendar when the crop is sown where the grower is, {@code null} where that goes by frost
+     * @param south whether the calendar is half a year later
      */
     Outlooks(
             Planting planting,
@@ -41,20 +46,32 @@ final class Outlooks {
             Frosts frosts,
             Frosts season,
             LocalDate today,
-            Ripening ripening) {
+            Ripening ripening,
+            SowingCalendars.Calendar calendar,
+            boolean south) {
         this.planting = planting;
         this.sheet = sheet;
         this.latest = latest;
         this.season = season;
         this.today = today;
-        this.harvesting = new Harvesting(planting, sheet, latest, frosts, season, today, ripening);
+        this.calendar = calendar;
+        this.south = south;
+        this.harvesting = new Harvesting(
+                planting,
+                sheet,
+                latest,
+                frosts,
+                season,
+                today,
+                ripening,
+                calendar == null ? null : calendar.overWinterDays());
     }
 
     List<Outlook> all(SeasonDates seasons, Warmth warmth, List<Double> soilC) {
         if (!planting.begunAtAll()) {
             sowing(seasons);
         }
-        harvesting.latestSowing().ifPresent(found::add);
+        (calendar == null ? harvesting.latestSowing() : latestByCalendar()).ifPresent(found::add);
         emergence(warmth, soilC);
         plantingOut();
         flowering();
@@ -90,9 +107,35 @@ final class Outlooks {
         if (sowing == null) {
             return;
         }
+        if (calendar != null) {
+            boolean clove = sheet.growth() != null && sheet.growth().start() == Sheet.Start.CLOVE;
+            byCalendar("indoors", calendar.underCover());
+            byCalendar(clove ? "autumn" : "outdoors", calendar.inPlace());
+            return;
+        }
         weeks("indoors", negated(sowing.weeksBeforeLastFrostIndoors()), seasons, true);
         weeks("outdoors", sowing.weeksFromLastFrostOutdoors(), seasons, true);
         weeks("autumn", sowing.weeksFromFirstFrostAutumn(), seasons, false);
+    }
+
+    private void byCalendar(String how, List<SowingCalendars.Span> spans) {
+        SowingCalendars.atOrAfter(spans, today, south)
+                .ifPresent(time ->
+                        found.add(new Outlook(planting.id(), What.SOWN, how, time.from(), time.to(), season.told())));
+    }
+
+    /** The time that is running, else the nearer of the one that is over and the next. */
+    private Optional<Outlook> latestByCalendar() {
+        Optional<SowingCalendars.Time> next = SowingCalendars.atOrAfter(calendar.all(), today, south);
+        Optional<SowingCalendars.Time> over = SowingCalendars.before(calendar.all(), today, south);
+        if (next.isEmpty() || over.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean past = next.get().from().isAfter(today)
+                && ChronoUnit.DAYS.between(over.get().to(), today)
+                        <= ChronoUnit.DAYS.between(today, next.get().from());
+        SowingCalendars.Time time = past ? over.get() : next.get();
+        return Optional.of(new Outlook(planting.id(), What.SOWN, "latest", time.from(), time.to(), season.told()));
     }
 
     private static Range negated(Range weeks) {
@@ -149,12 +192,25 @@ final class Outlooks {
         if (out == null || out.weeksFromLastFrost() == null) {
             return;
         }
+        LocalDate grown = oldEnough();
         LocalDate from =
                 season.lastSpring().plusDays(Math.round(out.weeksFromLastFrost().low() * 7));
         LocalDate to =
                 season.lastSpring().plusDays(Math.round(out.weeksFromLastFrost().high() * 7));
-        LocalDate grown = oldEnough();
         String how = "frost";
+        if (calendar != null) {
+            LocalDate begun = planting.begun() == null ? today : planting.begun();
+            Optional<SowingCalendars.Time> time = SowingCalendars.atOrAfter(
+                    calendar.out().isEmpty() ? calendar.inPlace() : calendar.out(),
+                    grown == null ? begun : grown,
+                    south);
+            if (time.isEmpty()) {
+                return;
+            }
+            from = time.get().from();
+            to = time.get().to();
+            how = "season";
+        }
         if (grown != null && grown.isAfter(from)) {
             from = grown;
             how = "age";

@@ -1,5 +1,6 @@
 package bothy.advice;
 
+import bothy.advice.facts.ByCalendar;
 import bothy.advice.facts.DrySpell;
 import bothy.advice.facts.Frosts;
 import bothy.advice.facts.Latest;
@@ -10,10 +11,12 @@ import bothy.advice.facts.Warmth;
 import bothy.advice.reckoning.Reckoning;
 import bothy.advice.reckoning.Subject;
 import bothy.agronomy.climate.SoilWarmth;
+import bothy.almanac.Climates;
 import bothy.almanac.PlaceKind;
 import bothy.almanac.Places;
 import bothy.almanac.Range;
 import bothy.almanac.Sheet;
+import bothy.almanac.SowingCalendars;
 import bothy.garden.Event;
 import bothy.garden.Planting;
 import bothy.garden.SignSeen;
@@ -46,8 +49,17 @@ final class PlantingFacts {
     private final Day day;
     private final PlotDiary diary;
     private final Places places;
+    private final Climates climates;
 
-    PlantingFacts(Planting planting, Sheet sheet, List<Event> events, Day day, PlotDiary diary, Places places) {
+    PlantingFacts(
+            Planting planting,
+            Sheet sheet,
+            List<Event> events,
+            Day day,
+            PlotDiary diary,
+            Places places,
+            Climates climates) {
+        this.climates = climates;
         this.diary = diary;
         this.places = places;
         this.planting = planting;
@@ -59,23 +71,37 @@ final class PlantingFacts {
         this.day = day;
     }
 
-    List<Object> facts(SeasonDates seasons, Frosts frosts) {
+    /**
+     * @param calendar when the crop is sown here, {@code null} where it goes by frost
+     */
+    List<Object> facts(SeasonDates seasons, Frosts frosts, SowingCalendars.Calendar calendar) {
         List<Object> facts = new ArrayList<>();
         events.forEach(event -> facts.add(DayFacts.happened(event)));
         Map<What, Latest> latest = latest();
         facts.addAll(latest.values());
-        Stands stands = stands(latest, seasons);
+        Stands stands = stands(latest, seasons, calendar);
         facts.add(stands);
         Warmth warmth = warmth(stands);
         if (warmth != null) {
             facts.add(warmth);
+        }
+        if (calendar != null) {
+            facts.add(new ByCalendar(planting.id(), calendar.never(), calendar.notInHeat()));
         }
         if (sheet != null) {
             Ripening ripening = stands.where() == PlaceKind.OUTDOORS || !planting.begunAtAll()
                     ? Ripening.of(sheet, day.normals(), day.weather()).orElse(null)
                     : null;
             List<Outlook> outlooks = new Outlooks(
-                            planting, sheet, latest, frosts, season(seasons, frosts), day.today(), ripening)
+                            planting,
+                            sheet,
+                            latest,
+                            frosts,
+                            season(seasons, frosts),
+                            day.today(),
+                            ripening,
+                            calendar,
+                            day.garden().grower().southern())
                     .all(seasons, warmth, soil(latest, stands, warmth));
             facts.addAll(outlooks);
             facts.addAll(Reckoning.of(subject(latest, outlooks, stands, warmth, frosts)));
@@ -111,7 +137,8 @@ final class PlantingFacts {
                         .toList(),
                 signs(latest),
                 findings(),
-                day.normals());
+                day.normals(),
+                climates.at(day.garden().grower()));
     }
 
     /** Signs just told, and earlier ones that nothing has come up since. */
@@ -150,18 +177,18 @@ final class PlantingFacts {
         return latest;
     }
 
-    private Stands stands(Map<What, Latest> latest, SeasonDates seasons) {
+    private Stands stands(Map<What, Latest> latest, SeasonDates seasons, SowingCalendars.Calendar calendar) {
         boolean inContainer = planting.container() != null;
         Optional<PlaceKind> told = places.kind(planting.place());
         if (told.isPresent()) {
             return new Stands(planting.id(), told.get(), inContainer);
         }
-        boolean out = latest.containsKey(What.PLANTED_OUT) || !inContainer && sownOutdoors(seasons);
+        boolean out = latest.containsKey(What.PLANTED_OUT) || !inContainer && sownOutdoors(seasons, calendar);
         return new Stands(planting.id(), out ? PlaceKind.OUTDOORS : PlaceKind.INDOORS, inContainer);
     }
 
     /** With neither place nor pot told: sets and what is always sown in place are outdoors, the rest from its time outdoors on. */
-    private boolean sownOutdoors(SeasonDates seasons) {
+    private boolean sownOutdoors(SeasonDates seasons, SowingCalendars.Calendar calendar) {
         if (sheet == null || sheet.sowing() == null || planting.begun() == null) {
             return false;
         }
@@ -169,6 +196,15 @@ final class PlantingFacts {
         boolean inPlace = sheet.sowing().where() == Sheet.Where.OUTDOORS
                 || EnumSet.of(Planting.Start.SET, Planting.Start.CLOVE, Planting.Start.TUBER)
                         .contains(planting.start());
+        if (calendar != null) {
+            return inPlace
+                    || SowingCalendars.atOrAfter(
+                                    calendar.inPlace(),
+                                    planting.begun(),
+                                    day.garden().grower().southern())
+                            .filter(time -> !time.from().isAfter(planting.begun()))
+                            .isPresent();
+        }
         return inPlace
                 || weeks != null
                         && !planting.begun()

@@ -1,5 +1,6 @@
 package bothy.almanac;
 
+import bothy.garden.English;
 import java.util.List;
 import java.util.Map;
 
@@ -81,8 +82,21 @@ public record Wording(
      * @param one a single one, or the crop as a mass ("garlic")
      * @param many several ("cucumbers")
      * @param us the American name of several, absent when it is the same
+     * @param au the Australian and New Zealand name of several, absent when it is the same
+     * @param in the Indian name of several, absent when it is the same
      */
-    public record Name(String one, String many, String us) {}
+    public record Name(String one, String many, String us, String au, String in) {
+
+        /** What several are called in a sort of English; {@code null} when it is {@link #many}. */
+        public String many(English english) {
+            return switch (english) {
+                case BRITISH -> null;
+                case AMERICAN -> us;
+                case AUSTRALIAN -> au;
+                case INDIAN -> in;
+            };
+        }
+    }
 
     /**
      * Reads the wording.

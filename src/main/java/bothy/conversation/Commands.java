@@ -104,8 +104,9 @@ final class Commands {
         words.put(
                 "units",
                 grower.units() == bothy.garden.Units.US ? "°F, inches and pounds" : "°C, centimetres and kilograms");
-        words.put("spring", grower.lastSpringFrost() == null ? "not told" : frost(grower.lastSpringFrost()));
-        words.put("autumn", grower.firstAutumnFrost() == null ? "not told" : frost(grower.firstAutumnFrost()));
+        String noDate = grower.frostFree() ? "none, frost hardly ever comes" : "not told";
+        words.put("spring", grower.lastSpringFrost() == null ? noDate : frost(grower.lastSpringFrost()));
+        words.put("autumn", grower.firstAutumnFrost() == null ? noDate : frost(grower.firstAutumnFrost()));
         words.put("place", place(grower.latitude(), grower.longitude()));
         words.put("soil", grower.soil() == null ? "not told" : grower.soil());
         words.put("list", wishes.listDay().getDisplayName(TextStyle.FULL, Locale.UK) + ", " + wishes.listTime());

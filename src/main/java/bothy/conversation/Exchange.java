@@ -16,7 +16,9 @@ import bothy.garden.Heard;
 import bothy.garden.Inquiry;
 import bothy.garden.Logged;
 import bothy.garden.Message;
+import bothy.garden.Question;
 import bothy.garden.Reply;
+import bothy.garden.SettingChange;
 import bothy.garden.SignSeen;
 import bothy.garden.Situation;
 import bothy.garden.Statement;
@@ -38,6 +40,10 @@ final class Exchange {
     private static final Logger LOG = LoggerFactory.getLogger(Exchange.class);
     /** A figure put right is looked for in as many lines, about a season's. */
     private static final int LINES_LOOKED_UP = 400;
+    /** Settings after which it is said what they mean for frost and seasons. */
+    private static final Set<String> OF_PLACE = Set.of("zone", "latitude", "frosts", "climate");
+
+    private static final String PLACE_TOLD = "place-told";
 
     private final Knowledge knowledge;
     private final Page page;
@@ -213,7 +219,7 @@ final class Exchange {
                 today,
                 garden,
                 told,
-                asked(heard, garden),
+                placeTold(asked(heard, garden), written),
                 signs,
                 heard.plans(),
                 Skies.over(page, knowledge.weather(), garden.grower(), today),
@@ -228,6 +234,18 @@ final class Exchange {
             rulesFailed = true;
             return new Advised(List.of(), Map.of(), Set.of());
         }
+    }
+
+    /** Whoever tells where the plot is, or that it has no frost, is told what follows from it. */
+    private static List<Inquiry> placeTold(List<Inquiry> asked, List<Logged> written) {
+        boolean place = written.stream()
+                .anyMatch(line -> line.entry() instanceof SettingChange change && OF_PLACE.contains(change.setting()));
+        if (!place) {
+            return asked;
+        }
+        List<Inquiry> all = new ArrayList<>(asked);
+        all.add(Inquiry.of(Question.OTHER, null, List.of()).withTopic(PLACE_TOLD));
+        return all;
     }
 
     /** A question about no named crop is about what was talked about last, if that still grows. */

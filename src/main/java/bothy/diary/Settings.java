@@ -1,5 +1,6 @@
 package bothy.diary;
 
+import bothy.garden.Climate;
 import bothy.garden.Earth;
 import bothy.garden.Grower;
 import bothy.garden.SettingChange;
@@ -10,11 +11,17 @@ import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.DoublePredicate;
 import java.util.function.Function;
 
 /** The settings told so far, later ones over earlier ones. A value that cannot be read leaves the earlier one. */
 final class Settings {
+    private static final String FROSTS = "frosts";
+    private static final Set<String> FROST_DATES = Set.of("lastSpringFrost", "firstAutumnFrost");
+
+    private static final double SAME_PLACE_DEGREES = 1;
+
     private final ZoneId channelZone;
     private final Map<String, String> values = new HashMap<>();
 
@@ -23,7 +30,25 @@ final class Settings {
     }
 
     void take(SettingChange change) {
+        // Whoever tells a frost date has frost, and whoever has none has no date.
+        if (FROST_DATES.contains(change.setting())) {
+            values.remove(FROSTS);
+        } else if (change.setting().equals(FROSTS)) {
+            values.keySet().removeAll(FROST_DATES);
+        } else if (change.setting().equals("latitude") && movedAway(change)) {
+            values.keySet().removeAll(Set.of(FROSTS, "climate"));
+        }
         values.put(change.setting(), change.value());
+    }
+
+    /** Whether a place told is another than before, whose frosts say nothing of it. */
+    private boolean movedAway(SettingChange change) {
+        Double before = read("latitude", value -> within(value, Earth::hasLatitude), null);
+        try {
+            return before != null && Math.abs(Double.parseDouble(change.value()) - before) > SAME_PLACE_DEGREES;
+        } catch (NumberFormatException unreadable) {
+            return false;
+        }
     }
 
     Grower grower() {
@@ -39,7 +64,9 @@ final class Settings {
                 read("firstAutumnFrost", value -> MonthDay.parse("--" + value), null),
                 units,
                 values.get("soil"),
-                read("dates", "month-first"::equals, units == Units.US));
+                read("dates", "month-first"::equals, units == Units.US),
+                "frost-free".equals(values.get(FROSTS)),
+                read("climate", Climate::of, null));
     }
 
     private static Double within(String value, DoublePredicate onEarth) {

@@ -14,6 +14,8 @@ import java.time.ZoneId;
  * @param units units to answer in
  * @param soil texture of the open ground ("sand", "loam", "clay" …), {@code null} when not told
  * @param monthFirst whether 5/6 means 6 May (true) or 5 June (false)
+ * @param frostFree whether frost was told never to come, or hardly ever
+ * @param climate what the grower called the climate, {@code null} when not told
  */
 public record Grower(
         ZoneId zone,
@@ -23,7 +25,22 @@ public record Grower(
         MonthDay firstAutumnFrost,
         Units units,
         String soil,
-        boolean monthFirst) {
+        boolean monthFirst,
+        boolean frostFree,
+        Climate climate) {
+
+    /** A grower who told nothing of the climate beside frost dates. */
+    public Grower(
+            ZoneId zone,
+            Double latitude,
+            Double longitude,
+            MonthDay lastSpringFrost,
+            MonthDay firstAutumnFrost,
+            Units units,
+            String soil,
+            boolean monthFirst) {
+        this(zone, latitude, longitude, lastSpringFrost, firstAutumnFrost, units, soil, monthFirst, false, null);
+    }
 
     public static Grower in(ZoneId zone) {
         return new Grower(zone, null, null, null, null, Units.METRIC, null, false);

@@ -237,6 +237,14 @@ final class Inquiries {
                 .filter(quantity -> !quantity.unit().equals("m"))
                 .findFirst()
                 .orElse(null);
+        boolean ofWater = Set.of(Question.WHEN_WATER, Question.HOW_MUCH_WATER).contains(inquiry.question());
+        if (other == null && ofWater) {
+            // "It is going to be 41 degrees tomorrow, how often do I water?"
+            other = passage.quantities().stream()
+                    .filter(quantity -> Set.of("°", "°C").contains(quantity.unit()))
+                    .findFirst()
+                    .orElse(null);
+        }
         // Degrees without a scale are the grower's own.
         boolean degrees = other != null && other.unit().equals("°");
         NumberSaid count = passage.counts(from, to).stream()

@@ -27,8 +27,19 @@ final class Settings {
     private static final String FILE = "settings";
     /** No name of a place has more words than these. */
     private static final int LONGEST_NAME = 4;
+    /** Nor has a message that only names one more than these. */
+    private static final int LONGEST_NAMES = 8;
 
     private static final Pattern ZONE = Pattern.compile("\\b([A-Z][A-Za-z]+/[A-Z][A-Za-z_]+(?:/[A-Z][A-Za-z_]+)?)\\b");
+    private static final String FROSTS = "frosts";
+    private static final Set<String> OF_FROST = Set.of(FROSTS, "climate");
+    /** USDA Plant Hardiness Zone Map: zone 10 and warmer have no winter colder than about −1 °C. */
+    private static final Pattern HARDINESS =
+            Pattern.compile("\\bzone\\s*(?:is\\s*)?1[0-3]\\s?[ab]?\\b(?![/:.]\\d)", Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern OTHER_ZONE =
+            Pattern.compile("\\bzone\\s*(?:is\\s*)?[2-9]\\s?[ab]?\\b(?![/:.]\\d)", Pattern.CASE_INSENSITIVE);
+
     private static final Set<String> CONTINENTS = Set.of("Europe", "America", "Australia", "Asia", "Africa", "Pacific");
 
     private final PhraseBook<SettingChange> plain = new PhraseBook<>();
@@ -37,6 +48,8 @@ final class Settings {
     private final PhraseBook<String> happened;
     private final PhraseBook<String> telling;
     private final Set<String> ordinary;
+    private final Set<String> passingWords;
+    private final Set<String> besideNames;
     private final Words words;
     private volatile PhraseBook<String> cities;
     private final ReminderWishes wishes;
@@ -54,6 +67,8 @@ final class Settings {
         wishes = new ReminderWishes(words);
         telling = file.book("/places/telling", "place");
         ordinary = Set.copyOf(words.list("language", "/ordinary"));
+        passingWords = Set.copyOf(words.list(FILE, "/passing"));
+        besideNames = Set.copyOf(words.list(FILE, "/places/beside"));
         this.words = words;
     }
 
@@ -62,11 +77,16 @@ final class Settings {
         PhraseBook<String> read = cities;
         if (read == null) {
             read = new PhraseBook<>();
+            Set<String> told = new HashSet<>(words.names(FILE, "/cities"));
+            told.addAll(words.names(FILE, "/regions"));
             for (String zone : ZoneId.getAvailableZoneIds()) {
                 int slash = zone.indexOf('/');
                 if (slash > 0 && CONTINENTS.contains(zone.substring(0, slash)) && zone.indexOf('/', slash + 1) < 0) {
                     String city = zone.substring(slash + 1).replace('_', ' ').toLowerCase(Locale.ROOT);
-                    read.add(new Phrase(city, Map.of()), zone);
+                    // What the file knows has degrees too.
+                    if (!told.contains(city)) {
+                        read.add(new Phrase(city, Map.of()), zone);
+                    }
                 }
             }
             for (String sort : List.of("/cities", "/regions")) {
@@ -96,7 +116,8 @@ final class Settings {
      */
     List<SettingChange> in(Passage passage, int[] sentence, int end) {
         List<SettingChange> told = new ArrayList<>();
-        List<Found<SettingChange>> set = plain.find(passage.tokens(), sentence[0], end, passage);
+        List<Found<SettingChange>> set = new ArrayList<>(plain.find(passage.tokens(), sentence[0], end, passage));
+        set.removeIf(found -> OF_FROST.contains(found.meaning().setting()) && passing(passage, sentence));
         if (passage.actions().stream()
                 .noneMatch(action -> doing(action.action())
                         && action.start() >= sentence[0]
@@ -104,10 +125,28 @@ final class Settings {
                         && !setBy(set, action))) {
             set.forEach(found -> told.add(found.meaning()));
             told.addAll(places(passage, sentence));
+            told.addAll(hardinessZone(passage, sentence));
         }
         told.addAll(frost(passage, sentence));
         told.addAll(wishes.in(passage, sentence));
         return told.stream().distinct().toList();
+    }
+
+    /** Whether a sentence on frost is about a time or one night: "no frost until May", "no frost last night". */
+    private boolean passing(Passage passage, int[] sentence) {
+        boolean timed = false;
+        for (int at = sentence[0]; at < sentence[1]; at++) {
+            timed |= passingWords.contains(passage.word(at));
+        }
+        return timed
+                || passage.word(sentence[1]).equals("?")
+                || !Passage.within(passage.days(), sentence[0], sentence[1]).isEmpty();
+    }
+
+    /** In zones 10 and up of the hardiness map winters hardly ever freeze; the others tell nothing of dates. */
+    private static List<SettingChange> hardinessZone(Passage passage, int[] sentence) {
+        Matcher zone = HARDINESS.matcher(text(passage, sentence));
+        return zone.find() ? List.of(new SettingChange(FROSTS, "frost-free")) : List.of();
     }
 
     /** "Set units to US" sets no fruit: a doing with no word but a setting's. */
@@ -172,6 +211,9 @@ final class Settings {
         }
         List<Found<String>> leads = telling.find(passage.tokens(), sentence[0], sentence[1], passage);
         told.addAll(Degrees.in(words, !leads.isEmpty()));
+        if (leads.isEmpty()) {
+            nameAlone(passage, sentence).ifPresent(city -> told.addAll(city(city)));
+        }
         for (Found<String> lead : leads) {
             cities().find(passage.tokens(), lead.end(), sentence[1], passage).stream()
                     .filter(city -> city.start() - lead.end() <= 1)
@@ -179,6 +221,24 @@ final class Settings {
                     .ifPresent(city -> told.addAll(city(city.meaning())));
         }
         return told;
+    }
+
+    /** "Adelaide, South Australia": a message that is a name and nothing else. Of two the nearer town comes first. */
+    private Optional<String> nameAlone(Passage passage, int[] sentence) {
+        boolean whole = passage.sentences().size() == 1 && sentence[1] - sentence[0] <= LONGEST_NAMES;
+        if (!whole || passage.word(sentence[1]).equals("?")) {
+            return Optional.empty();
+        }
+        List<Found<String>> named = cities().find(passage.tokens(), sentence[0], sentence[1], passage);
+        for (int at = sentence[0]; at < sentence[1]; at++) {
+            int word = at;
+            Token token = passage.tokens().get(at);
+            boolean beside = !token.aWord() || besideNames.contains(token.word());
+            if (!beside && named.stream().noneMatch(name -> name.start() <= word && word < name.end())) {
+                return Optional.empty();
+            }
+        }
+        return named.stream().map(Found::meaning).findFirst();
     }
 
     /** Degrees told that are no place on earth, as told. */
@@ -197,8 +257,12 @@ final class Settings {
                                 || unknownPlace(passage).isPresent()));
     }
 
-    /** A place that was told by a name that is not known: "we are in Little Wenlock". */
+    /** A place that was told by a name that is not known: "we are in Little Wenlock", or by a zone that tells no dates. */
     Optional<String> unknownPlace(Passage passage) {
+        Matcher zone = OTHER_ZONE.matcher(passage.message());
+        if (zone.find()) {
+            return Optional.of(zone.group().strip());
+        }
         for (Found<String> lead : telling.find(passage.tokens(), 0, passage.size(), passage)) {
             int end = lead.end();
             while (end < passage.size() && end < lead.end() + LONGEST_NAME && nameless(passage, end)) {

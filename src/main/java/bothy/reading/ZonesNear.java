@@ -1,6 +1,7 @@
 package bothy.reading;
 
 import bothy.almanac.Words;
+import bothy.garden.Earth;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -12,7 +13,6 @@ import java.util.Set;
 final class ZonesNear {
     private static final String FILE = "settings";
     private static final double FAR_KM = 1500;
-    private static final double EARTH_RADIUS_KM = 6371;
 
     private final Words words;
     private volatile List<City> cities;
@@ -54,14 +54,7 @@ final class ZonesNear {
         return zones.stream().limit(atMost).toList();
     }
 
-    /** The great circle distance by the haversine formula. */
     private static double kilometres(City city, double latitude, double longitude) {
-        double north = Math.toRadians(city.latitude() - latitude) / 2;
-        double east = Math.toRadians(city.longitude() - longitude) / 2;
-        double half = Math.pow(Math.sin(north), 2)
-                + Math.cos(Math.toRadians(latitude))
-                        * Math.cos(Math.toRadians(city.latitude()))
-                        * Math.pow(Math.sin(east), 2);
-        return 2 * EARTH_RADIUS_KM * Math.asin(Math.min(1, Math.sqrt(half)));
+        return Earth.kilometres(latitude, longitude, city.latitude(), city.longitude());
     }
 }

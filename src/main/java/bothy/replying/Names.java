@@ -1,9 +1,9 @@
 package bothy.replying;
 
 import bothy.almanac.Wording;
+import bothy.garden.English;
 import bothy.garden.Garden;
 import bothy.garden.Planting;
-import bothy.garden.Units;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -23,8 +23,8 @@ final class Names {
         if (name == null) {
             return crop.replace('-', ' ');
         }
-        boolean american = garden.grower().units() == Units.US && name.us() != null;
-        return american ? name.us().replaceFirst("(?<=[^s])s$", "") : name.one();
+        String there = name.many(English.of(garden.grower()));
+        return there != null ? there.replaceFirst("(?<=[^s])s$", "") : name.one();
     }
 
     String many(String crop) {
@@ -32,7 +32,8 @@ final class Names {
         if (name == null) {
             return crop.replace('-', ' ');
         }
-        return garden.grower().units() == Units.US && name.us() != null ? name.us() : name.many();
+        String there = name.many(English.of(garden.grower()));
+        return there != null ? there : name.many();
     }
 
     /** Whether a crop is spoken of as a mass: "garlic is", not "garlic are". */

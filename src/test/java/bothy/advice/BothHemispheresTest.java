@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bothy.advice.facts.Frosts;
 import bothy.agronomy.FrostDates;
+import bothy.almanac.Climates;
 import bothy.garden.Grower;
 import bothy.garden.Normals;
 import bothy.garden.Units;
@@ -29,8 +30,8 @@ class BothHemispheresTest {
             LocalDate north = LocalDate.of(2026, 1, 1).plusDays(day);
             LocalDate south = north.plusDays(HALF_A_YEAR);
 
-            Frosts here = new SeasonDates(at(latitude, null, null), null).around(north);
-            Frosts there = new SeasonDates(at(-latitude, null, null), null).around(south);
+            Frosts here = new SeasonDates(at(latitude, null, null), null, Climates.ofNoPlace()).around(north);
+            Frosts there = new SeasonDates(at(-latitude, null, null), null, Climates.ofNoPlace()).around(south);
 
             // a leap day may lie between, and the two halves of a year are a day or two unlike
             assertNear(here.lastSpring(), there.lastSpring(), north);
@@ -46,9 +47,9 @@ class BothHemispheresTest {
         MonthDay spring = typical.lastSpring();
         MonthDay autumn = typical.firstAutumn();
 
-        Frosts here = new SeasonDates(at(50, spring, autumn), null).around(north);
-        Frosts there =
-                new SeasonDates(at(-50, shifted(spring), shifted(autumn)), null).around(north.plusDays(HALF_A_YEAR));
+        Frosts here = new SeasonDates(at(50, spring, autumn), null, Climates.ofNoPlace()).around(north);
+        Frosts there = new SeasonDates(at(-50, shifted(spring), shifted(autumn)), null, Climates.ofNoPlace())
+                .around(north.plusDays(HALF_A_YEAR));
 
         assertNear(here.lastSpring(), there.lastSpring(), north);
         assertNear(here.firstAutumn(), there.firstAutumn(), north);
@@ -60,7 +61,8 @@ class BothHemispheresTest {
         Normals.Frost frost = new Normals.Frost(MonthDay.of(2, 9), MonthDay.of(3, 2), MonthDay.of(3, 23), 16, 4, 0);
         Grower grower = at(47, told ? MonthDay.of(4, 1) : null, null);
 
-        Frosts frosts = new SeasonDates(grower, new Normals(2012, 2015, frost, null, java.util.List.of()))
+        Frosts frosts = new SeasonDates(
+                        grower, new Normals(2012, 2015, frost, null, java.util.List.of()), Climates.ofNoPlace())
                 .around(LocalDate.of(2027, 2, 1));
 
         assertThat(frosts.lastSpring()).isEqualTo(told ? LocalDate.of(2027, 4, 1) : LocalDate.of(2027, 3, 2));

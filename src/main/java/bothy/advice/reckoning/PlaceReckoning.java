@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /** What is usual at the grower's place, when it is asked about: frosts with their chances, rain and warmth by month. */
 public final class PlaceReckoning {
@@ -28,6 +29,8 @@ public final class PlaceReckoning {
     /** Base of the degree days told, °C: that of beans and peppers. */
     private static final int BASE_C = 10;
 
+    private static final Set<String> OF_FROST = Set.of("last-frost", "first-frost", "frost-odds", "frost-free");
+
     private PlaceReckoning() {}
 
     /**
@@ -35,6 +38,9 @@ public final class PlaceReckoning {
      */
     public static List<Object> of(Inquiry asked, Grower grower, Frosts frosts, Normals normals, LocalDate today) {
         List<Object> facts = new ArrayList<>();
+        if (frosts.none() && OF_FROST.contains(String.valueOf(asked.topic()))) {
+            return facts;
+        }
         switch (String.valueOf(asked.topic())) {
             case "last-frost" -> facts.add(last(grower, frosts, normals));
             case "first-frost" -> facts.add(first(grower, frosts, normals));

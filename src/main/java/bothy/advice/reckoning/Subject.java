@@ -5,6 +5,7 @@ import bothy.advice.facts.Latest;
 import bothy.advice.facts.Outlook;
 import bothy.advice.facts.Stands;
 import bothy.advice.facts.Warmth;
+import bothy.almanac.Climates;
 import bothy.almanac.Sheet;
 import bothy.garden.Event;
 import bothy.garden.Grower;
@@ -35,6 +36,7 @@ import java.util.Optional;
  * @param signs the signs that the message tells of it, and earlier ones after which nothing came up
  * @param findings what was last found of it on a closer look, by what was asked
  * @param normals what a station's record makes normal at the place, {@code null} when none was taken in
+ * @param place what is usual there, as far as it is known
  */
 public record Subject(
         LocalDate today,
@@ -52,7 +54,46 @@ public record Subject(
         List<Inquiry> inquiries,
         List<SignSeen> signs,
         Map<String, String> findings,
-        Normals normals) {
+        Normals normals,
+        Climates.Usual place) {
+
+    /** At a place of which nothing is known but its latitude. */
+    public Subject(
+            LocalDate today,
+            Grower grower,
+            Planting planting,
+            Sheet sheet,
+            List<Event> events,
+            List<Event> plotEvents,
+            Map<What, Latest> latest,
+            List<Outlook> outlooks,
+            Stands stands,
+            Warmth warmth,
+            Frosts frosts,
+            List<WeatherDay> weather,
+            List<Inquiry> inquiries,
+            List<SignSeen> signs,
+            Map<String, String> findings,
+            Normals normals) {
+        this(
+                today,
+                grower,
+                planting,
+                sheet,
+                events,
+                plotEvents,
+                latest,
+                outlooks,
+                stands,
+                warmth,
+                frosts,
+                weather,
+                inquiries,
+                signs,
+                findings,
+                normals,
+                Climates.ofNoPlace().at(grower));
+    }
 
     String id() {
         return planting.id();

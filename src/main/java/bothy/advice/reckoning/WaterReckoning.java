@@ -142,10 +142,7 @@ final class WaterReckoning {
     private Demand demand() {
         Double latitude = subject.grower().latitude();
         boolean known = latitude != null && Math.abs(latitude) <= 90;
-        return new Demand(
-                known ? latitude : null,
-                UsualWarmth.climate(subject.grower(), subject.normals()),
-                UsualWarmth.meanC(subject));
+        return new Demand(known ? latitude : null, UsualWarmth.climate(subject), UsualWarmth.meanC(subject));
     }
 
     private WaterBalance balance(List<Ledger.Line> lines, Optional<Ledger.Next> next) {

@@ -28,7 +28,7 @@ import org.jline.terminal.TerminalBuilder;
 
 /** One chat: reads lines, writes replies, ends at the end of input. */
 public final class TerminalChat {
-    private static final String GROWER = "terminal:me";
+    public static final String GROWER = "terminal:me";
     private static final String GREETING =
             "Tell me what you sowed, did or saw (\"sowed 6 cucumbers in modules today\"), or ask (\"what do I do this week?\").\n"
                     + "/help says more; end with Ctrl-D.";

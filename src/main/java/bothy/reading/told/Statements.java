@@ -19,6 +19,18 @@ import java.util.Set;
 /** Makes statements and plans of clauses: for each crop of a clause one, with its count, amount, place, day and plantings. */
 public final class Statements {
     /** Doings that end what still stands. */
+    private static final Set<String> BEARS_ONCE = Set.of(
+            "sweetcorn",
+            "cabbage",
+            "cauliflower",
+            "kohlrabi",
+            "carrot",
+            "beetroot",
+            "parsnip",
+            "radish",
+            "turnip",
+            "swede");
+
     private static final Set<String> CLEARING = Set.of(
             "ripped",
             "rip",
@@ -230,7 +242,10 @@ public final class Statements {
         if (what == What.NOTE && clause.action().detail() == null) {
             event = PlotEvents.told(event, passage, clause);
         } else if (over
-                || what == What.HARVESTED && (lastOne(passage, clause) || whatMeant.cleared(passage, clause, crop))) {
+                || what == What.HARVESTED
+                        && (lastOne(passage, clause)
+                                || allAtOnce(passage, clause, crop)
+                                || whatMeant.cleared(passage, clause, crop))) {
             event = event.withDetail("last");
         }
         Told told = Told.of(event, from(passage, clause), to(passage, clause));
@@ -260,6 +275,18 @@ public final class Statements {
             }
         }
         return false;
+    }
+
+    /** "Picked all the corn" ends what bears once; of beans it is only what was ripe. */
+    private static boolean allAtOnce(Passage passage, Clause clause, CropSaid crop) {
+        if (!BEARS_ONCE.contains(crop.crop())) {
+            return false;
+        }
+        int at = crop.start() - 1;
+        while (at >= clause.from() && Set.of("the", "my", "our", "of").contains(passage.word(at))) {
+            at--;
+        }
+        return at >= clause.from() && passage.word(at).equals("all");
     }
 
     /** A sowing begins a planting of its own. */
