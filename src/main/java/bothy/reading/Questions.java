@@ -35,6 +35,7 @@ final class Questions {
     private final NumbersAsked numbers;
     private final MattersAsked matters;
     private final ClimateAsked climate;
+    private final EatingAsked eating;
 
     Questions(Words words) {
         Map<String, List<String>> groups = new HashMap<>();
@@ -59,6 +60,7 @@ final class Questions {
         numbers = new NumbersAsked(words);
         matters = new MattersAsked(words);
         climate = new ClimateAsked(words);
+        eating = new EatingAsked(words);
         little = new HashSet<>(words.list(FILE, "/little"));
     }
 
@@ -88,6 +90,7 @@ final class Questions {
         all.addAll(numbers.vocabulary());
         all.addAll(matters.vocabulary());
         all.addAll(climate.vocabulary());
+        all.addAll(eating.vocabulary());
         return all;
     }
 
@@ -101,6 +104,10 @@ final class Questions {
 
     ClimateAsked climate() {
         return climate;
+    }
+
+    EatingAsked eating() {
+        return eating;
     }
 
     /** The token at which a sentence starts to ask, or −1 when it does not ask. */
