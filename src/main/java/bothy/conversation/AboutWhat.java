@@ -43,6 +43,7 @@ final class AboutWhat {
             "coming-up",
             "how-long",
             "recovery",
+            "remedy",
             "sun",
             "rotation",
             "ripening-off",
