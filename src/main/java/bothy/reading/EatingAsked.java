@@ -14,6 +14,9 @@ import java.util.Set;
 final class EatingAsked {
     private static final String FILE = "eating";
 
+    /** What animals did to it: "lettuce that the cat pooped on" is not for the cat. */
+    private static final Set<String> BY_ANIMALS = Set.of("fouled", "gnawed");
+
     private final PhraseBook<String> asks;
     private final PhraseBook<String> whether;
     private final PhraseBook<String> unless;
@@ -54,11 +57,12 @@ final class EatingAsked {
     /** What is asked to be eaten, {@code null} when the sentence asks nothing of the kind. */
     Eaten in(Passage passage, int[] sentence, int begins) {
         if (stands(asks, passage, begins, sentence[1]) && !stands(unless, passage, sentence[0], sentence[1])) {
+            // "Found grubs in the corn. Can I eat it?" tells the fault before it asks.
+            String fault = name(faults, passage, 0, sentence[1]);
             return new Eaten(
-                    name(by, passage, begins, sentence[1]),
+                    BY_ANIMALS.contains(String.valueOf(fault)) ? null : name(by, passage, begins, sentence[1]),
                     name(parts, passage, sentence[0], sentence[1]),
-                    // "Found grubs in the corn. Can I eat it?" tells the fault before it asks.
-                    name(faults, passage, 0, sentence[1]));
+                    fault);
         }
         return null;
     }

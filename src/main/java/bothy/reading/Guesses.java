@@ -7,10 +7,14 @@ import bothy.reading.said.Passage;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseFile;
 import java.util.Map;
+import java.util.Set;
 
 /** Tells questions that suppose something of a trouble ("could it be slugs?") from those that ask something else. */
 final class Guesses {
     private static final String FILE = "findings";
+
+    /** "Could it be slugs" sounds like a question of how to keep them off. */
+    private static final Set<Question> MAY_SUPPOSE = Set.of(Question.HOW_TO, Question.STATUS);
 
     private final PhraseBook<String> guesses;
     private final PhraseBook<String> not;
@@ -50,8 +54,8 @@ final class Guesses {
     private boolean supposes(Passage passage, int[] sentence, int begins) {
         Inquiry first = inquiries.all(passage, sentence, begins).get(0);
         return first.question() == Question.WHY
-                || first.question() == Question.OTHER
-                        && first.topic() == null
+                || (first.question() == Question.OTHER && first.topic() == null
+                                || MAY_SUPPOSE.contains(first.question()))
                         && stands(guesses, passage, begins, sentence[1])
                         && !stands(not, passage, begins, sentence[1]);
     }
