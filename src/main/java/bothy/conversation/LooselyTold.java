@@ -54,7 +54,7 @@ final class LooselyTold {
         if (asksOfTheHarvest(heard) && text.split("\\s+").length <= BRIEF) {
             return List.of();
         }
-        if (asksOfEating(heard)) {
+        if (asksOfEating(heard) && text.split("\\s+").length <= BRIEF) {
             return List.of();
         }
         boolean plainly = plainly(found);
