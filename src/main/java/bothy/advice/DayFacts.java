@@ -220,10 +220,10 @@ final class DayFacts {
         }
         for (Inquiry inquiry : day.inquiries()) {
             for (String planting : about(inquiry, sheets)) {
-                facts.add(new Asked(inquiry.question(), planting, inquiry.topic()));
+                facts.add(new Asked(inquiry.question(), planting, inquiry.topic(), inquiry.eaten()));
             }
             if (anyCrop(inquiry)) {
-                sheets.keySet().forEach(crop -> facts.add(new Asked(inquiry.question(), PACKET + crop, NOW)));
+                sheets.keySet().forEach(crop -> facts.add(new Asked(inquiry.question(), PACKET + crop, NOW, null)));
             }
         }
         for (Plan plan : day.plans()) {

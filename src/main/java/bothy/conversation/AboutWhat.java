@@ -43,12 +43,15 @@ final class AboutWhat {
             "coming-up",
             "how-long",
             "recovery",
+            "remedy",
             "sun",
             "rotation",
             "ripening-off",
             "winter-ground");
     /** Matters that are much the same for every crop, whatever kind of question asks of them. */
     private static final Set<String> OF_ANY_CROP = Set.of("mulch", "heat-wave", "flattened", "seed-saving", "in-oil");
+    /** Of these dangers a crop must be known. */
+    private static final Set<String> DANGERS_OF_A_CROP = Set.of("eating", "spraying");
 
     private final Garden garden;
     private final Memory memory;
@@ -168,12 +171,15 @@ final class AboutWhat {
     }
 
     private static boolean needsACrop(Inquiry inquiry) {
-        boolean frost = inquiry.question() == Question.SAFE && "frost".equals(inquiry.topic());
         boolean can = inquiry.label() != null;
         boolean compost = inquiry.question() == Question.HOW_MANY_FIT && "compost".equals(inquiry.topic());
         boolean matter = inquiry.question() == Question.OTHER
                 && (inquiry.topic() == null || !OF_PLANTS.contains(inquiry.topic()));
+        // A dog and onions, split fruit, treated wood: the answer is the same for every crop, or the crop is named.
+        boolean danger = inquiry.question() == Question.SAFE
+                && inquiry.topic() != null
+                && !DANGERS_OF_A_CROP.contains(inquiry.topic());
         boolean any = inquiry.topic() != null && OF_ANY_CROP.contains(inquiry.topic());
-        return !PLOT.contains(inquiry.question()) && !frost && !can && !compost && !matter && !any;
+        return !PLOT.contains(inquiry.question()) && !can && !compost && !matter && !any && !danger;
     }
 }

@@ -88,6 +88,14 @@ final class CaseNotes {
         return found;
     }
 
+    /** The same for a trouble that is open already: what the message only asks tells nothing of it. */
+    private List<Finding> foundOf(Heard heard) {
+        if (heard.inquiries().isEmpty() || !heard.signs().isEmpty()) {
+            return found();
+        }
+        return reading.toldOnly(message.text(), situation).findings();
+    }
+
     /** Whether a question that waits is about a trouble. */
     static boolean ofACase(Doubt doubt) {
         return doubt.about() == Doubt.About.ADVICE && doubt.arguments().containsKey(CASE);
@@ -96,6 +104,13 @@ final class CaseNotes {
     /** Whether a question is about the case of a diagnosis. */
     static boolean isAbout(Doubt doubt, Diagnosis diagnosis) {
         return diagnosis.of().equals(doubt.arguments().get(CASE));
+    }
+
+    /** Whether someone is unwell: then plants can wait for the next message. */
+    boolean ofAPerson() {
+        return message.pressed() == null
+                && !Commands.isCommand(message.text())
+                && found().stream().anyMatch(finding -> Clinic.OF_A_PERSON.contains(finding.about()));
     }
 
     /** The entries to add to the diary. */
@@ -117,7 +132,6 @@ final class CaseNotes {
                 .filter(finding -> Clinic.OF_A_PERSON.contains(finding.about()))
                 .toList();
         if (!ofAPerson.isEmpty()) {
-            // The person first; plants can wait for the next message.
             entries.addAll(ofAPerson);
             return entries;
         }
@@ -125,7 +139,7 @@ final class CaseNotes {
         answer.ifPresent(entries::add);
         wordsOf(heard.signs()).forEach(entries::add);
         if (answer.isEmpty() && heard.signs().isEmpty()) {
-            entries.addAll(outcome());
+            entries.addAll(outcome(heard));
         }
         told(heard).stream()
                 .filter(finding -> answer.isEmpty() || !answer.get().about().equals(finding.about()))
@@ -137,7 +151,7 @@ final class CaseNotes {
     private Optional<Finding> answered(Heard heard) {
         String said = message.pressed() != null ? message.pressed() : message.text();
         List<Finding> found =
-                message.pressed() != null ? reading.description(said, situation).findings() : found();
+                message.pressed() != null ? reading.description(said, situation).findings() : foundOf(heard);
         return pending.choices().stream()
                 .filter(choice -> chosen(choice, meaning(choice), said, found))
                 .findFirst()
@@ -192,10 +206,10 @@ final class CaseNotes {
     }
 
     /** What became of an open case, told unasked: "they look better now". */
-    private List<Finding> outcome() {
+    private List<Finding> outcome(Heard heard) {
         List<Finding> told = message.pressed() != null || pending != null && !ofACase(pending)
                 ? List.of()
-                : found().stream()
+                : foundOf(heard).stream()
                         .filter(finding -> finding.about().equals(Finding.OUTCOME))
                         .toList();
         return told.isEmpty() ? List.of() : of(openCase(), told);
@@ -206,7 +220,7 @@ final class CaseNotes {
         if (message.pressed() != null || message.text().isBlank()) {
             return List.of();
         }
-        List<Finding> found = found().stream()
+        List<Finding> found = foundOf(heard).stream()
                 .filter(finding -> !Clinic.OF_A_PERSON.contains(finding.about())
                         && !finding.about().equals(Finding.OUTCOME))
                 .toList();

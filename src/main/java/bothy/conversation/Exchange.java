@@ -79,6 +79,9 @@ final class Exchange {
         Heard heard = told;
         CaseNotes notes = new CaseNotes(
                 knowledge.reading(), knowledge.advisor().troubles(), before, memory.pending(), message, situation);
+        if (notes.ofAPerson()) {
+            heard = heard.withoutSigns();
+        }
         // What is in doubt is asked first: 70 degrees may be a cool spring soil or a fire.
         boolean degrees = heard.doubt() != null && heard.doubt().about() == Doubt.About.WHICH_DEGREES;
         List<Entry> closerLook = degrees ? List.of() : notes.findings(heard);

@@ -54,6 +54,9 @@ final class LooselyTold {
         if (asksOfTheHarvest(heard) && text.split("\\s+").length <= BRIEF) {
             return List.of();
         }
+        if (asksOfEating(heard) && text.split("\\s+").length <= BRIEF) {
+            return List.of();
+        }
         boolean plainly = plainly(found);
         boolean nothingElse = heard.statements().stream().noneMatch(Statement::sure);
         boolean hardly = description.plans() || !nothingElse && description.complaints() < 1;
@@ -74,6 +77,12 @@ final class LooselyTold {
         return heard.inquiries().stream()
                 .anyMatch(
                         inquiry -> inquiry.question() == Question.READY || inquiry.question() == Question.HOW_HARVEST);
+    }
+
+    /** "Can guinea pigs eat carrot tops?" tells of no gnawed carrots. */
+    private static boolean asksOfEating(Heard heard) {
+        return heard.inquiries().stream().anyMatch(inquiry -> inquiry.question() == Question.SAFE)
+                && heard.statements().isEmpty();
     }
 
     /** A message without a question mark that complains twice and shows a sign asks nothing else, whatever its words. */

@@ -79,4 +79,9 @@ public record Heard(
     public Heard withDoubt(Doubt doubt) {
         return new Heard(statements, inquiries, signs, settings, amendments, plans, doubt, strange, kind, corrects);
     }
+
+    /** The same without the signs of trouble. */
+    public Heard withoutSigns() {
+        return new Heard(statements, inquiries, List.of(), settings, amendments, plans, doubt, strange, kind, corrects);
+    }
 }

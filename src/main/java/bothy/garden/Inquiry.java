@@ -22,6 +22,7 @@ import java.util.List;
  * @param amount another quantity told (can of 10 L), SI, {@code null} when none
  * @param unit its unit: one of SI; "years" of seed's age; "cells" of each tray told, 0 for a tray without
  * @param label strength that a feed's label says, {@code null} when none was told
+ * @param eaten what is to be eaten, {@code null} when it is not asked whether something can be eaten
  */
 public record Inquiry(
         Question question,
@@ -34,7 +35,8 @@ public record Inquiry(
         Double width,
         Double amount,
         String unit,
-        FeedLabel label) {
+        FeedLabel label,
+        Eaten eaten) {
     public Inquiry {
         plantings = List.copyOf(plantings);
     }
@@ -51,7 +53,7 @@ public record Inquiry(
             Double width,
             Double amount,
             String unit) {
-        this(question, crop, plantings, topic, on, count, length, width, amount, unit, null);
+        this(question, crop, plantings, topic, on, count, length, width, amount, unit, null, null);
     }
 
     public static Inquiry of(Question question, String crop, List<String> plantings) {
@@ -59,36 +61,41 @@ public record Inquiry(
     }
 
     public Inquiry withTopic(String topic) {
-        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label);
+        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label, eaten);
     }
 
     /** The same question about a day. */
     public Inquiry on(LocalDate day) {
-        return new Inquiry(question, crop, plantings, topic, day, count, length, width, amount, unit, label);
+        return new Inquiry(question, crop, plantings, topic, day, count, length, width, amount, unit, label, eaten);
     }
 
     /** Another question with the same figures. */
     public Inquiry asking(Question question) {
-        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label);
+        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label, eaten);
     }
 
     /** The same question about these plantings only. */
     public Inquiry about(List<String> plantings) {
-        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label);
+        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label, eaten);
     }
 
     /** The same question about this crop. */
     public Inquiry ofCrop(String crop) {
-        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label);
+        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label, eaten);
     }
 
     /** The same question with a number of things and another quantity told. */
     public Inquiry with(Integer count, Double length, Double amount, String unit) {
-        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label);
+        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label, eaten);
     }
 
     /** The same question with a can and a label told. */
     public Inquiry withFeed(FeedLabel label, Double canLitres) {
-        return new Inquiry(question, crop, plantings, topic, on, count, length, width, canLitres, "L", label);
+        return new Inquiry(question, crop, plantings, topic, on, count, length, width, canLitres, "L", label, eaten);
+    }
+
+    /** The same question, asked of eating. */
+    public Inquiry ofEating(Eaten eaten) {
+        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label, eaten);
     }
 }

@@ -20,6 +20,7 @@ final class InQuestion {
             Question.WHEN_SOW);
     private static final Set<String> OWN =
             Set.of("my", "our", "the", "these", "those", "this", "mine", "they", "have", "got", "them", "it");
+    private static final Set<String> KEPT_FROM = Set.of("from", "stop", "prevent");
     private static final Set<String> OF_SOIL = Set.of("overwatering", "underwatering", "wilting");
 
     private InQuestion() {}
@@ -33,6 +34,9 @@ final class InQuestion {
     private static boolean asked(Passage passage, Found<String> trouble, Inquiry inquiry, int begins) {
         if (OF_SOIL.contains(trouble.meaning()) && OF_WATER.contains(inquiry.question())) {
             return true;
+        }
+        if (KEPT_FROM.contains(passage.word(trouble.start() - 1))) {
+            return true; // "How do I keep my cat from eating my plants?"
         }
         boolean general = inquiry.question() == Question.SAFE || inquiry.question() == Question.HOW_TO;
         // "Is it safe to eat green ones": that "it" is nothing of the grower's.

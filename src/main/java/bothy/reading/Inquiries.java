@@ -1,5 +1,6 @@
 package bothy.reading;
 
+import bothy.garden.Eaten;
 import bothy.garden.Inquiry;
 import bothy.garden.Planting;
 import bothy.garden.Question;
@@ -25,6 +26,11 @@ final class Inquiries {
 
     private static final Set<String> JOINING =
             Set.of("and", "or", "n", "&", "plus", "some", "the", "my", "our", "also", "as", "well", "a", "few");
+    /** Whoever asks whether it is time to eat something may mean whether it can be eaten. */
+    private static final Set<Question> OF_EATING = Set.of(Question.SAFE, Question.READY);
+
+    private static final Set<String> OTHER_DANGERS = Set.of("frost", "spraying");
+
     private static final Set<Question> WHOLE_PLOT = Set.of(Question.TO_DO, Question.WHAT_TO_GROW);
     private final Questions questions;
 
@@ -34,7 +40,20 @@ final class Inquiries {
 
     /** One for each crop of a list: "when do I sow leeks and sweetcorn" asks of two. */
     List<Inquiry> all(Passage passage, int[] sentence, int begins) {
-        Question question = questions.asked(passage, sentence, begins);
+        Eaten eaten = questions.eating().in(passage, sentence, begins);
+        boolean whether = eaten != null && questions.eating().asksWhether(eaten, passage, sentence);
+        Question question = whether ? Question.SAFE : questions.asked(passage, sentence, begins);
+        return each(passage, sentence, begins, question).stream()
+                .map(inquiry ->
+                        eaten == null || !OF_EATING.contains(inquiry.question()) ? inquiry : inquiry.ofEating(eaten))
+                // "The lettuce got frosted, can I still eat it" asks of no frost to come.
+                .map(inquiry -> whether && OTHER_DANGERS.contains(String.valueOf(inquiry.topic()))
+                        ? inquiry.withTopic("eating")
+                        : inquiry)
+                .toList();
+    }
+
+    private List<Inquiry> each(Passage passage, int[] sentence, int begins, Question question) {
         List<CropSaid> listed = NOT_EACH.contains(question) ? List.of() : listed(passage, sentence, begins);
         if (listed.size() < 2) {
             return List.of(of(passage, sentence, begins, question, crop(passage, sentence, begins)));

@@ -9,6 +9,8 @@ import bothy.reading.text.PhraseFile;
 import java.util.Comparator;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Questions about plants that are none of the usual kinds, by their matter: how warm they want it, what to do otherwise next year. */
 final class MattersAsked {
@@ -24,8 +26,11 @@ final class MattersAsked {
             Question.TO_DO,
             Question.NEXT);
 
-    private static final Map<String, Question> SECTIONS =
-            Map.of("/asked", Question.OTHER, "/how-to", Question.HOW_TO, "/status", Question.STATUS);
+    /** Dangers stand whatever kind of question their other words make of them. */
+    private static final String SAFE = "/safe";
+
+    private static final Map<String, Question> SECTIONS = Map.of(
+            "/asked", Question.OTHER, "/how-to", Question.HOW_TO, "/status", Question.STATUS, SAFE, Question.SAFE);
 
     private static final String TOPICS = "/topics";
 
@@ -40,7 +45,8 @@ final class MattersAsked {
         SECTIONS.forEach((section, question) -> words.names(FILE, section)
                 .forEach(name -> file.into(matters, section + "/" + name, new Matter(name, question))));
         words.names(FILE, TOPICS).forEach(name -> file.into(matters, TOPICS + "/" + name, new Matter(name, null)));
-        strong = Set.copyOf(words.list(FILE, "/strong"));
+        strong = Stream.concat(words.list(FILE, "/strong").stream(), words.names(FILE, SAFE).stream())
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     Set<String> vocabulary() {

@@ -40,6 +40,7 @@ final class Questions {
     private final NumbersAsked numbers;
     private final MattersAsked matters;
     private final ClimateAsked climate;
+    private final EatingAsked eating;
 
     Questions(Words words) {
         Map<String, List<String>> groups = new HashMap<>();
@@ -64,6 +65,7 @@ final class Questions {
         numbers = new NumbersAsked(words);
         matters = new MattersAsked(words);
         climate = new ClimateAsked(words);
+        eating = new EatingAsked(words);
         little = new HashSet<>(words.list(FILE, "/little"));
     }
 
@@ -93,6 +95,7 @@ final class Questions {
         all.addAll(numbers.vocabulary());
         all.addAll(matters.vocabulary());
         all.addAll(climate.vocabulary());
+        all.addAll(eating.vocabulary());
         return all;
     }
 
@@ -106,6 +109,10 @@ final class Questions {
 
     ClimateAsked climate() {
         return climate;
+    }
+
+    EatingAsked eating() {
+        return eating;
     }
 
     /** The token at which a sentence starts to ask, or −1 when it does not ask. */

@@ -33,6 +33,7 @@ public final class Reading {
     private final Set<String> complaints;
     private final Set<String> faint;
     private final Set<String> plans;
+    private final Guesses guesses;
 
     /** @throws bothy.almanac.RulesBroken when a words file is missing or a phrase in one cannot be read */
     public Reading(Words words) {
@@ -44,6 +45,7 @@ public final class Reading {
         FrostToCome frostToCome = new FrostToCome(words);
         GrowingWished growingWished = new GrowingWished(words);
         zonesNear = new ZonesNear(words);
+        guesses = new Guesses(words, questions);
         signs = new Signs(words, moods);
         answers = new Answers(words);
         closerLook = new CloserLook(words);
@@ -119,6 +121,14 @@ public final class Reading {
                         .map(Planting::crop)
                         .collect(Collectors.toSet()),
                 plainWords.of(grammar.whole(text, situation)));
+    }
+
+    /**
+     * The same of what a message tells and supposes, without what it asks besides: "is it ok to water at night" tells nothing of the
+     * nights.
+     */
+    public Description toldOnly(String text, Situation situation) {
+        return description(guesses.withoutOtherQuestions(grammar.whole(text, situation), text), situation);
     }
 
     private static Heard foreign(String language) {

@@ -7,6 +7,7 @@ import bothy.reading.text.Conjugation.Form;
 import bothy.reading.text.PhraseBook.Found;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Words that tell a sign of trouble and a doing at once: which of the two they are. */
 final class TroubleOrDoing {
@@ -14,6 +15,8 @@ final class TroubleOrDoing {
     private static final Set<String> SEEN = Set.of("fruit-set", "emerged", "colour-turned", "protected", "note");
 
     private static final int FRUIT_REACH = 10;
+    /** "Have flowers, but still no pods". */
+    private static final int WORDS_TO_NO = 4;
 
     private TroubleOrDoing() {}
 
@@ -93,6 +96,9 @@ final class TroubleOrDoing {
         if (put) {
             return false; // "30 onions stored, 5 gone soft".
         }
+        if (flowersWithoutFruit(passage, action, troubles)) {
+            return false;
+        }
         boolean frost = action.action().equals("frost")
                 && !Set.of("had", "got", "woke", "was").contains(passage.word(action.start()))
                 && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("frost-damage"));
@@ -146,6 +152,18 @@ final class TroubleOrDoing {
                         "pheasants",
                         "something")
                 .contains(passage.word(at)));
+    }
+
+    /** "The beans have flowers but no pods": they are in flower, and no pods is the trouble. */
+    private static boolean flowersWithoutFruit(Passage passage, ActionSaid action, List<Found<String>> troubles) {
+        return action.action().equals("flowering")
+                && troubles.stream()
+                        .anyMatch(trouble ->
+                                Set.of("flowers-dropping", "leafy-no-fruit").contains(trouble.meaning())
+                                        && IntStream.range(action.end(), trouble.end())
+                                                .limit(WORDS_TO_NO)
+                                                .anyMatch(at -> Set.of("no", "without", "not")
+                                                        .contains(passage.word(at))));
     }
 
     /** "Only 9 of 24 came up" is patchy, and nine came up all the same. */

@@ -10,6 +10,7 @@ import bothy.garden.SignSeen;
 import bothy.garden.What;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +26,8 @@ final class Cases {
 
     private final Garden garden;
     private final Map<String, CaseFile> files = new LinkedHashMap<>();
+    /** The message that told the last sign of each case. */
+    private final Map<String, String> toldIn = new HashMap<>();
 
     private Cases(Garden garden) {
         this.garden = garden;
@@ -58,9 +61,12 @@ final class Cases {
             files.merge(
                     id(placed.planting(), placed.crop()),
                     CaseFile.opened(placed, on),
-                    (old, fresh) -> old.closed() || ChronoUnit.DAYS.between(old.latest(), on) > TOGETHER_DAYS
+                    (old, fresh) -> old.closed()
+                                    || ChronoUnit.DAYS.between(old.latest(), on) > TOGETHER_DAYS
+                                    || elsewhere(old, placed, line)
                             ? fresh
                             : old.with(placed, on));
+            toldIn.put(id(placed.planting(), placed.crop()), line.message());
         } else if (entry instanceof Finding finding) {
             LocalDate on = day(finding.on(), line);
             files.computeIfPresent(
@@ -68,6 +74,12 @@ final class Cases {
                     (id, file) ->
                             ChronoUnit.DAYS.between(file.latest(), on) > OPEN_DAYS ? file : file.with(finding, on));
         }
+    }
+
+    /** Rotten fruit told in the morning and curled leaves told by themselves later are two troubles. */
+    private boolean elsewhere(CaseFile file, SignSeen sign, Logged line) {
+        return !line.message().equals(toldIn.get(file.id()))
+                && file.signs().stream().allMatch(told -> PlantPart.of(told).apartFrom(PlantPart.of(sign.sign())));
     }
 
     /** What has come up no longer fails to come up. */
