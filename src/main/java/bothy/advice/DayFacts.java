@@ -107,7 +107,7 @@ final class DayFacts {
         return Math.abs(ChronoUnit.DAYS.between(today, weather.date())) <= NEAR_DAYS;
     }
 
-    /** Garlic "planted out" was begun from cloves; onions count as sets unless they were sown in something. */
+    /** Garlic "planted out" was begun from cloves; onions count as sets, strawberries as plants unless they were sown in something. */
     private static Planting startedFrom(Planting planting, Sheet sheet, List<Event> events) {
         if (sheet == null || sheet.growth() == null || planting.start() == Planting.Start.PACKET) {
             return planting;
@@ -119,6 +119,8 @@ final class DayFacts {
                     case CLOVE -> Planting.Start.CLOVE;
                     case TUBER -> Planting.Start.TUBER;
                     case SET -> sownInSomething ? Planting.Start.SEED : Planting.Start.SET;
+                    case SLIP -> Planting.Start.PLANT;
+                    case PLANT -> sownInSomething ? Planting.Start.SEED : Planting.Start.PLANT;
                     case SEED -> planting.start();
                 };
         return new Planting(

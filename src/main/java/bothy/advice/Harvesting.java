@@ -21,6 +21,9 @@ final class Harvesting {
     /** What takes longer than this from sowing to harvest is not hurried by the frost. Common practice. */
     private static final int OVER_WINTER_DAYS = 180;
 
+    /** Raised from seed, what stands for years bears in its second season. Common practice. */
+    private static final int FROM_SEED_DAYS = 300;
+
     private static final int SPRING_BEGINS_WEEKS = 14;
     private static final int SPRING_ENDS_MONTHS = 3;
 
@@ -99,6 +102,9 @@ final class Harvesting {
         if (harvest == null || harvest.daysFromSowing() == null) {
             return Optional.empty();
         }
+        if (sheet.perennial()) {
+            return latestPlanting();
+        }
         Range spring = sheet.sowing() == null ? null : sheet.sowing().weeksFromLastFrostOutdoors();
         boolean bulbs = ofAutumn(harvest) && harvest.daysFromOtherSeason() != null || onlyOfSets();
         if (bulbs && spring != null) {
@@ -122,6 +128,16 @@ final class Harvesting {
             last = last.minusYears(1);
         }
         return Optional.of(new Outlook(planting.id(), What.SOWN, "latest", last.minusDays(14), last, frosts.told()));
+    }
+
+    /** What stands for years has to root before the winter, not to ripen. */
+    private Optional<Outlook> latestPlanting() {
+        Range autumn = sheet.sowing() == null ? null : sheet.sowing().weeksFromFirstFrostAutumn();
+        return Optional.ofNullable(autumn).map(weeks -> {
+            LocalDate ahead = frosts.firstAutumn().plusDays(Math.round(7 * weeks.high()));
+            LocalDate end = ahead.isAfter(today.plusDays(SEASON_AHEAD_DAYS)) ? ahead.minusYears(1) : ahead;
+            return new Outlook(planting.id(), What.SOWN, "latest", end.minusDays(14), end, frosts.told());
+        });
     }
 
     /** Shallots; onions may also be sown, and then the frost ends them. */
@@ -166,6 +182,8 @@ final class Harvesting {
         Sheet.Harvest harvest = sheet.harvest();
         if (flower != null && ripe != null) {
             found.add(after(What.HARVESTED, "flower", flower.first(), ripe, true));
+        } else if (sheet.perennial()) {
+            inItsSeason(harvest).ifPresent(found::add);
         } else if (harvest != null && harvest.daysFromSowing() != null && planting.begun() != null && notBought()) {
             boolean inPlace = out == null;
             if (inOtherSeason()) {
@@ -210,8 +228,30 @@ final class Harvesting {
                 : ripening.daysFrom(begun, days, fromSowing).orElse(days);
     }
 
+    /** The season of the year at which a crop that stands for years bears next, old enough to bear. */
+    private Optional<Outlook> inItsSeason(Sheet.Harvest harvest) {
+        long oldEnough = planting.start() == Planting.Start.SEED
+                ? FROM_SEED_DAYS
+                : Math.round(harvest.daysFromSowing().low());
+        LocalDate rooted = planting.begun() == null ? today : planting.begun().plusDays(oldEnough);
+        for (int year = -1; year <= 2; year++) {
+            LocalDate frost = frosts.lastSpring().plusYears(year);
+            LocalDate from =
+                    frost.plusDays(Math.round(7 * harvest.weeksFromLastFrost().low()));
+            LocalDate to =
+                    frost.plusDays(Math.round(7 * harvest.weeksFromLastFrost().high()));
+            if (!to.isBefore(today) && !to.isBefore(rooted)) {
+                LocalDate first = from.isBefore(rooted) && planting.begun() != null ? rooted : from;
+                return Optional.of(new Outlook(planting.id(), What.HARVESTED, "season", first, to, frosts.told()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** A plant that was bought is of no known age; a slip or a runner begins when it is set. */
     private boolean notBought() {
-        return planting.start() != Planting.Start.PLANT;
+        Sheet.Start start = sheet.growth() == null ? null : sheet.growth().start();
+        return planting.start() != Planting.Start.PLANT || start == Sheet.Start.SLIP || start == Sheet.Start.PLANT;
     }
 
     private Outlook after(What what, String how, LocalDate start, Range days, boolean told) {

@@ -32,6 +32,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** The facts of one planting. */
@@ -42,6 +43,11 @@ final class PlantingFacts {
     private static final int UNWATCHED_DAYS = 14;
     /** Less rain than this does not wet the soil below the mulch. Common practice. */
     private static final double WETTING_RAIN_MM = 2;
+    /** From the first flower of spring to the last fruit of autumn it is no longer than this. */
+    private static final int BEARING_DAYS = 200;
+    /** What a crop that stands for years does anew in each. */
+    private static final Set<What> EACH_YEAR =
+            EnumSet.of(What.FLOWERING, What.FRUIT_SET, What.COLOUR_TURNED, What.HARVESTED);
 
     private final Planting planting;
     private final Sheet sheet;
@@ -162,7 +168,11 @@ final class PlantingFacts {
 
     private Map<What, Latest> latest() {
         Map<What, Latest> latest = new EnumMap<>(What.class);
+        LocalDate seasonBegan = seasonBegan();
         for (Event event : events) {
+            if (EACH_YEAR.contains(event.what()) && event.on().isBefore(seasonBegan)) {
+                continue;
+            }
             Latest before = latest.get(event.what());
             latest.put(
                     event.what(),
@@ -175,6 +185,20 @@ final class PlantingFacts {
                             before == null ? 1 : before.times() + 1));
         }
         return latest;
+    }
+
+    /** What stands for years flowers and bears anew after its last picking: what it did before makes no stage of this season. */
+    private LocalDate seasonBegan() {
+        if (sheet == null || !sheet.perennial()) {
+            return LocalDate.MIN;
+        }
+        LocalDate longAgo = day.today().minusDays(BEARING_DAYS);
+        return events.stream()
+                .filter(event -> event.what() == What.HARVESTED && "last".equals(event.detail()))
+                .map(event -> event.on().plusDays(1))
+                .filter(longAgo::isBefore)
+                .max(Comparator.naturalOrder())
+                .orElse(longAgo);
     }
 
     private Stands stands(Map<What, Latest> latest, SeasonDates seasons, SowingCalendars.Calendar calendar) {

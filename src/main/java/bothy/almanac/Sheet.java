@@ -30,6 +30,11 @@ public record Sheet(
         Storing storing,
         Map<String, Source> sources) {
 
+    /** Whether it stands for years and bears at the same season of each. */
+    public boolean perennial() {
+        return harvest != null && harvest.weeksFromLastFrost() != null;
+    }
+
     /** How a crop stands cold. */
     public enum Hardiness {
         HARDY,
@@ -43,7 +48,11 @@ public record Sheet(
         SEED,
         SET,
         CLOVE,
-        TUBER
+        TUBER,
+        /** A shoot of a root, set before or after it has roots of its own. */
+        SLIP,
+        /** A young plant with bare roots or from a pot, bought or rooted from a runner. */
+        PLANT
     }
 
     /** Where it is sown as a rule. */
@@ -128,7 +137,7 @@ public record Sheet(
             String support) {}
 
     /**
-     * @param critical when dryness does most harm: "flowering", "fruit-swelling", "bulbing", "tuber-forming", "hearting", "always"
+     * @param critical when dryness does most harm: "flowering", "fruit-swelling", "bulbing", "tuber-forming", "hearting", "rooting", "always"
      * @param litresPerPlant water at one watering, L
      * @param mmPerWeek need in the season, mm a week, rain included
      * @param checkDailyWhileSwelling whether the soil is looked at daily while fruit swells
@@ -197,6 +206,8 @@ public record Sheet(
      * @param daysFromOtherSeason the same where it is begun in its other season: in spring a crop that is usually set in autumn, in autumn
      *     one that is usually sown in spring; {@code null} for a crop with one season
      * @param daysFromPlantingOut days from planting out to first harvest
+     * @param weeksFromLastFrost weeks from the last spring frost to the harvest, first to last, of a crop that stands for years and bears
+     *     in each; {@code null} for a crop of one season
      * @param cues ids of the cues that it is ready, the colour first where it turns ("colour-turned", "stalk-corky", "tops-fallen")
      * @param cut id of how it is taken ("cut-with-stalk", "twist-off", "lift-with-fork", "pull", "cut-and-come-again")
      * @param pickEveryDays days between pickings, {@code null} for a crop taken at once
@@ -211,6 +222,7 @@ public record Sheet(
             Range daysFromSowing,
             Range daysFromOtherSeason,
             Range daysFromPlantingOut,
+            Range weeksFromLastFrost,
             List<String> cues,
             String cut,
             Double pickEveryDays,

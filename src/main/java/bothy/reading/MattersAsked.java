@@ -36,6 +36,8 @@ final class MattersAsked {
 
     private final PhraseBook<Matter> matters = new PhraseBook<>();
     private final Set<String> strong;
+    /** Faults of a crop that are asked about with why: the reason of what was said is not meant. */
+    private final Set<String> causes;
 
     /** @param question what it makes of a question, {@code null} where a question keeps its kind */
     private record Matter(String name, Question question) {}
@@ -47,6 +49,7 @@ final class MattersAsked {
         words.names(FILE, TOPICS).forEach(name -> file.into(matters, TOPICS + "/" + name, new Matter(name, null)));
         strong = Stream.concat(words.list(FILE, "/strong").stream(), words.names(FILE, SAFE).stream())
                 .collect(Collectors.toUnmodifiableSet());
+        causes = Set.copyOf(words.list(FILE, "/causes"));
     }
 
     Set<String> vocabulary() {
@@ -55,17 +58,17 @@ final class MattersAsked {
 
     /** The question with its matter as topic and of the matter's kind; as it was when it asks of something else. */
     Inquiry in(Inquiry inquiry, Passage passage, int[] sentence, int begins) {
-        if (inquiry.question() == Question.WHY) {
-            return inquiry;
-        }
         boolean counted = inquiry.question() == Question.HOW_MANY_FIT;
         if ((inquiry.question() == Question.OTHER || counted) && inquiry.topic() != null) {
             return inquiry;
         }
         boolean open = OPEN.contains(inquiry.question());
+        boolean why = inquiry.question() == Question.WHY;
         // "It has gone massive, can I still eat it": a matter may be told before it is asked of.
         return matters.find(passage.tokens(), sentence[0], sentence[1], passage).stream()
-                .filter(found -> stands(found.meaning()) || open && found.end() > begins)
+                .filter(found -> why
+                        ? causes.contains(found.meaning().name())
+                        : stands(found.meaning()) || open && found.end() > begins)
                 .max(Comparator.comparingInt(found -> found.place().words().cardinality()))
                 .map(found -> of(inquiry, found.meaning()))
                 .orElse(inquiry);

@@ -62,7 +62,8 @@ final class Vocabulary {
         Sheet.Start start = sheet == null || sheet.growth() == null
                 ? Sheet.Start.SEED
                 : sheet.growth().start();
-        return start != Sheet.Start.SEED && !(start == Sheet.Start.SET && container != null);
+        return start != Sheet.Start.SEED
+                && !((start == Sheet.Start.SET || start == Sheet.Start.PLANT) && container != null);
     }
 
     /** As {@link #planted(String, String)}, of a planting. */

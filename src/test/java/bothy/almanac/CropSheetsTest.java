@@ -77,8 +77,9 @@ class CropSheetsTest {
     @Test
     void an_unknown_word_is_reported_with_the_words_allowed() {
         assertThatThrownBy(() -> pea("growth:\n  start: {value: cutting, source: common practice, read: memory}\n"))
-                .hasMessage("crops/pea.yaml:5: start cannot be \"cutting\"; it takes one of seed, set, clove, tuber. "
-                        + "Correct it.");
+                .hasMessage(
+                        "crops/pea.yaml:5: start cannot be \"cutting\"; it takes one of seed, set, clove, tuber, slip, plant. "
+                                + "Correct it.");
     }
 
     @Test

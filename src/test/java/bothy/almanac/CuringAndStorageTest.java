@@ -64,7 +64,7 @@ class CuringAndStorageTest {
                 .distinct()
                 .toList();
 
-        assertThat(cured).containsExactlyInAnyOrder("winter-squash", "pumpkin", "onion", "potato");
+        assertThat(cured).containsExactlyInAnyOrder("winter-squash", "pumpkin", "onion", "potato", "sweet-potato");
         cured.forEach(
                 crop -> assertThat(Published.SHEETS.get(crop).curing()).as(crop).isNotNull());
     }

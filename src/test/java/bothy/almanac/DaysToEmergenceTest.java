@@ -45,7 +45,10 @@ class DaysToEmergenceTest {
                 "celery: celery",
                 "celeriac: celery",
                 "melon: muskmelon",
-                "parsley: parsley"
+                "parsley: parsley",
+                "okra: okra",
+                "watermelon: watermelon",
+                "spring-onion: onion"
             })
     void every_printed_cell_stands_in_the_sheet_and_no_other(String crop, String printedAs) {
         Sheet sheet = Published.SHEETS.get(crop);
