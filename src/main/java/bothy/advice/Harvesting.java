@@ -158,11 +158,11 @@ final class Harvesting {
         if (ripening == null || fromSowing(harvest).middle() > OVER_WINTER_DAYS) {
             return Optional.empty();
         }
-        boolean raised = harvest.daysFromPlantingOut() != null
+        boolean raised = fromPlantingOut(harvest) != null
                 && sheet.sowing() != null
                 && sheet.sowing().where() == Sheet.Where.INDOORS
                 && sheet.sowing().weeksToPlantingOut() != null;
-        Range days = raised ? harvest.daysFromPlantingOut() : fromSowing(harvest);
+        Range days = raised ? fromPlantingOut(harvest) : fromSowing(harvest);
         long indoors =
                 raised ? Math.round(7 * sheet.sowing().weeksToPlantingOut().middle()) : 0;
         return ripening.lastBeginning(end, ripening.needed(days.middle(), days, !raised))
@@ -200,22 +200,22 @@ final class Harvesting {
                 return withPicking(found, harvest);
             }
             Range days = inPlace ? warmed(planting.begun(), fromSowing(harvest), true) : fromSowing(harvest);
-            if (!inPlace && harvest.daysFromPlantingOut() != null && ripening != null) {
+            if (!inPlace && fromPlantingOut(harvest) != null && ripening != null) {
                 found.add(after(
                         What.HARVESTED,
                         "sowing",
                         out.first(),
-                        warmed(out.first(), harvest.daysFromPlantingOut(), false),
+                        warmed(out.first(), fromPlantingOut(harvest), false),
                         true));
             } else {
                 found.add(notBefore(after(What.HARVESTED, "sowing", planting.begun(), days, true), out, harvest));
             }
-        } else if (harvest != null && harvest.daysFromPlantingOut() != null && out != null) {
+        } else if (harvest != null && fromPlantingOut(harvest) != null && out != null) {
             found.add(after(
                     What.HARVESTED,
                     "planting-out",
                     out.first(),
-                    warmed(out.first(), harvest.daysFromPlantingOut(), false),
+                    warmed(out.first(), fromPlantingOut(harvest), false),
                     true));
         }
         return withPicking(found, harvest);
@@ -223,11 +223,11 @@ final class Harvesting {
 
     /** Plants that went out late are not ready for having been sown early. */
     private Outlook notBefore(Outlook bySowing, Latest out, Sheet.Harvest harvest) {
-        if (out == null || harvest.daysFromPlantingOut() == null) {
+        if (out == null || fromPlantingOut(harvest) == null) {
             return bySowing;
         }
         LocalDate least =
-                out.first().plusDays(Math.round(harvest.daysFromPlantingOut().low()));
+                out.first().plusDays(Math.round(fromPlantingOut(harvest).low()));
         LocalDate from = bySowing.from().isBefore(least) ? least : bySowing.from();
         LocalDate to = bySowing.to().isBefore(from) ? from : bySowing.to();
         return new Outlook(bySowing.planting(), bySowing.what(), bySowing.how(), from, to, bySowing.told());
@@ -245,6 +245,16 @@ final class Harvesting {
         return cool && ripening == null && harvest.daysFromSowingCool() != null
                 ? harvest.daysFromSowingCool()
                 : harvest.daysFromSowing();
+    }
+
+    /** Days from planting out, so much longer as those from sowing are where summers are cool. */
+    private Range fromPlantingOut(Sheet.Harvest harvest) {
+        Range out = harvest.daysFromPlantingOut();
+        Range longer = fromSowing(harvest);
+        Range usual = harvest.daysFromSowing();
+        return out == null || longer == null
+                ? out
+                : new Range(out.low() + longer.low() - usual.low(), out.high() + longer.high() - usual.high());
     }
 
     private List<Outlook> withPicking(List<Outlook> found, Sheet.Harvest harvest) {

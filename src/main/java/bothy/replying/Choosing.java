@@ -25,6 +25,7 @@ final class Choosing {
     private static final int MOST_FOR_A_PLANTING = 3;
     private static final int MOST_FOR_AN_ANSWER = 5;
     private static final int MOST_NEXT = 3;
+    private static final String OF_LABELS = "caution-spraying";
     private final Turn turn;
     private final Wording wording;
 
@@ -150,7 +151,15 @@ final class Choosing {
         return turn.given().stream()
                 .filter(Choosing::isCaution)
                 .filter(caution -> caution.occasion() != Occasion.STANDING || accompanies(caution, spoken))
+                .filter(caution -> !saidBefore(caution))
                 .toList();
+    }
+
+    /** While a trouble is talked over the label is named once a day; what hurts by eating or touching is said each time. */
+    private boolean saidBefore(Given caution) {
+        return caution.id().equals(OF_LABELS)
+                && caution.occasion() == Occasion.SIGN
+                && turn.saidToday().contains(Turn.key(caution));
     }
 
     /** A caution whose rule binds {@code $first} goes before everything else: someone is unwell. */
