@@ -11,6 +11,7 @@ import bothy.garden.What;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -35,12 +36,14 @@ final class Harvesting {
     private final LocalDate today;
     private final Ripening ripening;
     private final Range overMildWinter;
+    private final boolean cool;
 
     /**
      * @param frosts frosts around today
      * @param season frosts around the planting's beginning
      * @param ripening how the crop ripens by warmth, {@code null} to go by days
      * @param overMildWinter days to the first picking of a crop that grows through a mild winter, {@code null} where the sheet's days hold
+     * @param cool whether the summers of the place are cool
      */
     Harvesting(
             Planting planting,
@@ -50,7 +53,9 @@ final class Harvesting {
             Frosts season,
             LocalDate today,
             Ripening ripening,
-            Range overMildWinter) {
+            Range overMildWinter,
+            boolean cool) {
+        this.cool = cool;
         this.planting = planting;
         this.sheet = sheet;
         this.latest = latest;
@@ -84,8 +89,8 @@ final class Harvesting {
         return overMildWinter != null ? overMildWinter : harvest.daysFromOtherSeason();
     }
 
-    private static boolean ofAutumn(Sheet.Harvest harvest) {
-        return harvest.daysFromSowing().middle() > OVER_WINTER_DAYS;
+    private boolean ofAutumn(Sheet.Harvest harvest) {
+        return fromSowing(harvest).middle() > OVER_WINTER_DAYS;
     }
 
     /** Days to the first flower in the other season: those to the harvest less those to ripen. */
@@ -99,7 +104,7 @@ final class Harvesting {
     Optional<Outlook> latestSowing() {
         Sheet.Harvest harvest = sheet.harvest();
         boolean hardy = sheet.growth() != null && sheet.growth().hardiness() == Sheet.Hardiness.HARDY;
-        if (harvest == null || harvest.daysFromSowing() == null) {
+        if (harvest == null || fromSowing(harvest) == null) {
             return Optional.empty();
         }
         if (sheet.perennial()) {
@@ -122,7 +127,7 @@ final class Harvesting {
         LocalDate end = hardy ? frosts.firstAutumn().plusWeeks(4) : frosts.firstAutumn();
         // Just before the end, so that the order of the frosts, which a grower may tell oddly, does not matter here.
         LocalDate byDays = new Season(end.minusDays(1), end)
-                .lastSowing(days(harvest.daysFromSowing().middle()), 0, slack(harvest));
+                .lastSowing(days(fromSowing(harvest).middle()), 0, slack(harvest));
         LocalDate last = byWarmth(harvest, end).orElse(byDays);
         if (last.isAfter(today.plusDays(SEASON_AHEAD_DAYS))) {
             last = last.minusYears(1);
@@ -150,14 +155,14 @@ final class Harvesting {
 
     /** By degree days, which slow down in autumn by themselves; what is raised under cover has its weeks there before. */
     private Optional<LocalDate> byWarmth(Sheet.Harvest harvest, LocalDate end) {
-        if (ripening == null || harvest.daysFromSowing().middle() > OVER_WINTER_DAYS) {
+        if (ripening == null || fromSowing(harvest).middle() > OVER_WINTER_DAYS) {
             return Optional.empty();
         }
-        boolean raised = harvest.daysFromPlantingOut() != null
+        boolean raised = fromPlantingOut(harvest) != null
                 && sheet.sowing() != null
                 && sheet.sowing().where() == Sheet.Where.INDOORS
                 && sheet.sowing().weeksToPlantingOut() != null;
-        Range days = raised ? harvest.daysFromPlantingOut() : harvest.daysFromSowing();
+        Range days = raised ? fromPlantingOut(harvest) : fromSowing(harvest);
         long indoors =
                 raised ? Math.round(7 * sheet.sowing().weeksToPlantingOut().middle()) : 0;
         return ripening.lastBeginning(end, ripening.needed(days.middle(), days, !raised))
@@ -165,8 +170,8 @@ final class Harvesting {
     }
 
     /** Days shorten for what would ripen in autumn; a crop that stands over winter has its own time. */
-    private static int slack(Sheet.Harvest harvest) {
-        return harvest.daysFromSowing().middle() > OVER_WINTER_DAYS ? 0 : Season.AUTUMN_SLACK_DAYS;
+    private int slack(Sheet.Harvest harvest) {
+        return fromSowing(harvest).middle() > OVER_WINTER_DAYS ? 0 : Season.AUTUMN_SLACK_DAYS;
     }
 
     private static int days(double days) {
@@ -184,32 +189,72 @@ final class Harvesting {
             found.add(after(What.HARVESTED, "flower", flower.first(), ripe, true));
         } else if (sheet.perennial()) {
             inItsSeason(harvest).ifPresent(found::add);
-        } else if (harvest != null && harvest.daysFromSowing() != null && planting.begun() != null && notBought()) {
+        } else if (harvest != null && fromSowing(harvest) != null && planting.begun() != null && notBought()) {
             boolean inPlace = out == null;
+            if (earlyKind()) {
+                found.add(after(What.HARVESTED, "early", planting.begun(), harvest.earlyDays(), true));
+                return withPicking(found, harvest);
+            }
             if (inOtherSeason()) {
                 found.add(after(What.HARVESTED, "other-season", planting.begun(), otherSeason(harvest), true));
                 return withPicking(found, harvest);
             }
-            Range days = inPlace ? warmed(planting.begun(), harvest.daysFromSowing(), true) : harvest.daysFromSowing();
-            if (!inPlace && harvest.daysFromPlantingOut() != null && ripening != null) {
+            Range days = inPlace ? warmed(planting.begun(), fromSowing(harvest), true) : fromSowing(harvest);
+            if (!inPlace && fromPlantingOut(harvest) != null && ripening != null) {
                 found.add(after(
                         What.HARVESTED,
                         "sowing",
                         out.first(),
-                        warmed(out.first(), harvest.daysFromPlantingOut(), false),
+                        warmed(out.first(), fromPlantingOut(harvest), false),
                         true));
             } else {
-                found.add(after(What.HARVESTED, "sowing", planting.begun(), days, true));
+                found.add(notBefore(after(What.HARVESTED, "sowing", planting.begun(), days, true), out, harvest));
             }
-        } else if (harvest != null && harvest.daysFromPlantingOut() != null && out != null) {
+        } else if (harvest != null && fromPlantingOut(harvest) != null && out != null) {
             found.add(after(
                     What.HARVESTED,
                     "planting-out",
                     out.first(),
-                    warmed(out.first(), harvest.daysFromPlantingOut(), false),
+                    warmed(out.first(), fromPlantingOut(harvest), false),
                     true));
         }
         return withPicking(found, harvest);
+    }
+
+    /** Plants that went out late are not ready for having been sown early. */
+    private Outlook notBefore(Outlook bySowing, Latest out, Sheet.Harvest harvest) {
+        if (out == null || fromPlantingOut(harvest) == null) {
+            return bySowing;
+        }
+        LocalDate least =
+                out.first().plusDays(Math.round(fromPlantingOut(harvest).low()));
+        LocalDate from = bySowing.from().isBefore(least) ? least : bySowing.from();
+        LocalDate to = bySowing.to().isBefore(from) ? from : bySowing.to();
+        return new Outlook(bySowing.planting(), bySowing.what(), bySowing.how(), from, to, bySowing.told());
+    }
+
+    private boolean earlyKind() {
+        List<String> early = sheet.harvest().earlyKinds();
+        return early != null
+                && planting.variety() != null
+                && early.contains(planting.variety().toLowerCase(Locale.ROOT));
+    }
+
+    /** Days from sowing as the place makes them; the warmth of a station's record says more. */
+    private Range fromSowing(Sheet.Harvest harvest) {
+        return cool && ripening == null && harvest.daysFromSowingCool() != null
+                ? harvest.daysFromSowingCool()
+                : harvest.daysFromSowing();
+    }
+
+    /** Days from planting out, so much longer as those from sowing are where summers are cool. */
+    private Range fromPlantingOut(Sheet.Harvest harvest) {
+        Range out = harvest.daysFromPlantingOut();
+        Range longer = fromSowing(harvest);
+        Range usual = harvest.daysFromSowing();
+        return out == null || longer == null
+                ? out
+                : new Range(out.low() + longer.low() - usual.low(), out.high() + longer.high() - usual.high());
     }
 
     private List<Outlook> withPicking(List<Outlook> found, Sheet.Harvest harvest) {

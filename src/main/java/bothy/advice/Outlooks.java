@@ -22,6 +22,15 @@ final class Outlooks {
     /** So many days after its usual date the first frost has come nearly every year. Common practice. */
     private static final int DAYS_AFTER_FROST = 28;
 
+    /** Seed is moved to more warmth within so many days of sowing. Common practice. */
+    private static final int MOVED_AS_SEED_DAYS = 35;
+    /** Frost so near its usual date may end what is tender. Common practice. */
+    private static final int DAYS_BEFORE_FROST = 21;
+    /** Under glass tender plants go on so much longer. Common practice. */
+    private static final int LONGER_UNDER_GLASS = 56;
+    /** Tender plants go into an unheated greenhouse so many weeks before the last frost. Common practice. */
+    private static final int WEEKS_INTO_GLASS = 4;
+
     private final Planting planting;
     private final Sheet sheet;
     private final Map<What, Latest> latest;
@@ -38,6 +47,7 @@ final class Outlooks {
      * @param ripening how the crop ripens by warmth where that is known and it stands outdoors, {@code null} to go by days
      * @param calendar when the crop is sown where the grower is, {@code null} where that goes by frost
      * @param south whether the calendar is half a year later
+     * @param cool whether the summers of the place are cool
      */
     Outlooks(
             Planting planting,
@@ -48,7 +58,8 @@ final class Outlooks {
             LocalDate today,
             Ripening ripening,
             SowingCalendars.Calendar calendar,
-            boolean south) {
+            boolean south,
+            boolean cool) {
         this.planting = planting;
         this.sheet = sheet;
         this.latest = latest;
@@ -64,11 +75,14 @@ final class Outlooks {
                 season,
                 today,
                 ripening,
-                calendar == null ? null : calendar.overWinterDays());
+                calendar == null ? null : calendar.overWinterDays(),
+                cool);
     }
 
     List<Outlook> all(SeasonDates seasons, Warmth warmth, List<Double> soilC) {
-        if (!planting.begunAtAll()) {
+        if (planting.begunAtAll()) {
+            thisSeasonsSowing();
+        } else {
             sowing(seasons);
         }
         (calendar == null ? harvesting.latestSowing() : latestByCalendar()).ifPresent(found::add);
@@ -90,6 +104,33 @@ final class Outlooks {
             LocalDate frost = season.firstAutumn();
             found.add(new Outlook(
                     planting.id(), What.DIED, "frost", frost, frost.plusDays(DAYS_AFTER_FROST), season.told()));
+            LocalDate early = frost.minusDays(DAYS_BEFORE_FROST);
+            found.add(new Outlook(planting.id(), What.DIED, "hard-frost", early, frost, season.told()));
+            LocalDate late = frost.plusDays(LONGER_UNDER_GLASS);
+            found.add(new Outlook(planting.id(), What.DIED, "under-glass", frost, late, season.told()));
+        }
+    }
+
+    /** When it is sown in the season in which it was begun, from the first day under cover to the last outdoors. */
+    private void thisSeasonsSowing() {
+        Sheet.Sowing sowing = sheet.sowing();
+        if (sowing == null || planting.begun() == null || planting.start() == Planting.Start.PLANT) {
+            return;
+        }
+        Range indoors = planting.place() == null && planting.container() == null
+                ? null
+                : negated(sowing.weeksBeforeLastFrostIndoors());
+        Range outdoors = sowing.weeksFromLastFrostOutdoors();
+        Range first = indoors == null ? outdoors : indoors;
+        Range last = outdoors == null ? indoors : outdoors;
+        if (first != null && last != null) {
+            found.add(new Outlook(
+                    planting.id(),
+                    What.SOWN,
+                    "this-season",
+                    season.lastSpring().plusDays(Math.round(first.low() * 7)),
+                    season.lastSpring().plusDays(Math.round(last.high() * 7)),
+                    season.told()));
         }
     }
 
@@ -162,7 +203,7 @@ final class Outlooks {
     private void emergence(Warmth warmth, List<Double> soilC) {
         Sheet.Germination germination = sheet.germination();
         // Seed that was too cold starts anew where it was moved to.
-        LocalDate sown = latest.containsKey(What.MOVED) ? latest.get(What.MOVED).on() : planting.begun();
+        LocalDate sown = movedAsSeed() ? latest.get(What.MOVED).on() : planting.begun();
         if (germination == null || sown == null || planting.start() == Planting.Start.PLANT) {
             return;
         }
@@ -179,6 +220,14 @@ final class Outlooks {
         }
     }
 
+    /** What is moved weeks after it was sown is moved as a plant. */
+    private boolean movedAsSeed() {
+        Latest moved = latest.get(What.MOVED);
+        return moved != null
+                && planting.begun() != null
+                && !moved.on().isAfter(planting.begun().plusDays(MOVED_AS_SEED_DAYS));
+    }
+
     private static Optional<Emergence.Dates> byTemperature(
             Sheet.Germination germination, LocalDate sown, Warmth warmth, List<Double> soilC) {
         if (germination.emergenceDays() == null || germination.emergenceDays().size() < 2 || warmth == null) {
@@ -192,6 +241,9 @@ final class Outlooks {
         if (out == null || out.weeksFromLastFrost() == null) {
             return;
         }
+        LocalDate underGlass = season.lastSpring().minusWeeks(WEEKS_INTO_GLASS);
+        found.add(
+                new Outlook(planting.id(), What.MOVED, "under-glass", underGlass, season.lastSpring(), season.told()));
         LocalDate grown = oldEnough();
         LocalDate from =
                 season.lastSpring().plusDays(Math.round(out.weeksFromLastFrost().low() * 7));

@@ -98,6 +98,8 @@ final class PlantingFacts {
             Ripening ripening = stands.where() == PlaceKind.OUTDOORS || !planting.begunAtAll()
                     ? Ripening.of(sheet, day.normals(), day.weather()).orElse(null)
                     : null;
+            boolean cool = stands.where() != PlaceKind.UNDER_GLASS
+                    && day.garden().grower().coolSummers();
             List<Outlook> outlooks = new Outlooks(
                             planting,
                             sheet,
@@ -107,7 +109,8 @@ final class PlantingFacts {
                             day.today(),
                             ripening,
                             calendar,
-                            day.garden().grower().southern())
+                            day.garden().grower().southern(),
+                            cool)
                     .all(seasons, warmth, soil(latest, stands, warmth));
             facts.addAll(outlooks);
             facts.addAll(Reckoning.of(subject(latest, outlooks, stands, warmth, frosts)));

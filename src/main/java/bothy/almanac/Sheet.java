@@ -205,6 +205,9 @@ public record Sheet(
      * @param daysFromSowing days from sowing (or setting) to first harvest
      * @param daysFromOtherSeason the same where it is begun in its other season: in spring a crop that is usually set in autumn, in autumn
      *     one that is usually sown in spring; {@code null} for a crop with one season
+     * @param daysFromSowingCool the same where summers are cool, {@code null} where it makes no odds
+     * @param earlyKinds varieties and kinds that are ready much sooner, in lower case; {@code null} for a crop with one time
+     * @param earlyDays days from sowing (or setting) to first harvest of those
      * @param daysFromPlantingOut days from planting out to first harvest
      * @param weeksFromLastFrost weeks from the last spring frost to the harvest, first to last, of a crop that stands for years and bears
      *     in each; {@code null} for a crop of one season
@@ -221,6 +224,9 @@ public record Sheet(
     public record Harvest(
             Range daysFromSowing,
             Range daysFromOtherSeason,
+            Range daysFromSowingCool,
+            List<String> earlyKinds,
+            Range earlyDays,
             Range daysFromPlantingOut,
             Range weeksFromLastFrost,
             List<String> cues,

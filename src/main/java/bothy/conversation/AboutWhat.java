@@ -36,9 +36,11 @@ final class AboutWhat {
     private static final Set<Question> OF_ALL = EnumSet.of(Question.WHEN_WATER, Question.HOW_MUCH_WATER);
 
     private static final String NEXT_YEAR = "next-year";
+    private static final String YEAR_REVIEW = "year-review";
     private static final Set<String> OF_PLANTS = Set.of(
             NEXT_YEAR,
             "temperature",
+            "was-it-too-early",
             "normal",
             "coming-up",
             "how-long",
@@ -129,13 +131,15 @@ final class AboutWhat {
 
     private Inquiry meant(Inquiry inquiry) {
         if (NEXT_YEAR.equals(inquiry.topic())) {
-            return about(
-                    inquiry,
-                    garden.plantings().stream()
-                            .filter(planting ->
-                                    planting.begun() != null && planting.begun().isAfter(today.minusYears(1)))
-                            .map(Planting::id)
-                            .toList());
+            List<String> ofTheYear = garden.plantings().stream()
+                    .filter(planting ->
+                            planting.begun() != null && planting.begun().isAfter(today.minusYears(1)))
+                    .map(Planting::id)
+                    .toList();
+            // A year of several crops is looked back on as a whole.
+            return cropsOf(ofTheYear).size() > 1
+                    ? inquiry.asking(Question.STATUS).withTopic(YEAR_REVIEW)
+                    : about(inquiry, ofTheYear);
         }
         List<String> growing = garden.growing().stream().map(Planting::id).toList();
         for (List<String> likely : named ? List.of(told) : List.of(told, memory.mentioned())) {

@@ -11,6 +11,7 @@ import bothy.garden.Event;
 import bothy.garden.Finding;
 import bothy.garden.Garden;
 import bothy.garden.Heard;
+import bothy.garden.Inquiry;
 import bothy.garden.Message;
 import bothy.garden.Planting;
 import bothy.garden.SignSeen;
@@ -48,6 +49,16 @@ final class CaseNotes {
             "haven't looked",
             "idk");
     private static final int SHORT_ANSWER_WORDS = 6;
+
+    /** Matters whose words may sound like a trouble. */
+    private static final Set<String> OF_NO_TROUBLE = Set.of(
+            "into-the-greenhouse",
+            "was-it-too-early",
+            "chitting",
+            "catches-blight",
+            "will-they-ripen",
+            "year-review",
+            "next-year");
 
     private final Reading reading;
     private final TroubleBook book;
@@ -113,6 +124,25 @@ final class CaseNotes {
                 && found().stream().anyMatch(finding -> Clinic.OF_A_PERSON.contains(finding.about()));
     }
 
+    /** "Much better, no more holes" names the trouble that is over; it tells of no new one. */
+    Heard withoutWhatGotBetter(Heard heard) {
+        boolean openOnes = heard.signs().stream()
+                .allMatch(sign -> Clinic.open(garden, situation.today(), sign.planting(), sign.crop())
+                        .isPresent());
+        return !heard.signs().isEmpty()
+                        && message.pressed() == null
+                        && openOnes
+                        && !better(outcome()).isEmpty()
+                ? heard.withoutSigns()
+                : heard;
+    }
+
+    private static List<Finding> better(List<Finding> outcomes) {
+        return outcomes.stream()
+                .filter(finding -> finding.found().equals("better"))
+                .toList();
+    }
+
     /** The entries to add to the diary. */
     List<Entry> findings(Heard heard) {
         List<Entry> entries = new ArrayList<>();
@@ -133,6 +163,12 @@ final class CaseNotes {
                 .toList();
         if (!ofAPerson.isEmpty()) {
             entries.addAll(ofAPerson);
+            return entries;
+        }
+        List<Finding> better = heard.signs().isEmpty() ? better(outcome()) : List.of();
+        if (!better.isEmpty()) {
+            // "Picked the caterpillars off, much better now": good news is no new description.
+            entries.addAll(better);
             return entries;
         }
         Optional<Finding> answer = pending == null || !ofACase(pending) ? Optional.empty() : answered(heard);
@@ -275,6 +311,9 @@ final class CaseNotes {
         List<Finding> found = found().stream()
                 .filter(finding -> !finding.about().equals(Finding.OUTCOME))
                 .toList();
+        if (heard.inquiries().stream().anyMatch(CaseNotes::asksAMatter)) {
+            return List.of();
+        }
         boolean nothingElse = heard.statements().stream().noneMatch(Statement::sure);
         if (crops.isEmpty() && !nothingElse || !openCase().isEmpty()) {
             return List.of();
@@ -292,6 +331,11 @@ final class CaseNotes {
         entries.addAll(of(List.of(signs.get(0)), found));
         entries.addAll(wordsOf(List.of(signs.get(0))));
         return entries;
+    }
+
+    /** "When can they go in the tunnel" asks of the tunnel, and tells of none in a leaf. */
+    private static boolean asksAMatter(Inquiry inquiry) {
+        return OF_NO_TROUBLE.contains(String.valueOf(inquiry.topic()));
     }
 
     /** While a question about a trouble waits, how soil and weather are may answer it; what was done does not. */

@@ -83,6 +83,7 @@ final class Exchange {
             heard = heard.withoutSigns();
         }
         // What is in doubt is asked first: 70 degrees may be a cool spring soil or a fire.
+        heard = notes.withoutWhatGotBetter(heard);
         boolean degrees = heard.doubt() != null && heard.doubt().about() == Doubt.About.WHICH_DEGREES;
         List<Entry> closerLook = degrees ? List.of() : notes.findings(heard);
         boolean ofTrouble = !heard.signs().isEmpty()

@@ -2,6 +2,7 @@ package bothy.garden;
 
 import java.time.MonthDay;
 import java.time.ZoneId;
+import java.util.Set;
 
 /**
  * What is settled about one grower.
@@ -42,8 +43,31 @@ public record Grower(
         this(zone, latitude, longitude, lastSpringFrost, firstAutumnFrost, units, soil, monthFirst, false, null);
     }
 
+    private static final Set<String> COOL_SUMMERS = Set.of(
+            "Europe/Dublin",
+            "Eire",
+            "Europe/London",
+            "Europe/Belfast",
+            "Europe/Isle_of_Man",
+            "Europe/Jersey",
+            "Europe/Guernsey",
+            "GB",
+            "Europe/Oslo",
+            "Europe/Stockholm",
+            "Europe/Copenhagen",
+            "Europe/Helsinki",
+            "Europe/Amsterdam",
+            "Atlantic/Reykjavik",
+            "Atlantic/Faroe",
+            "Australia/Hobart");
+
     public static Grower in(ZoneId zone) {
         return new Grower(zone, null, null, null, null, Units.METRIC, null, false);
+    }
+
+    /** Where summers are cool and damp by the sea and nothing ripens as fast as the books of warmer countries say. By judgement. */
+    public boolean coolSummers() {
+        return COOL_SUMMERS.contains(zone.getId());
     }
 
     /** South of the equator, where spring begins in September. Unknown latitude counts as north unless the zone says otherwise. */

@@ -33,6 +33,7 @@ final class MattersAsked {
             "/asked", Question.OTHER, "/how-to", Question.HOW_TO, "/status", Question.STATUS, SAFE, Question.SAFE);
 
     private static final String TOPICS = "/topics";
+    private static final String PICKED = "diary-picked";
 
     private final PhraseBook<Matter> matters = new PhraseBook<>();
     private final Set<String> strong;
@@ -59,8 +60,16 @@ final class MattersAsked {
     /** The question with its matter as topic and of the matter's kind; as it was when it asks of something else. */
     Inquiry in(Inquiry inquiry, Passage passage, int[] sentence, int begins) {
         boolean counted = inquiry.question() == Question.HOW_MANY_FIT;
-        if ((inquiry.question() == Question.OTHER || counted) && inquiry.topic() != null) {
+        if (inquiry.question() == Question.OTHER && inquiry.topic() != null) {
             return inquiry;
+        }
+        if (counted && inquiry.topic() != null) {
+            // "How much did I get" is counted from the diary, whatever the sheet expects.
+            return matters.find(passage.tokens(), sentence[0], sentence[1], passage).stream()
+                    .filter(found -> found.meaning().name().equals(PICKED))
+                    .findFirst()
+                    .map(found -> of(inquiry, found.meaning()))
+                    .orElse(inquiry);
         }
         boolean open = OPEN.contains(inquiry.question());
         boolean why = inquiry.question() == Question.WHY;

@@ -16,6 +16,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -24,6 +25,7 @@ final class Choosing {
     private static final int MOST_FOR_A_PLANTING = 3;
     private static final int MOST_FOR_AN_ANSWER = 5;
     private static final int MOST_NEXT = 3;
+    private static final String OF_LABELS = "caution-spraying";
     private final Turn turn;
     private final Wording wording;
 
@@ -36,7 +38,7 @@ final class Choosing {
         Set<Given> spoken = new LinkedHashSet<>();
         turn.given().stream().filter(Choosing::first).forEach(spoken::add);
         spoken.addAll(capped(of(Occasion.SIGN), MOST_FOR_A_PLANTING));
-        spoken.addAll(capped(of(Occasion.ASKED), MOST_FOR_AN_ANSWER));
+        spoken.addAll(capped(onceForACrop(of(Occasion.ASKED)), MOST_FOR_AN_ANSWER));
         spoken.addAll(next());
         List<Given> told = capped(of(Occasion.TOLD), MOST_FOR_A_PLANTING);
         Set<Given> answers = new LinkedHashSet<>(spoken);
@@ -54,6 +56,22 @@ final class Choosing {
         return turn.given().stream()
                 .filter(given -> given.occasion() == occasion && !isCaution(given))
                 .toList();
+    }
+
+    /** What holds of a crop that grows is not said of its next packet as well. */
+    private List<Given> onceForACrop(List<Given> asked) {
+        return asked.stream()
+                .filter(given -> grows(given)
+                        || asked.stream()
+                                .noneMatch(other -> grows(other)
+                                        && other.id().equals(given.id())
+                                        && Objects.equals(other.crop(), given.crop())))
+                .toList();
+    }
+
+    private boolean grows(Given given) {
+        return given.planting() == null
+                || turn.garden().planting(given.planting()).isPresent();
     }
 
     /** A caution belongs to a person's safety; it goes out with what it belongs to, beyond any limit. */
@@ -133,7 +151,15 @@ final class Choosing {
         return turn.given().stream()
                 .filter(Choosing::isCaution)
                 .filter(caution -> caution.occasion() != Occasion.STANDING || accompanies(caution, spoken))
+                .filter(caution -> !saidBefore(caution))
                 .toList();
+    }
+
+    /** While a trouble is talked over the label is named once a day; what hurts by eating or touching is said each time. */
+    private boolean saidBefore(Given caution) {
+        return caution.id().equals(OF_LABELS)
+                && caution.occasion() == Occasion.SIGN
+                && turn.saidToday().contains(Turn.key(caution));
     }
 
     /** A caution whose rule binds {@code $first} goes before everything else: someone is unwell. */

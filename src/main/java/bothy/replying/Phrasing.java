@@ -65,7 +65,7 @@ final class Phrasing {
     }
 
     Recorded recorded() {
-        return new Recorded(wording, vocabulary, receipts(), turn);
+        return new Recorded(wording, vocabulary, receipts(), verdicts.signs(), turn);
     }
 
     Plot plot() {

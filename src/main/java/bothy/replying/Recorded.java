@@ -1,6 +1,7 @@
 package bothy.replying;
 
 import bothy.almanac.Wording;
+import bothy.almanac.troubles.TroubleWording;
 import bothy.garden.Event;
 import bothy.garden.Inquiry;
 import bothy.garden.Picked;
@@ -18,6 +19,7 @@ import java.util.Set;
 final class Recorded {
     private static final int MOST_LINES = 12;
     private static final int LATELY_DAYS = 14;
+    private static final String YEAR_REVIEW = "year-review";
 
     /** What each matter of the words files asks for. */
     private static final Map<String, Set<What>> MATTERS = Map.of(
@@ -29,9 +31,17 @@ final class Recorded {
     private final Wording wording;
     private final Vocabulary vocabulary;
     private final Receipts receipts;
+    private final Map<String, TroubleWording.Sign> signs;
     private final Turn turn;
 
-    Recorded(Wording wording, Vocabulary vocabulary, Receipts receipts, Turn turn) {
+    /** @param signs what the signs of trouble are called */
+    Recorded(
+            Wording wording,
+            Vocabulary vocabulary,
+            Receipts receipts,
+            Map<String, TroubleWording.Sign> signs,
+            Turn turn) {
+        this.signs = signs;
         this.wording = wording;
         this.vocabulary = vocabulary;
         this.receipts = receipts;
@@ -39,7 +49,8 @@ final class Recorded {
     }
 
     static boolean answers(Inquiry inquiry) {
-        return inquiry.topic() != null && MATTERS.containsKey(inquiry.topic());
+        return inquiry.topic() != null
+                && (MATTERS.containsKey(inquiry.topic()) || inquiry.topic().equals(YEAR_REVIEW));
     }
 
     /** The newest lines that tell of it, oldest first, and what they add up to. */
@@ -47,6 +58,14 @@ final class Recorded {
         LocalDate since = inquiry.topic().equals("diary-lately")
                 ? turn.today().minusDays(LATELY_DAYS)
                 : turn.today().minusYears(1);
+        if (inquiry.topic().equals(YEAR_REVIEW)) {
+            return new YearReview(wording, vocabulary, signs, turn).text();
+        }
+        if (inquiry.topic().equals("diary-picked")
+                && inquiry.crop() == null
+                && inquiry.plantings().isEmpty()) {
+            return new YearReview(wording, vocabulary, signs, turn).harvest();
+        }
         List<Event> events = turn.garden().events().stream()
                 .filter(event -> event.on() != null && !event.on().isBefore(since))
                 .filter(event -> MATTERS.get(inquiry.topic()).contains(event.what()) && about(inquiry, event))

@@ -41,6 +41,11 @@ final class Verdicts {
         this.turn = turn;
     }
 
+    /** What the signs of trouble are called. */
+    Map<String, TroubleWording.Sign> signs() {
+        return book.words().signs();
+    }
+
     /** The trouble that an advice is about, empty for advice about none. */
     Optional<Diagnosis> of(Given given) {
         Object id = given.figures().get(CASE);

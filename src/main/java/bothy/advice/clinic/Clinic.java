@@ -17,6 +17,7 @@ import bothy.garden.Stage;
 import bothy.garden.WeatherDay;
 import bothy.garden.What;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -72,6 +73,10 @@ public final class Clinic {
      */
     public record Found(Object fact, String rule, String source) {}
 
+    private ZoneId zone() {
+        return day.garden().grower().zone();
+    }
+
     /** The crops that the cases are about. */
     public Set<String> crops() {
         Set<String> crops = new LinkedHashSet<>();
@@ -114,7 +119,7 @@ public final class Clinic {
 
     /** The causes are those that the scales weigh; the rules know only these. */
     private List<Suspect> suspects(CaseFile file) {
-        return new Scales(book.tables(), file, null, List.of(), null)
+        return new Scales(book.tables(), file, zone(), null, List.of(), null)
                 .causes().stream()
                         .map(cause -> new Suspect(file.id(), file.subject(), file.crop(), cause))
                         .toList();
@@ -195,6 +200,7 @@ public final class Clinic {
             Scales scales = new Scales(
                     book.tables(),
                     file,
+                    zone(),
                     stages.get(String.valueOf(file.planting())),
                     found,
                     Seedbed.of(file, seedbeds).orElse(null));

@@ -10,6 +10,7 @@ import bothy.almanac.troubles.Troubles.Row;
 import bothy.garden.Diagnosis.Reason;
 import bothy.garden.Finding;
 import bothy.garden.Stage;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -41,6 +42,7 @@ final class Scales {
 
     private final Troubles troubles;
     private final CaseFile file;
+    private final ZoneId zone;
     private final Stage stage;
     private final Seedbed seedbed;
     private final List<String> causes;
@@ -54,8 +56,12 @@ final class Scales {
     private final Map<String, String> answers = new LinkedHashMap<>();
     private final Likeness likeness;
 
-    /** @param seedbed what is reckoned of seed that is not up, {@code null} where the case is another */
-    Scales(Troubles troubles, CaseFile file, Stage stage, List<Found> found, Seedbed seedbed) {
+    /**
+     * @param zone the time zone of the grower, which tells what does not live there
+     * @param seedbed what is reckoned of seed that is not up, {@code null} where the case is another
+     */
+    Scales(Troubles troubles, CaseFile file, ZoneId zone, Stage stage, List<Found> found, Seedbed seedbed) {
+        this.zone = zone;
         this.seedbed = seedbed;
         this.troubles = troubles;
         this.file = file;
@@ -113,12 +119,21 @@ final class Scales {
     private Set<String> suspects() {
         Set<String> suspects = new LinkedHashSet<>();
         file.signs().forEach(sign -> troubles.rows(sign, file.crop()).forEach(row -> explained.add(row.cause())));
+        List<String> here = explained.stream().filter(this::livesHere).toList();
+        if (!here.isEmpty()) {
+            explained.retainAll(here);
+        }
         suspects.addAll(explained);
         file.findings().forEach((about, answer) -> pointedTo.addAll(broughtIn(about, answer)));
-        pointedTo.addAll(likeness.alike());
+        likeness.alike().stream().filter(this::livesHere).forEach(pointedTo::add);
         suspects.addAll(pointedTo);
         pointedTo.removeAll(explained);
         return suspects;
+    }
+
+    /** What only a stranger does still brings the stranger in, by an answer: a new pest is worth knowing. */
+    private boolean livesHere(String cause) {
+        return !troubles.regions().lacks(zone, cause);
     }
 
     /** A description that is like a cause's portrait speaks for it, one that is not speaks against it. */

@@ -29,6 +29,8 @@ final class TroubleFiles {
     private final Map<String, Map<String, List<String>>> tellings = new LinkedHashMap<>();
     private final List<String> overlooked = new ArrayList<>();
     private final Map<String, Time> spheres = new LinkedHashMap<>();
+    private final Map<String, List<String>> regions = new LinkedHashMap<>();
+    private final Map<String, List<String>> lives = new LinkedHashMap<>();
     private final Map<String, YamlFile> home = new HashMap<>();
     private final List<Problem> problems = new ArrayList<>();
 
@@ -47,7 +49,9 @@ final class TroubleFiles {
             Map<String, String> portraits,
             Map<String, Map<String, List<String>>> tellings,
             List<String> overlooked,
-            Map<String, Time> spheres) {}
+            Map<String, Time> spheres,
+            Map<String, List<String>> regions,
+            Map<String, List<String>> lives) {}
 
     private TroubleFiles() {}
 
@@ -69,7 +73,8 @@ final class TroubleFiles {
                 files.portraits(),
                 files.spheres.values().stream()
                         .map(time -> new Sphere(time.signs(), time.words()))
-                        .toList());
+                        .toList(),
+                new Regions(files.regions, files.lives));
     }
 
     private void take(YamlFile file) {
@@ -84,6 +89,8 @@ final class TroubleFiles {
         add("portraits", sheet.portraits(), portraits, file);
         add("tellings", sheet.tellings(), tellings, file);
         add("spheres", sheet.spheres(), spheres, file);
+        add("regions", sheet.regions(), regions, file);
+        add("lives", sheet.lives(), lives, file);
         overlooked.addAll(sheet.overlooked() == null ? List.of() : sheet.overlooked());
     }
 
@@ -113,6 +120,14 @@ final class TroubleFiles {
     /** Holds the parts against each other: every name that is used must be known. */
     private void hold() {
         signs.forEach((sign, rows) -> rows.forEach(row -> row(sign, row)));
+        lives.forEach((cause, where) -> {
+            known(cause, "/lives/" + cause);
+            where.stream()
+                    .filter(region -> !regions.containsKey(region))
+                    .forEach(region -> say(
+                            "/lives/" + cause,
+                            "there is no region \"" + region + "\": use one of " + new TreeSet<>(regions.keySet())));
+        });
         portraits.keySet().forEach(cause -> known(cause, "/portraits/" + cause));
         tellings.keySet().forEach(cause -> known(cause, "/tellings/" + cause));
         questions.forEach((id, question) -> {

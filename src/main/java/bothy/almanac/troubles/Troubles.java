@@ -22,6 +22,7 @@ import java.util.stream.Collectors;
  * @param stages the rows' names of stretches of growing ("seedling"), each with the stages that it takes in
  * @param portraits the words that each cause is told with
  * @param spheres times of a crop's life to which some causes belong alone
+ * @param regions where causes live
  * @param byCause the rows of each cause, likeliest first
  */
 public record Troubles(
@@ -33,6 +34,7 @@ public record Troubles(
         Map<String, Map<String, String>> beside,
         Portraits portraits,
         List<Sphere> spheres,
+        Regions regions,
         Map<String, List<Row>> byCause) {
     /** The sign of a trouble that was described without any sign that has a name. */
     public static final String UNNAMED = "unnamed-trouble";
@@ -52,8 +54,9 @@ public record Troubles(
             Map<String, List<Stage>> stages,
             Map<String, Map<String, String>> beside,
             Portraits portraits,
-            List<Sphere> spheres) {
-        this(signs, causes, questions, groups, stages, beside, portraits, spheres, likeliestFirst(signs));
+            List<Sphere> spheres,
+            Regions regions) {
+        this(signs, causes, questions, groups, stages, beside, portraits, spheres, regions, likeliestFirst(signs));
     }
 
     /** Whether a cause belongs to a time of the crop's life that neither the signs nor the words told are of. */
@@ -192,7 +195,8 @@ public record Troubles(
                 Map.of(),
                 Map.of(),
                 new Portraits(Map.of(), List.of(), List.of()),
-                List.of());
+                List.of(),
+                Regions.UNKNOWN);
     }
 
     /** The rows of a sign that a crop can have; all of them when the crop is not known. */
