@@ -32,6 +32,9 @@ final class MattersAsked {
     private static final Map<String, Question> SECTIONS = Map.of(
             "/asked", Question.OTHER, "/how-to", Question.HOW_TO, "/status", Question.STATUS, SAFE, Question.SAFE);
 
+    /** What was counted or weighed is no guess at what will be. */
+    private static final String PICKED = "diary-picked";
+
     private static final String TOPICS = "/topics";
 
     private final PhraseBook<Matter> matters = new PhraseBook<>();
@@ -59,7 +62,7 @@ final class MattersAsked {
     /** The question with its matter as topic and of the matter's kind; as it was when it asks of something else. */
     Inquiry in(Inquiry inquiry, Passage passage, int[] sentence, int begins) {
         boolean counted = inquiry.question() == Question.HOW_MANY_FIT;
-        if ((inquiry.question() == Question.OTHER || counted) && inquiry.topic() != null) {
+        if (inquiry.question() == Question.OTHER && inquiry.topic() != null) {
             return inquiry;
         }
         boolean open = OPEN.contains(inquiry.question());
@@ -68,6 +71,8 @@ final class MattersAsked {
         return matters.find(passage.tokens(), sentence[0], sentence[1], passage).stream()
                 .filter(found -> why
                         ? causes.contains(found.meaning().name())
+                        : counted && inquiry.topic() != null
+                                ? PICKED.equals(found.meaning().name())
                         : stands(found.meaning()) || open && found.end() > begins)
                 .max(Comparator.comparingInt(found -> found.place().words().cardinality()))
                 .map(found -> of(inquiry, found.meaning()))
