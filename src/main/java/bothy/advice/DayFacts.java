@@ -15,6 +15,7 @@ import bothy.almanac.Climates;
 import bothy.almanac.Places;
 import bothy.almanac.Sheet;
 import bothy.almanac.SowingCalendars;
+import bothy.garden.Climate;
 import bothy.garden.Event;
 import bothy.garden.Inquiry;
 import bothy.garden.Plan;
@@ -94,7 +95,7 @@ final class DayFacts {
                 .filter(java.util.Objects::nonNull)
                 .forEach(facts::add);
         said(day, diary, facts);
-        besideQuestions(day, seasons, facts);
+        besideQuestions(day, seasons, climate, facts);
         return facts;
     }
 
@@ -246,12 +247,12 @@ final class DayFacts {
     }
 
     /** What a question tells of the harvest, and what can follow in a bed that it asks about. */
-    private void besideQuestions(Day day, SeasonDates seasons, List<Object> facts) {
+    private void besideQuestions(Day day, SeasonDates seasons, ClimateHere climate, List<Object> facts) {
         Following following = new Following(sheets.values(), seasons, day.today());
         for (Inquiry inquiry : day.inquiries()) {
             for (String planting : about(inquiry, sheets)) {
                 Sheet sheet = planting == null ? null : sheet(day, planting);
-                if (FOLLOWING.equals(inquiry.topic())) {
+                if (FOLLOWING.equals(inquiry.topic()) && climate.climate() == Climate.FROSTY) {
                     facts.add(following.after(planting, sheet));
                 }
                 if (sheet != null && sheet.harvest() != null) {

@@ -11,16 +11,24 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
-/** What can follow a crop in its bed on a day: crops of other families that still ripen there, or stand over winter. */
+/**
+ * What can follow a crop in its bed on a day where frosts end the season: crops of other families that still ripen there, or stand over
+ * winter.
+ */
 final class Following {
     /** More than a grower reads through. */
     private static final int MOST = 12;
     /** Cloves and the like are planned so many weeks ahead. */
     private static final int SOON_WEEKS = 6;
+
+    /** What is raised or bought as a plant is not sown. */
+    private static final Set<Sheet.Start> NOT_AT_HAND = EnumSet.of(Sheet.Start.SLIP, Sheet.Start.PLANT);
 
     private final Collection<Sheet> sheets;
     private final SeasonDates seasons;
@@ -40,7 +48,8 @@ final class Following {
         List<SowWindow> sown = new ArrayList<>();
         List<SowWindow> set = new ArrayList<>();
         for (Sheet sheet : sheets) {
-            if (left == null || !left.family().equals(sheet.family())) {
+            boolean kin = left != null && left.family().equals(sheet.family());
+            if (!kin && !NOT_AT_HAND.contains(sheet.growth().start())) {
                 List<Outlook> outlooks = outlooks(sheet);
                 ripening(outlooks).ifPresent(until -> sown.add(new SowWindow(sheet.crop(), null, until)));
                 overWinter(outlooks)
@@ -62,7 +71,8 @@ final class Following {
         Planting packet = new Planting(
                 sheet.crop(), sheet.crop(), null, null, null, Planting.Start.PACKET, null, null, null, null);
         Frosts frosts = seasons.around(today);
-        return new Outlooks(packet, sheet, Map.of(), frosts, frosts, today, null).all(seasons, null, List.of());
+        return new Outlooks(packet, sheet, Map.of(), frosts, frosts, today, null, null, false)
+                .all(seasons, null, List.of());
     }
 
     /** The last day on which what is sown in place still ripens; none before its time and when that day is past. */

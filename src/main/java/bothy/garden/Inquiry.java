@@ -114,7 +114,8 @@ public record Inquiry(
 
     /** The same question about these days of the diary. */
     public Inquiry during(Period days) {
-        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label, eaten, days, cues);
+        return new Inquiry(
+                question, crop, plantings, topic, on, count, length, width, amount, unit, label, eaten, days, cues);
     }
 
     /** The same question with what was told of the signs that it is ready. */

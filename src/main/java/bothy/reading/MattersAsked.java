@@ -73,7 +73,7 @@ final class MattersAsked {
                         ? causes.contains(found.meaning().name())
                         : counted && inquiry.topic() != null
                                 ? PICKED.equals(found.meaning().name())
-                        : stands(found.meaning()) || open && found.end() > begins)
+                                : stands(found.meaning()) || open && found.end() > begins)
                 .max(Comparator.comparingInt(found -> found.place().words().cardinality()))
                 .map(found -> of(inquiry, found.meaning()))
                 .orElse(inquiry);
