@@ -2,10 +2,12 @@ package bothy.advice;
 
 import bothy.advice.facts.Asked;
 import bothy.advice.facts.ClimateHere;
+import bothy.advice.facts.CuesTold;
 import bothy.advice.facts.Frosts;
 import bothy.advice.facts.Happened;
 import bothy.advice.facts.Meant;
 import bothy.advice.facts.Sign;
+import bothy.advice.facts.SizeTold;
 import bothy.advice.facts.Today;
 import bothy.advice.facts.Told;
 import bothy.advice.reckoning.PlaceReckoning;
@@ -13,6 +15,7 @@ import bothy.almanac.Climates;
 import bothy.almanac.Places;
 import bothy.almanac.Sheet;
 import bothy.almanac.SowingCalendars;
+import bothy.garden.Climate;
 import bothy.garden.Event;
 import bothy.garden.Inquiry;
 import bothy.garden.Plan;
@@ -34,6 +37,8 @@ import java.util.TreeMap;
 final class DayFacts {
     /** Topic of the question what can be sown now. */
     private static final String NOW = "now";
+
+    private static final String FOLLOWING = "following";
 
     private static final String PACKET = "packet:";
     /** Rules look a fortnight back and ahead. */
@@ -90,6 +95,7 @@ final class DayFacts {
                 .filter(java.util.Objects::nonNull)
                 .forEach(facts::add);
         said(day, diary, facts);
+        besideQuestions(day, seasons, climate, facts);
         return facts;
     }
 
@@ -164,6 +170,7 @@ final class DayFacts {
     /** "What can I sow now?" is asked of every crop there is a sheet for. */
     private static boolean anyCrop(Inquiry inquiry) {
         return inquiry.question() == Question.WHAT_TO_GROW
+                && !FOLLOWING.equals(inquiry.topic())
                 && inquiry.crop() == null
                 && inquiry.plantings().isEmpty();
     }
@@ -236,6 +243,43 @@ final class DayFacts {
         for (SignSeen sign : diary.signs()) {
             facts.add(new Sign(
                     sign.planting(), sign.sign(), sign.on(), day.signs().contains(sign)));
+        }
+    }
+
+    /** What a question tells of the harvest, and what can follow in a bed that it asks about. */
+    private void besideQuestions(Day day, SeasonDates seasons, ClimateHere climate, List<Object> facts) {
+        Following following = new Following(
+                sheets.values(), seasons, day.today(), day.garden().grower().coolSummers());
+        for (Inquiry inquiry : day.inquiries()) {
+            for (String planting : about(inquiry, sheets)) {
+                Sheet sheet = planting == null ? null : sheet(day, planting);
+                if (FOLLOWING.equals(inquiry.topic()) && climate.climate() == Climate.FROSTY) {
+                    facts.add(following.after(planting, sheet));
+                }
+                if (sheet != null && sheet.harvest() != null) {
+                    ofHarvest(inquiry, planting, sheet.harvest(), facts);
+                }
+            }
+        }
+    }
+
+    private Sheet sheet(Day day, String planting) {
+        return cropInPacket(planting)
+                .or(() -> day.garden().planting(planting).map(Planting::crop))
+                .map(sheets::get)
+                .orElse(null);
+    }
+
+    private static void ofHarvest(Inquiry inquiry, String planting, Sheet.Harvest harvest, List<Object> facts) {
+        List<String> met =
+                harvest.cues().stream().filter(inquiry.cues()::contains).toList();
+        if (!met.isEmpty()) {
+            List<String> open =
+                    harvest.cues().stream().filter(cue -> !met.contains(cue)).toList();
+            facts.add(new CuesTold(planting, met, open));
+        }
+        if (inquiry.length() != null && inquiry.width() == null && harvest.sizeCm() != null) {
+            facts.add(new SizeTold(planting, 100 * inquiry.length()));
         }
     }
 

@@ -213,6 +213,8 @@ public record Sheet(
      *     in each; {@code null} for a crop of one season
      * @param cues ids of the cues that it is ready, the colour first where it turns ("colour-turned", "stalk-corky", "tops-fallen")
      * @param cut id of how it is taken ("cut-with-stalk", "twist-off", "lift-with-fork", "pull", "cut-and-come-again")
+     * @param sizeCm size at which it is taken, cm, {@code null} where size tells nothing
+     * @param sizeOf id of what is measured ("long", "across", "across-the-head", "to-a-leaf", "thick", "tall")
      * @param pickEveryDays days between pickings, {@code null} for a crop taken at once
      * @param fruitOnGround whether fruit lies on the ground and is lifted on a tile or straw
      * @param kgPerMetre yield of a metre of row, kg, {@code null} where none is published
@@ -231,6 +233,8 @@ public record Sheet(
             Range weeksFromLastFrost,
             List<String> cues,
             String cut,
+            Range sizeCm,
+            String sizeOf,
             Double pickEveryDays,
             boolean fruitOnGround,
             Range kgPerMetre,
@@ -253,6 +257,15 @@ public record Sheet(
      * @param checkEveryDays days between looks at the store
      * @param how id of how it is kept ("single-layer", "nets", "sacks-in-dark", "fridge", "blanch-and-freeze", "ripen-indoors",
      *     "boxes-of-sand", "leave-in-ground")
+     * @param freezing id of how it goes into the freezer: "blanched", "raw", "cooked", "in-oil" (chopped leaves), "not"
+     * @param blanchMinutes minutes in boiling water before it is frozen, {@code null} where it is not blanched
      */
-    public record Storing(Range tempC, Range humidityPercent, Range lifeDays, Double checkEveryDays, String how) {}
+    public record Storing(
+            Range tempC,
+            Range humidityPercent,
+            Range lifeDays,
+            Double checkEveryDays,
+            String how,
+            String freezing,
+            Range blanchMinutes) {}
 }

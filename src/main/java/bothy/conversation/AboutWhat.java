@@ -49,9 +49,11 @@ final class AboutWhat {
             "sun",
             "rotation",
             "ripening-off",
-            "winter-ground");
+            "winter-ground",
+            "harvest-size");
     /** Matters that are much the same for every crop, whatever kind of question asks of them. */
-    private static final Set<String> OF_ANY_CROP = Set.of("mulch", "heat-wave", "flattened", "seed-saving", "in-oil");
+    private static final Set<String> OF_ANY_CROP = Set.of(
+            "mulch", "heat-wave", "flattened", "seed-saving", "in-oil", "pesto", "winter-beds", "freezing", "scapes");
     /** Of these dangers a crop must be known. */
     private static final Set<String> DANGERS_OF_A_CROP = Set.of("eating", "spraying");
 

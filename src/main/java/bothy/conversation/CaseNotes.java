@@ -132,7 +132,7 @@ final class CaseNotes {
         return !heard.signs().isEmpty()
                         && message.pressed() == null
                         && openOnes
-                        && !better(outcome()).isEmpty()
+                        && !better(outcome(heard)).isEmpty()
                 ? heard.withoutSigns()
                 : heard;
     }
@@ -165,7 +165,7 @@ final class CaseNotes {
             entries.addAll(ofAPerson);
             return entries;
         }
-        List<Finding> better = heard.signs().isEmpty() ? better(outcome()) : List.of();
+        List<Finding> better = heard.signs().isEmpty() ? better(outcome(heard)) : List.of();
         if (!better.isEmpty()) {
             // "Picked the caterpillars off, much better now": good news is no new description.
             entries.addAll(better);

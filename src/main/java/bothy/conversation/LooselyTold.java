@@ -11,6 +11,7 @@ import bothy.garden.What;
 import bothy.reading.Description;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** The signs of a trouble that was told in words of the grower's own, where reading found no sign that tells of a cause. */
 final class LooselyTold {
@@ -30,6 +31,11 @@ final class LooselyTold {
 
     /** The sign of what startles though it is natural: told without a word of complaint. */
     private static final String ODD = "odd-growth";
+
+    private static final String SCAPES = "scapes";
+
+    /** Questions of what is picked and kept. */
+    private static final Set<String> OF_KITCHEN = Set.of("harvest-size", "freezing", "pesto");
 
     private final Description description;
     private final TroubleBook book;
@@ -51,6 +57,9 @@ final class LooselyTold {
         boolean named = heard.signs().stream()
                 .anyMatch(sign -> !book.tables().beside().containsKey(sign.sign())
                         && !book.tables().rows(sign.sign(), sign.crop()).isEmpty());
+        if (asksOfScapes(heard)) {
+            return List.of();
+        }
         if (asksOfTheHarvest(heard) && text.split("\\s+").length <= BRIEF) {
             return List.of();
         }
@@ -75,8 +84,14 @@ final class LooselyTold {
     /** "The silks have gone brown, are they ready?" tells of ripeness. */
     private static boolean asksOfTheHarvest(Heard heard) {
         return heard.inquiries().stream()
-                .anyMatch(
-                        inquiry -> inquiry.question() == Question.READY || inquiry.question() == Question.HOW_HARVEST);
+                .anyMatch(inquiry -> inquiry.question() == Question.READY
+                        || inquiry.question() == Question.HOW_HARVEST
+                        || inquiry.topic() != null && OF_KITCHEN.contains(inquiry.topic()));
+    }
+
+    /** "The curly flower thing" is no trouble. */
+    private static boolean asksOfScapes(Heard heard) {
+        return heard.inquiries().stream().anyMatch(inquiry -> SCAPES.equals(inquiry.topic()));
     }
 
     /** "Can guinea pigs eat carrot tops?" tells of no gnawed carrots. */

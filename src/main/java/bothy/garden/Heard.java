@@ -76,11 +76,6 @@ public record Heard(
                 lines.stream().map(line -> new Amendment(line.number(), null)).toList());
     }
 
-    /** The same with no sign of trouble. */
-    public Heard withoutSigns() {
-        return new Heard(statements, inquiries, List.of(), settings, amendments, plans, doubt, strange, kind, corrects);
-    }
-
     public Heard withDoubt(Doubt doubt) {
         return new Heard(statements, inquiries, signs, settings, amendments, plans, doubt, strange, kind, corrects);
     }

@@ -23,6 +23,8 @@ import java.util.List;
  * @param unit its unit: one of SI; "years" of seed's age; "cells" of each tray told, 0 for a tray without
  * @param label strength that a feed's label says, {@code null} when none was told
  * @param eaten what is to be eaten, {@code null} when it is not asked whether something can be eaten
+ * @param during the days of the diary that are asked for ("last month", "on 25 July"), {@code null} when none were told
+ * @param cues ids of the cues of ripeness that the message tells ("tops-fallen")
  */
 public record Inquiry(
         Question question,
@@ -36,9 +38,12 @@ public record Inquiry(
         Double amount,
         String unit,
         FeedLabel label,
-        Eaten eaten) {
+        Eaten eaten,
+        Period during,
+        List<String> cues) {
     public Inquiry {
         plantings = List.copyOf(plantings);
+        cues = cues == null ? List.of() : List.copyOf(cues);
     }
 
     /** A question in which no label was told. */
@@ -53,7 +58,7 @@ public record Inquiry(
             Double width,
             Double amount,
             String unit) {
-        this(question, crop, plantings, topic, on, count, length, width, amount, unit, null, null);
+        this(question, crop, plantings, topic, on, count, length, width, amount, unit, null, null, null, List.of());
     }
 
     public static Inquiry of(Question question, String crop, List<String> plantings) {
@@ -61,41 +66,61 @@ public record Inquiry(
     }
 
     public Inquiry withTopic(String topic) {
-        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label, eaten);
+        return new Inquiry(
+                question, crop, plantings, topic, on, count, length, width, amount, unit, label, eaten, during, cues);
     }
 
     /** The same question about a day. */
     public Inquiry on(LocalDate day) {
-        return new Inquiry(question, crop, plantings, topic, day, count, length, width, amount, unit, label, eaten);
+        return new Inquiry(
+                question, crop, plantings, topic, day, count, length, width, amount, unit, label, eaten, during, cues);
     }
 
     /** Another question with the same figures. */
     public Inquiry asking(Question question) {
-        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label, eaten);
+        return new Inquiry(
+                question, crop, plantings, topic, on, count, length, width, amount, unit, label, eaten, during, cues);
     }
 
     /** The same question about these plantings only. */
     public Inquiry about(List<String> plantings) {
-        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label, eaten);
+        return new Inquiry(
+                question, crop, plantings, topic, on, count, length, width, amount, unit, label, eaten, during, cues);
     }
 
     /** The same question about this crop. */
     public Inquiry ofCrop(String crop) {
-        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label, eaten);
+        return new Inquiry(
+                question, crop, plantings, topic, on, count, length, width, amount, unit, label, eaten, during, cues);
     }
 
     /** The same question with a number of things and another quantity told. */
     public Inquiry with(Integer count, Double length, Double amount, String unit) {
-        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label, eaten);
+        return new Inquiry(
+                question, crop, plantings, topic, on, count, length, width, amount, unit, label, eaten, during, cues);
     }
 
     /** The same question with a can and a label told. */
     public Inquiry withFeed(FeedLabel label, Double canLitres) {
-        return new Inquiry(question, crop, plantings, topic, on, count, length, width, canLitres, "L", label, eaten);
+        return new Inquiry(
+                question, crop, plantings, topic, on, count, length, width, canLitres, "L", label, eaten, during, cues);
     }
 
     /** The same question, asked of eating. */
     public Inquiry ofEating(Eaten eaten) {
-        return new Inquiry(question, crop, plantings, topic, on, count, length, width, amount, unit, label, eaten);
+        return new Inquiry(
+                question, crop, plantings, topic, on, count, length, width, amount, unit, label, eaten, during, cues);
+    }
+
+    /** The same question about these days of the diary. */
+    public Inquiry during(Period days) {
+        return new Inquiry(
+                question, crop, plantings, topic, on, count, length, width, amount, unit, label, eaten, days, cues);
+    }
+
+    /** The same question with what was told of the signs that it is ready. */
+    public Inquiry telling(List<String> told) {
+        return new Inquiry(
+                question, crop, plantings, topic, on, count, length, width, amount, unit, label, eaten, during, told);
     }
 }

@@ -23,6 +23,8 @@ final class InQuestion {
     private static final Set<String> KEPT_FROM = Set.of("from", "stop", "prevent");
     private static final Set<String> OF_SOIL = Set.of("overwatering", "underwatering", "wilting");
 
+    private static final String SCAPES = "scapes";
+
     private InQuestion() {}
 
     static List<Found<String>> seen(Passage passage, List<Found<String>> troubles, Inquiry inquiry, int begins) {
@@ -37,6 +39,9 @@ final class InQuestion {
         }
         if (KEPT_FROM.contains(passage.word(trouble.start() - 1))) {
             return true; // "How do I keep my cat from eating my plants?"
+        }
+        if (SCAPES.equals(inquiry.topic())) {
+            return true; // "The curly flower thing" is no misshapen fruit.
         }
         boolean general = inquiry.question() == Question.SAFE || inquiry.question() == Question.HOW_TO;
         // "Is it safe to eat green ones": that "it" is nothing of the grower's.

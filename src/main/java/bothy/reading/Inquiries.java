@@ -30,6 +30,9 @@ final class Inquiries {
     private static final Set<Question> OF_EATING = Set.of(Question.SAFE, Question.READY);
 
     private static final Set<String> OTHER_DANGERS = Set.of("frost", "spraying");
+    /** Of these a length told before the question is what is asked about. */
+    private static final Set<Question> SIZED =
+            Set.of(Question.HOW_MANY_FIT, Question.SPACING, Question.READY, Question.HOW_HARVEST);
 
     private static final Set<Question> WHOLE_PLOT = Set.of(Question.TO_DO, Question.WHAT_TO_GROW);
     private final Questions questions;
@@ -137,12 +140,23 @@ final class Inquiries {
                 sentence[1]);
         Inquiry counted = questions.numbers().in(inquiry, passage, begins, sentence[1]);
         Inquiry ofThePlace = questions.climate().in(counted, passage, begins, sentence[1]);
-        return ofThePlace.equals(counted) ? questions.matters().in(counted, passage, sentence, begins) : ofThePlace;
+        if (!ofThePlace.equals(counted)) {
+            return ofThePlace;
+        }
+        Inquiry ofMatter = ofKin(questions.matters().in(counted, passage, sentence, begins), said);
+        return questions.cues().in(questions.periods().in(ofMatter, passage, sentence), passage);
+    }
+
+    /** "After the beans": what follows goes by the family, which all kinds of bean share. */
+    private static Inquiry ofKin(Inquiry inquiry, CropSaid said) {
+        return "following".equals(inquiry.topic()) && inquiry.crop() == null && said != null
+                ? inquiry.ofCrop(said.crop())
+                : inquiry;
     }
 
     /** "Bed 2 m long 1 m wide, how many lettuce fit": sizes told before the question belong to it where nothing was done. */
     private static int sized(Passage passage, int[] sentence, int begins, Question question) {
-        boolean asks = question == Question.HOW_MANY_FIT || question == Question.SPACING;
+        boolean asks = SIZED.contains(question);
         boolean done =
                 passage.actions().stream().anyMatch(action -> action.start() >= sentence[0] && action.end() <= begins);
         boolean stores = question == Question.HOW_STORE;

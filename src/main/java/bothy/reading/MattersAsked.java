@@ -32,8 +32,10 @@ final class MattersAsked {
     private static final Map<String, Question> SECTIONS = Map.of(
             "/asked", Question.OTHER, "/how-to", Question.HOW_TO, "/status", Question.STATUS, SAFE, Question.SAFE);
 
-    private static final String TOPICS = "/topics";
+    /** What was counted or weighed is no guess at what will be. */
     private static final String PICKED = "diary-picked";
+
+    private static final String TOPICS = "/topics";
 
     private final PhraseBook<Matter> matters = new PhraseBook<>();
     private final Set<String> strong;
@@ -77,7 +79,9 @@ final class MattersAsked {
         return matters.find(passage.tokens(), sentence[0], sentence[1], passage).stream()
                 .filter(found -> why
                         ? causes.contains(found.meaning().name())
-                        : stands(found.meaning()) || open && found.end() > begins)
+                        : counted && inquiry.topic() != null
+                                ? PICKED.equals(found.meaning().name())
+                                : stands(found.meaning()) || open && found.end() > begins)
                 .max(Comparator.comparingInt(found -> found.place().words().cardinality()))
                 .map(found -> of(inquiry, found.meaning()))
                 .orElse(inquiry);

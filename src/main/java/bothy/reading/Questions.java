@@ -41,6 +41,8 @@ final class Questions {
     private final MattersAsked matters;
     private final ClimateAsked climate;
     private final EatingAsked eating;
+    private final PeriodAsked periods;
+    private final CuesTold cues;
 
     Questions(Words words) {
         Map<String, List<String>> groups = new HashMap<>();
@@ -66,6 +68,8 @@ final class Questions {
         matters = new MattersAsked(words);
         climate = new ClimateAsked(words);
         eating = new EatingAsked(words);
+        periods = new PeriodAsked(words);
+        cues = new CuesTold(words);
         little = new HashSet<>(words.list(FILE, "/little"));
     }
 
@@ -96,6 +100,8 @@ final class Questions {
         all.addAll(matters.vocabulary());
         all.addAll(climate.vocabulary());
         all.addAll(eating.vocabulary());
+        all.addAll(periods.vocabulary());
+        all.addAll(cues.vocabulary());
         return all;
     }
 
@@ -113,6 +119,14 @@ final class Questions {
 
     EatingAsked eating() {
         return eating;
+    }
+
+    PeriodAsked periods() {
+        return periods;
+    }
+
+    CuesTold cues() {
+        return cues;
     }
 
     /** The token at which a sentence starts to ask, or −1 when it does not ask. */

@@ -119,6 +119,7 @@ final class Sentences {
                 asked.addAll(all);
                 safety = all.get(0).question() == Question.SAFE;
                 troubles = InQuestion.seen(passage, troubles, all.get(0), begins);
+                troubles = questions.cues().noTroubles(passage, all.get(0), troubles);
             }
             for (Found<String> trouble : Signs.once(passage, troubles)) {
                 seen.add(signs.seen(passage, sentence, trouble));
@@ -133,6 +134,15 @@ final class Sentences {
                 boolean ofStore =
                         !asked.isEmpty() && asked.get(asked.size() - 1).question() == Question.HOW_STORE;
                 own.removeIf(clause -> ofStore && clause.action().action().equals("temperature"));
+                Inquiry last = asked.isEmpty() ? null : asked.get(asked.size() - 1);
+                own.removeIf(clause -> last != null
+                        && questions
+                                .cues()
+                                .ripeness(
+                                        whole,
+                                        last,
+                                        clause.action().start(),
+                                        clause.action().end()));
             }
             if (safety) {
                 // "The toddler just ate a raw bean, is that dangerous?"

@@ -35,6 +35,11 @@ final class Quantities {
         return Math.abs(away) > 300 ? written + " " + date.getYear() : written;
     }
 
+    /** Without its weekday: one of several in a list. */
+    String dayOfYear(LocalDate date) {
+        return date.format(units == Units.US ? US_FROST : FROST);
+    }
+
     /** "today", "tomorrow", "yesterday" or the day. */
     String nearDay(LocalDate date) {
         long away = ChronoUnit.DAYS.between(today, date);

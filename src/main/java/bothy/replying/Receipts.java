@@ -6,6 +6,7 @@ import bothy.garden.Entry;
 import bothy.garden.Event;
 import bothy.garden.Logged;
 import bothy.garden.SettingChange;
+import bothy.garden.SignSeen;
 import bothy.garden.What;
 import java.time.MonthDay;
 import java.util.ArrayList;
@@ -92,6 +93,20 @@ final class Receipts {
         return parts.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", parts));
     }
 
+    /** What was told of a trouble. */
+    String trouble(SignSeen sign) {
+        Map<String, String> words = new LinkedHashMap<>();
+        put(
+                words,
+                "crops",
+                sign.planting() != null
+                        ? vocabulary.names().planting(sign.planting())
+                        : sign.crop() == null ? null : vocabulary.names().many(sign.crop()));
+        put(words, "sign", sign.sign().replace('-', ' '));
+        put(words, "on", vocabulary.quantities().nearDay(sign.on()));
+        return fill("sign", words).orElse(sign.sign());
+    }
+
     private String crops(List<Event> group) {
         return Names.list(group.stream()
                 .map(event -> event.planting() != null
@@ -115,7 +130,11 @@ final class Receipts {
             put(words, "on", vocabulary.quantities().nearDay(event.on()));
         }
         boolean set = event.what() == What.SOWN && vocabulary.planted(event.crop(), event.container());
-        return fill(set ? "set" : event.what().word(), words)
+        boolean over = event.what() == What.HARVESTED
+                && "last".equals(event.detail())
+                && event.count() == null
+                && event.amount() == null;
+        return fill(set ? "set" : over ? "done-with" : event.what().word(), words)
                 .orElse(event.what().word().replace('-', ' '));
     }
 

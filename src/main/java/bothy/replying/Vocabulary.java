@@ -4,6 +4,7 @@ import bothy.almanac.Sheet;
 import bothy.almanac.Wording;
 import bothy.garden.Garden;
 import bothy.garden.Given;
+import bothy.garden.SowWindow;
 import bothy.garden.Stage;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
@@ -142,6 +143,14 @@ final class Vocabulary {
     String write(String name, Object value) {
         if (value instanceof List<?> list) {
             return Names.list(list.stream().map(one -> write(name, one)).toList());
+        }
+        if (value instanceof SowWindow window) {
+            String until = quantities.dayOfYear(window.until());
+            return names.many(window.crop()) + " ("
+                    + (window.from() == null ? "until " : quantities.dayOfYear(window.from()) + " to ") + until + ")";
+        }
+        if (value instanceof String sign && name.equals("sign")) {
+            return sign.replace('-', ' ');
         }
         if (value instanceof String id) {
             return wording.phrases().getOrDefault(id, id);

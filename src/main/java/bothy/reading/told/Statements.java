@@ -48,6 +48,46 @@ public final class Statements {
             "binned",
             "chucked");
 
+    /** Words beside which plants were cleared since they failed. */
+    private static final Set<String> SPOILT = Set.of(
+            "blight",
+            "blighted",
+            "virus",
+            "rot",
+            "rotted",
+            "rotten",
+            "dead",
+            "died",
+            "dying",
+            "killed",
+            "eaten",
+            "ate",
+            "bolted",
+            "failed",
+            "useless",
+            "diseased",
+            "disease",
+            "wilted",
+            "wilt",
+            "frosted",
+            "frost",
+            "slugs",
+            "never",
+            "nothing",
+            "mouldy",
+            "clubroot",
+            "rust",
+            "because",
+            "infested",
+            "sick",
+            "lost",
+            "mildew",
+            "not",
+            "no");
+
+    /** By this age nearly every crop that fruits has borne. By judgement. */
+    private static final int BORNE_DAYS = 100;
+
     private static final Set<String> FINISHED = Set.of("finished", "spent", "done");
     private static final Set<String> BEFORE_OVER = Set.of("are", "is", "all", "now", "been", "were");
 
@@ -212,8 +252,17 @@ public final class Statements {
             return false;
         }
         List<Planting> meant = PlantingsMeant.of(crop, passage, clause, true);
+        boolean spoilt = passage.words().stream().anyMatch(SPOILT::contains);
         return !meant.isEmpty()
-                && meant.stream().allMatch(planting -> passage.situation().has(planting, Set.of(What.HARVESTED)));
+                && meant.stream()
+                        .allMatch(planting -> passage.situation().has(planting, Set.of(What.HARVESTED))
+                                || !spoilt
+                                        && grown(planting, passage.situation().today()));
+    }
+
+    /** Nobody tells of every picking: what was sown so long ago and is cleared with no word of a mishap has borne. */
+    private static boolean grown(Planting planting, LocalDate today) {
+        return planting.begun() != null && planting.begun().isBefore(today.minusDays(BORNE_DAYS));
     }
 
     /** "The beans are finished", but not "the beans keeled over". */
