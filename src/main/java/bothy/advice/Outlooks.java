@@ -162,7 +162,9 @@ final class Outlooks {
     private void emergence(Warmth warmth, List<Double> soilC) {
         Sheet.Germination germination = sheet.germination();
         // Seed that was too cold starts anew where it was moved to.
-        LocalDate sown = latest.containsKey(What.MOVED) ? latest.get(What.MOVED).on() : planting.begun();
+        Latest moved = latest.get(What.MOVED);
+        boolean since = moved != null && (planting.begun() == null || moved.on().isAfter(planting.begun()));
+        LocalDate sown = since ? moved.on() : planting.begun();
         if (germination == null || sown == null || planting.start() == Planting.Start.PLANT) {
             return;
         }

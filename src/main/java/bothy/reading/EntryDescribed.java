@@ -146,7 +146,15 @@ record EntryDescribed(
 
     /** The lines of which all that was named is true. */
     List<Logged> among(List<Logged> lines) {
-        return lines.stream().filter(this::fits).toList();
+        List<Logged> fitting = lines.stream().filter(this::fits).toList();
+        List<Logged> there =
+                fitting.stream().filter(line -> tellsPlace(line.entry())).toList();
+        return there.isEmpty() ? fitting : there;
+    }
+
+    private boolean tellsPlace(bothy.garden.Entry entry) {
+        return entry instanceof Event event
+                && places.stream().anyMatch(place -> (place.container() ? event.container() : event.place()) != null);
     }
 
     private boolean fits(Logged line) {

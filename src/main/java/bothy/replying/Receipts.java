@@ -47,7 +47,7 @@ final class Receipts {
             lines.add(talk("noted", String.join("; ", parts)));
         }
         words(corrected).ifPresent(text -> lines.add(talk("corrected", text)));
-        if (undone && corrected.isEmpty()) {
+        if (undone && (corrected.isEmpty() || !takenBack.isEmpty())) {
             lines.add(words(takenBack)
                     .map(what -> talk("taken-back", what))
                     .orElse(wording.talk().get("taken-back-all")));
@@ -115,6 +115,9 @@ final class Receipts {
             put(words, "on", vocabulary.quantities().nearDay(event.on()));
         }
         boolean set = event.what() == What.SOWN && vocabulary.planted(event.crop(), event.container());
+        if (Event.CHITTING.equals(event.detail())) {
+            return fill(Event.CHITTING, words).orElse(Event.CHITTING);
+        }
         return fill(set ? "set" : event.what().word(), words)
                 .orElse(event.what().word().replace('-', ' '));
     }
