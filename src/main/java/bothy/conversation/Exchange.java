@@ -95,7 +95,9 @@ final class Exchange {
         }
         List<Logged> written = write(heard, closerLook);
         Garden garden = written.isEmpty() ? before : Replay.garden(page.lines(), today, message.zone());
-        heard = new AskedAgain(memory.pending(), chosen != null).orElse(heard, message.text());
+        if (written.isEmpty()) {
+            heard = new AskedAgain(memory.pending(), chosen != null).orElse(heard, message.text());
+        }
         if (AboutWhat.isOpen(heard)) {
             heard = new AboutWhat(garden, memory, written, today, notes.nameACrop())
                     .settled(heard, knowledge.replier());

@@ -382,6 +382,7 @@ final class TakingBack {
                 ? ""
                 : ", " + event.on().getDayOfMonth() + " "
                         + event.on().getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
-        return event.what().word().replace('-', ' ') + crop + day;
+        String weight = "kg".equals(event.unit()) ? " {" + Math.round(event.amount() * 100) / 100.0 + " kg}" : "";
+        return event.what().word().replace('-', ' ') + crop + weight + day;
     }
 }

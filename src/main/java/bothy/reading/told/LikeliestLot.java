@@ -48,9 +48,8 @@ final class LikeliestLot {
                 .filter(lot -> situation.has(lot, EnumSet.of(What.MOVED)) && !situation.has(lot, SHOWN))
                 .toList();
         List<Planting> named = chitting.stream()
-                .filter(lot -> sown.variety() == null
-                        || lot.variety() == null
-                        || sown.variety().equalsIgnoreCase(lot.variety()))
+                .filter(lot ->
+                        sown.variety() == null || lot.variety() == null || PlantingsMeant.called(lot, sown.variety()))
                 .toList();
         return named.size() > 1 ? named.subList(0, 1) : named;
     }

@@ -178,6 +178,12 @@ public final class Statements {
         if (told.size() == 1
                 && told.get(0).event().what() == What.HARVESTED
                 && told.get(0).event().amount() != null) {
+            List<Told> weighed = OnAnotherDay.weighings(passage, clause, told.get(0));
+            if (!weighed.isEmpty()) {
+                told.set(0, told.get(0).with(told.get(0).event().withCount(null)));
+                told.addAll(weighed);
+                return told;
+            }
             told.addAll(OnAnotherDay.pickings(passage, clause, told.get(0)));
             return told;
         }
