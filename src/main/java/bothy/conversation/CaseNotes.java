@@ -267,7 +267,19 @@ final class CaseNotes {
         boolean inPassing = heard.signs().isEmpty()
                 && (tellsElse(heard) || LooselyTold.asksElse(heard))
                 && found.stream().noneMatch(one -> book.tables().tells(one.about(), one.found()));
-        return inPassing ? List.of() : of(subjects, found);
+        if (inPassing) {
+            return List.of();
+        }
+        // "How often should I water the tunnel" asks for itself, whatever question about a trouble waits.
+        boolean asksElse = heard.signs().isEmpty() && LooselyTold.asksElse(heard);
+        return of(subjects, asksElse ? found.stream().filter(this::asked).toList() : found);
+    }
+
+    /** Whether the question that waits asks for it. */
+    private boolean asked(Finding finding) {
+        return pending != null
+                && ofACase(pending)
+                && pending.choices().stream().anyMatch(choice -> meaning(choice)[0].equals(finding.about()));
     }
 
     private static List<Finding> of(List<SignSeen> subjects, List<Finding> found) {

@@ -76,7 +76,9 @@ final class Exchange {
     }
 
     private Outcome answered(Heard told) {
-        Heard heard = told;
+        Waiting waiting = new Waiting(memory, before);
+        boolean own = chosen == null && message.pressed() == null && !Commands.isCommand(message.text());
+        Heard heard = own ? waiting.kept(told) : told;
         CaseNotes notes = new CaseNotes(
                 knowledge.reading(), knowledge.advisor().troubles(), before, memory.pending(), message, situation);
         if (notes.ofAPerson()) {
@@ -94,10 +96,16 @@ final class Exchange {
         }
         List<Logged> written = write(heard, closerLook);
         Garden garden = written.isEmpty() ? before : Replay.garden(page.lines(), today, message.zone());
-        heard = new AskedAgain(memory.pending(), chosen != null).orElse(heard, message.text());
+        if (written.isEmpty()) {
+            heard = new AskedAgain(memory.pending(), chosen != null).orElse(heard, message.text());
+        }
         if (AboutWhat.isOpen(heard)) {
             heard = new AboutWhat(garden, memory, written, today, notes.nameACrop())
                     .settled(heard, knowledge.replier());
+        }
+        Doubt still = own ? waiting.stillAsked(heard) : null;
+        if (still != null) {
+            heard = heard.withDoubt(still);
         }
         Advised advised = advise(heard, written, garden);
         List<Logged> learnt =
@@ -126,6 +134,15 @@ final class Exchange {
         Reply worded = message.photo() && !message.text().isBlank() ? withPhotoNoted(answer.reply()) : answer.reply();
         Reply reply = WeatherNotes.under(
                 worded, answer.spoken(), heard.inquiries(), garden.grower(), knowledge.weather(), knowledge.replier());
+        if (waiting.taken() != null) {
+            reply = new Reply(
+                    knowledge
+                                    .replier()
+                                    .talk(
+                                            "took-the-likeliest",
+                                            Map.of("label", waiting.taken().label())) + "\n\n" + reply.text(),
+                    reply.buttons());
+        }
         return new Outcome(
                 rulesFailed ? withFailure(reply) : reply,
                 learnt,

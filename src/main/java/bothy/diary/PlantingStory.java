@@ -54,7 +54,8 @@ final class PlantingStory {
         for (Event event : events) {
             variety = event.variety() == null ? variety : event.variety();
             if (PLACING.contains(event.what())) {
-                boolean moves = event.what() == What.PLANTED_OUT;
+                // What was chitted on a windowsill is no longer there when it is planted.
+                boolean moves = event.what() == What.PLANTED_OUT || event.what() == What.SOWN;
                 place = event.place() != null ? event.place() : moves ? null : place;
                 container = event.container() != null ? event.container() : moves ? null : container;
             }

@@ -18,6 +18,9 @@ public record Doubt(About about, Map<String, String> arguments, List<Choice> cho
     /** Marks a question that is asked a second time. */
     private static final String AGAIN = "again";
 
+    /** Marks a question that is asked once more after other talk. */
+    private static final String LATER = "later";
+
     public Doubt {
         arguments = Map.copyOf(arguments);
         choices = List.copyOf(choices);
@@ -28,6 +31,26 @@ public record Doubt(About about, Map<String, String> arguments, List<Choice> cho
         Map<String, String> marked = new HashMap<>(arguments);
         marked.put(AGAIN, "yes");
         return new Doubt(about, marked, choices, draft);
+    }
+
+    /** The same question once more, because the grower spoke of something else meanwhile. */
+    public Doubt later() {
+        Map<String, String> marked = new HashMap<>(arguments);
+        marked.put(LATER, "yes");
+        return new Doubt(about, marked, choices, draft);
+    }
+
+    /** Whether it is asked once more after other talk. */
+    public boolean putOff() {
+        return arguments.containsKey(LATER);
+    }
+
+    /** Whether something told waits for the answer. */
+    public boolean draftTells() {
+        return draft != null && !draft.statements().isEmpty()
+                || choices.stream()
+                        .anyMatch(choice -> choice.then() != null
+                                && !choice.then().statements().isEmpty());
     }
 
     /** Whether it is asked a second time. */

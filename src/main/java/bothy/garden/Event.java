@@ -40,6 +40,9 @@ public record Event(
     /** Detail of a loss without a count: not all of the planting. */
     public static final String SOME = "some";
 
+    /** Detail of seed potatoes that were set up to sprout before planting. */
+    public static final String CHITTING = "chitting";
+
     /** An event of which no age of seed is told. */
     public Event(
             What what,

@@ -220,6 +220,14 @@ record Changes(
         return line.entry() instanceof Event event ? event.count() : null;
     }
 
+    /** The same where the crop named only says which entry is meant. */
+    Changes besides(Entry entry) {
+        boolean same = crop != null && entry instanceof Event event && crop.canMean(event.crop());
+        return same
+                ? new Changes(on, count, wrongCount, wrongOn, amount, null, wrongCrop, List.of(), what, contrast)
+                : this;
+    }
+
     /** The entry that stands from now on. */
     Entry applied(Entry entry) {
         return entry instanceof Event event ? applied(event) : entry instanceof SignSeen sign ? applied(sign) : entry;

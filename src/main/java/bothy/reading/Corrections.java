@@ -159,10 +159,10 @@ final class Corrections {
         if (!opens || !not) {
             return List.of();
         }
+        Set<What> doings = EntryDescribed.in(passage, 0, passage.size()).doings();
         return passage.situation().lately().stream()
                 .filter(line -> line.entry() instanceof Event event
-                        && passage.actions().stream().anyMatch(action -> action.action()
-                                .equals(event.what().word()))
+                        && doings.contains(event.what())
                         && (passage.crops().isEmpty() || names(passage, line)))
                 .toList();
     }

@@ -12,6 +12,7 @@ import bothy.reading.said.Passage;
 import bothy.reading.told.Particulars;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -153,6 +154,10 @@ public final class Reading {
             return foreign(language);
         }
         Sentences.Gathered gathered = sentences.gathered(passage);
+        Optional<Heard> back = takenBack(passage, gathered);
+        if (back.isPresent()) {
+            return back.get();
+        }
         if (situation.pending() != null) {
             Heard first = AnswerThenMore.of(text, situation, this);
             if (first != null) {
@@ -174,6 +179,16 @@ public final class Reading {
     /** "Lush and green but not a single pepper" puts nothing right. */
     private static boolean onlyTrouble(Sentences.Gathered gathered) {
         return !gathered.seen().isEmpty() && gathered.told().isEmpty();
+    }
+
+    /** An entry that the message describes, taken back or put right; a question behind it is still one. */
+    private Optional<Heard> takenBack(Passage passage, Sentences.Gathered gathered) {
+        boolean tells = !gathered.told().isEmpty()
+                || !gathered.asked().isEmpty()
+                || !gathered.seen().isEmpty();
+        return new TakingBack(passage, part -> grammar.passage(part, passage.situation()), grammar.cropNames())
+                .heard(tells)
+                .map(heard -> passage.message().contains("?") ? heard.asking(gathered.asked()) : heard);
     }
 
     /** A message read only as the answer to the waiting question, {@code null} when it is none or tells something of its own. */

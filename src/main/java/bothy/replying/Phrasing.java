@@ -347,6 +347,9 @@ final class Phrasing {
 
     /** A question that was asked before and not understood to be answered says so first. */
     String question(Doubt doubt) {
+        if (doubt.putOff()) {
+            return talk("still-waiting", Map.of()) + " " + asked(doubt);
+        }
         return doubt.askedBefore() ? talk("not-an-answer", Map.of()) + " " + asked(doubt) : asked(doubt);
     }
 

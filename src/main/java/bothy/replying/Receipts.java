@@ -48,7 +48,7 @@ final class Receipts {
             lines.add(talk("noted", String.join("; ", parts)));
         }
         words(corrected).ifPresent(text -> lines.add(talk("corrected", text)));
-        if (undone && corrected.isEmpty()) {
+        if (undone && (corrected.isEmpty() || !takenBack.isEmpty())) {
             lines.add(words(takenBack)
                     .map(what -> talk("taken-back", what))
                     .orElse(wording.talk().get("taken-back-all")));
@@ -130,6 +130,9 @@ final class Receipts {
             put(words, "on", vocabulary.quantities().nearDay(event.on()));
         }
         boolean set = event.what() == What.SOWN && vocabulary.planted(event.crop(), event.container());
+        if (Event.CHITTING.equals(event.detail())) {
+            return fill(Event.CHITTING, words).orElse(Event.CHITTING);
+        }
         boolean over = event.what() == What.HARVESTED
                 && "last".equals(event.detail())
                 && event.count() == null

@@ -18,6 +18,7 @@ final class CalendarWords {
     private final Map<String, DayOfWeek> weekdays = new HashMap<>();
     private final Map<String, Integer> months = new HashMap<>();
     private final PhraseBook<Integer> days = new PhraseBook<>();
+    private final PhraseBook<Feast> feasts = new PhraseBook<>();
     private final PhraseBook<Sort> unknown = new PhraseBook<>();
 
     CalendarWords(Words words) {
@@ -27,6 +28,7 @@ final class CalendarWords {
         words.lists("calendar", "/months")
                 .forEach((month, names) -> names.forEach(name -> months.put(name, Integer.valueOf(month))));
         words.lists("calendar", "/days").forEach((days, phrases) -> add(phrases, this.days, Integer.valueOf(days)));
+        words.lists("calendar", "/feasts").forEach((feast, phrases) -> add(phrases, feasts, Feast.of(feast)));
         add(words.list("calendar", "/vague"), unknown, Sort.UNKNOWN);
         add(words.list("calendar", "/asking"), unknown, Sort.UNKNOWN);
     }
@@ -52,6 +54,10 @@ final class CalendarWords {
 
     List<PhraseBook.Found<Integer>> days(List<Token> tokens) {
         return days.find(tokens, 0, tokens.size(), (slot, at) -> -1);
+    }
+
+    List<PhraseBook.Found<Feast>> feasts(List<Token> tokens) {
+        return feasts.find(tokens, 0, tokens.size(), (slot, at) -> -1);
     }
 
     List<PhraseBook.Found<Sort>> unknown(List<Token> tokens) {

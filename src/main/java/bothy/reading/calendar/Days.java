@@ -34,6 +34,10 @@ public final class Days {
         for (PhraseBook.Found<Integer> found : calendar.days(tokens)) {
             all.add(DaySaid.exact(found.start(), found.end(), today.plusDays(found.meaning())));
         }
+        for (PhraseBook.Found<Feast> found : calendar.feasts(tokens)) {
+            Feast feast = found.meaning();
+            all.add(new DaySaid(found.start(), found.end(), feast.past(today), feast.future(today), Sort.EXACT));
+        }
         for (PhraseBook.Found<Sort> found : calendar.unknown(tokens)) {
             all.add(DaySaid.without(found.start(), found.end(), found.meaning()));
         }
@@ -45,10 +49,39 @@ public final class Days {
             all.addAll(months.at(at));
             all.addAll(counted.at(at));
         }
-        List<DaySaid> apart = apart(all);
+        List<DaySaid> apart = named(tokens, apart(all));
         apart.addAll(same(tokens, apart));
         apart.sort(Comparator.comparingInt(DaySaid::start));
         return apart;
+    }
+
+    /** "Monday 17th May", "Monday, the 17th of May": one day, which the date tells better than the weekday. */
+    private List<DaySaid> named(List<Token> tokens, List<DaySaid> apart) {
+        List<DaySaid> named = new ArrayList<>();
+        for (DaySaid day : apart) {
+            DaySaid last = named.isEmpty() ? null : named.get(named.size() - 1);
+            boolean weekday = last != null
+                    && day.known()
+                    && calendar.weekday(tokens.get(last.end() - 1)) != null
+                    && last.end() - last.start() == 1
+                    && dated(tokens, day)
+                    && (day.start() == last.end()
+                            || day.start() == last.end() + 1
+                                    && Set.of(",", "the")
+                                            .contains(tokens.get(last.end()).word()));
+            if (weekday) {
+                named.set(named.size() - 1, day.spanning(last.start(), day.end()));
+            } else {
+                named.add(day);
+            }
+        }
+        return named;
+    }
+
+    /** Whether a day is told by its date. */
+    private boolean dated(List<Token> tokens, DaySaid day) {
+        return tokens.subList(day.start(), day.end()).stream()
+                .anyMatch(token -> calendar.month(token) != null || token.sort() == Token.Sort.ORDINAL);
     }
 
     /** "Lifted them on the 10th and spread them out that evening": the day told before, again. */

@@ -12,6 +12,7 @@ import java.util.function.Predicate;
 final class VarietyNames {
     private static final Set<String> CALLING = Set.of("called", "variety", "named", "var", "type");
     private static final int MOST_WORDS = 4;
+    private static final int MOST_BETWEEN = 8;
     private final List<Token> tokens;
     private final String message;
     private final Predicate<String> known;
@@ -26,7 +27,7 @@ final class VarietyNames {
     static String bare(String words) {
         String bare = words.strip()
                 .replaceAll(
-                        "(?i) +(tomato(es)?|squash(es)?|peppers?|beans?|onions?|carrots?|cabbages?|lettuces?|potato(es)?|leeks?|peas?|spinach|cucumbers?|radish(es)?|pumpkins?|garlic|kale|basil|parsley|turnips?|broccoli|chard|courgettes?|plants?|zucchini)$",
+                        "(?i) +(tomato(es)?|squash(es)?|peppers?|beans?|onions?|carrots?|cabbages?|lettuces?|((first )?earl(y|ies)|seed )?(potato(es)?|spuds?|tatties)|(first )?earlies|leeks?|peas?|spinach|cucumbers?|radish(es)?|pumpkins?|garlic|kale|basil|parsley|turnips?|broccoli|chard|courgettes?|plants?|zucchini)$",
                         "");
         return bare.isEmpty() ? words : bare;
     }
@@ -43,7 +44,30 @@ final class VarietyNames {
             }
         }
         joined.replaceAll(this::named);
+        for (int at = 0; at + 1 < joined.size(); at++) {
+            CropSaid crop = joined.get(at);
+            CropSaid next = joined.get(at + 1);
+            boolean more = at + 2 < joined.size() && joined.get(at + 2).crops().equals(next.crops());
+            if (!more && says(crop, next)) {
+                joined.set(at, crop.called(next.variety()));
+                joined.set(at + 1, next.asThing());
+            }
+        }
         return joined;
+    }
+
+    /** "Put my spuds on the windowsill to chit, Rocket seed potatoes": said behind, the variety is of those named before. */
+    private boolean says(CropSaid crop, CropSaid next) {
+        int between = next.start() - crop.end();
+        boolean same =
+                crop.variety() == null && next.variety() != null && crop.crops().equals(next.crops());
+        boolean behind = between > 1
+                && between <= MOST_BETWEEN
+                && tokens.get(next.start() - 1).is(",")
+                && tokens.subList(crop.end(), next.start()).stream().noneMatch(Token::endsSentence);
+        return same
+                && behind
+                && (next.end() == tokens.size() || tokens.get(next.end()).mark());
     }
 
     private CropSaid both(CropSaid a, CropSaid b) {

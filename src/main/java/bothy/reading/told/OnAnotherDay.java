@@ -66,6 +66,25 @@ final class OnAnotherDay {
         return again;
     }
 
+    /** "600 g then 450": a second weighing in the unit of the first. */
+    static List<Told> weighings(Passage passage, Clause clause, Told first) {
+        List<Quantity> weights = Passage.within(passage.quantities(), clause.from(), clause.to());
+        if (weights.size() != 1 || !"kg".equals(first.event().unit())) {
+            return List.of();
+        }
+        Quantity weight = weights.get(0);
+        return Passage.within(passage.numbers(), weight.end(), clause.to()).stream()
+                .filter(number -> Set.of("then", "plus", "another").contains(passage.word(number.start() - 1))
+                        && (number.end() >= passage.size()
+                                || passage.tokens().get(number.end()).mark()
+                                || Set.of("more", "today", "after", "later").contains(passage.word(number.end()))))
+                .limit(1)
+                .map(number -> first.with(first.event()
+                        .withCount(null)
+                        .withAmount(number.value() * weight.value() / weight.told(), weight.unit())))
+                .toList();
+    }
+
     static List<Told> of(Passage passage, Clause clause, Told first) {
         List<Told> again = new ArrayList<>();
         for (DaySaid day : Passage.within(passage.days(), clause.from(), clause.to())) {

@@ -127,6 +127,9 @@ public final class Particulars {
         boolean next = gap == 0 || gap == 1 && Set.of(":", "-", "(", "=").contains(passage.word(crop.end()));
         return next
                 && (quantity.end() >= passage.size()
+                        // "Toms 2 kg picked yesterday and courgettes 5".
+                        || passage.actions().stream().anyMatch(action -> action.start() == quantity.end())
+                        || passage.days().stream().anyMatch(day -> day.start() == quantity.end())
                         || Set.of(",", ")", "and", "&", ";", ".", "\n", "!").contains(passage.word(quantity.end())));
     }
 

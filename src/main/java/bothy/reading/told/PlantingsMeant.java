@@ -70,7 +70,7 @@ public final class PlantingsMeant {
         return narrowed(fitting, passage, from, to, placeTells);
     }
 
-    private static boolean called(Planting planting, String variety) {
+    static boolean called(Planting planting, String variety) {
         return planting.variety() != null
                 && (squeezed(planting.variety()).contains(squeezed(variety))
                         || squeezed(variety).contains(squeezed(planting.variety())));

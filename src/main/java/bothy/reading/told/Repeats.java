@@ -5,6 +5,7 @@ import bothy.garden.What;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 
 /** Leaves out what a message says twice ("in flower, first flowers are open"). */
 final class Repeats {
@@ -66,6 +67,7 @@ final class Repeats {
                                 && "last".equals(other.event().detail())
                                 && Objects.equals(
                                         other.event().crop(), one.event().crop())));
+        finishedAndPulled(kept);
         List<Told> named = List.copyOf(kept);
         kept.removeIf(one -> unnamed(one)
                 && named.stream()
@@ -75,6 +77,30 @@ final class Repeats {
                                 && Objects.equals(
                                         other.event().on(), one.event().on())));
         return kept;
+    }
+
+    /** "Courgette finished, pulled it last weekend": one end, on the day that the second doing tells. */
+    private static void finishedAndPulled(List<Told> kept) {
+        for (Told over : List.copyOf(kept)) {
+            boolean undated = over.open() == bothy.garden.Doubt.About.WHICH_DATE
+                    && over.assumed().contains("day")
+                    && Set.of(What.HARVESTED, What.DIED).contains(over.event().what());
+            Told pulled = !undated
+                    ? null
+                    : kept.stream()
+                            .filter(one -> one != over
+                                    && one.open() == null
+                                    && one.event().what() == What.HARVESTED
+                                    && one.event().crop() != null
+                                    && one.event().crop().equals(over.event().crop()))
+                            .findFirst()
+                            .orElse(null);
+            if (pulled != null) {
+                kept.remove(over);
+                kept.replaceAll(
+                        old -> old == pulled ? pulled.with(pulled.event().withDetail("last")) : old);
+            }
+        }
     }
 
     private static boolean unnamed(Told told) {

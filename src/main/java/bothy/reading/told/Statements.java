@@ -188,7 +188,7 @@ public final class Statements {
             return told; // "Picked the toms. My nephew did the digging."
         }
         for (CropSaid crop : clause.crops()) {
-            if (dugFor(passage, clause, crop)) {
+            if (dugFor(passage, clause, crop) || bitten(passage, clause, crop)) {
                 return List.of();
             }
             told.add(finished(passage, clause, ofCrop(passage, clause, crop), WhenTold.said(passage, clause, crop)));
@@ -218,6 +218,12 @@ public final class Statements {
         if (told.size() == 1
                 && told.get(0).event().what() == What.HARVESTED
                 && told.get(0).event().amount() != null) {
+            List<Told> weighed = OnAnotherDay.weighings(passage, clause, told.get(0));
+            if (!weighed.isEmpty()) {
+                told.set(0, told.get(0).with(told.get(0).event().withCount(null)));
+                told.addAll(weighed);
+                return told;
+            }
             told.addAll(OnAnotherDay.pickings(passage, clause, told.get(0)));
             return told;
         }
@@ -227,6 +233,13 @@ public final class Statements {
             told.addAll(again);
         }
         return told;
+    }
+
+    /** "Slugs had one strawberry leaf" costs no plant. */
+    private static boolean bitten(Passage passage, Clause clause, CropSaid crop) {
+        return clause.action().action().equals("died")
+                && Set.of("leaf", "leaves", "tips", "tip", "flower", "flowers", "bud", "buds", "petals")
+                        .contains(passage.word(crop.end()));
     }
 
     /** "Dug a trench for the beans" gathers none. */
@@ -343,7 +356,8 @@ public final class Statements {
         Event aged = SeedTold.aged(told.event(), passage, clause, crop);
         Told placed = told.with(Particulars.withPlace(aged, passage, clause, crop));
         if (crop.single() || crop.certain()) {
-            return placed;
+            List<Planting> chitted = LikeliestLot.chitted(placed.event(), passage.situation());
+            return chitted.isEmpty() ? placed : placed.about(PlantingsMeant.ids(chitted));
         }
         return ofAKind(placed, crop, passage);
     }
@@ -354,7 +368,9 @@ public final class Statements {
                 .orElseGet(() -> told.oneOfCrops(crop.crops()));
     }
 
-    static Told withPlantings(Told told, List<Planting> fitting, CropSaid crop, Passage passage) {
+    static Told withPlantings(Told told, List<Planting> all, CropSaid crop, Passage passage) {
+        boolean several = all.size() > 1 && !PlantingsMeant.ofAll(told.event().what()) && !every(crop, passage);
+        List<Planting> fitting = several ? LikeliestLot.of(told.event(), all, passage.situation()) : all;
         if (fitting.isEmpty()) {
             return crop.single() || crop.certain() ? told : ofAKind(told, crop, passage);
         }
