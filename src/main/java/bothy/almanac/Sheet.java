@@ -69,9 +69,16 @@ public record Sheet(
      * @param habit "climbing", "bush", "trailing", "upright", "root", "bulb", "leaf", "tuber"
      * @param harmedBelowC air temperature below which leaves are harmed, °C
      * @param picked part picked: "fruit", "pods", "cobs", "leaves", "stems", "roots", "bulbs", "tubers"
+     * @param heightCm how tall it grows, cm; of what climbs, how high
      */
     public record Growth(
-            Hardiness hardiness, Start start, boolean largeSeed, String habit, Double harmedBelowC, String picked) {}
+            Hardiness hardiness,
+            Start start,
+            boolean largeSeed,
+            String habit,
+            Double harmedBelowC,
+            String picked,
+            Range heightCm) {}
 
     /**
      * @param minSoilTempC lowest soil temperature for germination, °C
@@ -126,6 +133,8 @@ public record Sheet(
      * @param spacingCm between plants in the row, cm
      * @param rowSpacingCm between rows, cm
      * @param support "none", "canes", "netting", "trellis", "pea-sticks", "stake"
+     * @param potLitres compost for one plant grown on in a pot, litres; {@code null} where several share one
+     * @param potDepthCm least depth of its pot or box, cm
      */
     public record PlantingOut(
             Range hardeningDays,
@@ -134,7 +143,9 @@ public record Sheet(
             Double minNightTempC,
             Range spacingCm,
             Range rowSpacingCm,
-            String support) {}
+            String support,
+            Range potLitres,
+            Double potDepthCm) {}
 
     /**
      * @param critical when dryness does most harm: "flowering", "fruit-swelling", "bulbing", "tuber-forming", "hearting", "rooting", "always"
