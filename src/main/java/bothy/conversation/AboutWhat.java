@@ -50,10 +50,27 @@ final class AboutWhat {
             "rotation",
             "ripening-off",
             "winter-ground",
-            "harvest-size");
+            "harvest-size",
+            "support-size",
+            "height",
+            "flowers-off",
+            "flower-to-fruit",
+            "fruit-a-plant",
+            "indoors-in-winter");
     /** Matters that are much the same for every crop, whatever kind of question asks of them. */
     private static final Set<String> OF_ANY_CROP = Set.of(
-            "mulch", "heat-wave", "flattened", "seed-saving", "in-oil", "pesto", "winter-beds", "freezing", "scapes");
+            "mulch",
+            "heat-wave",
+            "flattened",
+            "seed-saving",
+            "in-oil",
+            "pesto",
+            "winter-beds",
+            "freezing",
+            "scapes",
+            "chitting",
+            "soaking",
+            "seed-soil");
     /** Of these dangers a crop must be known. */
     private static final Set<String> DANGERS_OF_A_CROP = Set.of("eating", "spraying");
 

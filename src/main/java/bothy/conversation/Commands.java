@@ -16,6 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /** The few plain commands, and answers that come from the conversation itself rather than from the rules. */
@@ -82,14 +83,21 @@ final class Commands {
             }
         }
         // "Nothing up, what is wrong?" asks about the sign, not about the last advice.
-        if (turn.heard().signs().isEmpty()
-                && turn.heard().inquiries().stream().anyMatch(inquiry -> inquiry.question() == Question.WHY)) {
+        if (turn.heard().signs().isEmpty() && asksWhy(null)) {
             return said(why.isEmpty() ? replier.talk("why-nothing") : String.join("\n\n", why));
+        }
+        if (turn.heard().signs().isEmpty() && asksWhy(Inquiry.UNWRITTEN)) {
+            return said(replier.talk("why-not-written"));
         }
         if (message.photo() && message.text().isBlank()) {
             return said(replier.talk("photo"));
         }
         return Optional.empty();
+    }
+
+    private boolean asksWhy(String topic) {
+        return turn.heard().inquiries().stream()
+                .anyMatch(inquiry -> inquiry.question() == Question.WHY && Objects.equals(inquiry.topic(), topic));
     }
 
     private static Optional<Answer> said(String text) {

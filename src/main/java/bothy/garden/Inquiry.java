@@ -14,7 +14,9 @@ import java.util.List;
  *     "filling-cells", "saving-seed"); for {@link Question#HOW_MANY_FIT}: what is counted ("seeds", "cells", "yield", "compost",
  *     "household" for plants that feed people,
  *     "round-bed" for plants in one of the length told across, "corner-bed" in a right triangle of both lengths, {@code null} in another); for {@link Question#SAFE}: what ("eating", "spraying", "frost"); for
- *     {@link Question#STILL_TIME}: "whether-too-late" where it is asked so; else {@code null}
+ *     {@link Question#STILL_TIME}: "whether-too-late" where it is asked so; for {@link Question#WHY}: the doing whose reason is asked
+ *     ("reason-thinning"), {@link #UNWRITTEN} for another, {@code null} for the last advice; else the matter asked of, of a word of the
+ *     craft "meaning-" and the word, {@code null} for none
  * @param on the day asked about, {@code null} when none
  * @param count a number told in the question (seeds, plants), {@code null} when none
  * @param length length of the bed told, m, {@code null} when none
@@ -41,6 +43,9 @@ public record Inquiry(
         Eaten eaten,
         Period during,
         List<String> cues) {
+    /** What is asked for a reason that stands nowhere in the rules. */
+    public static final String UNWRITTEN = "unwritten";
+
     public Inquiry {
         plantings = List.copyOf(plantings);
         cues = cues == null ? List.of() : List.copyOf(cues);

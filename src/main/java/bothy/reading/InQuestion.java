@@ -43,7 +43,8 @@ final class InQuestion {
         if (SCAPES.equals(inquiry.topic())) {
             return true; // "The curly flower thing" is no misshapen fruit.
         }
-        boolean general = inquiry.question() == Question.SAFE || inquiry.question() == Question.HOW_TO;
+        boolean meaning = inquiry.topic() != null && inquiry.topic().startsWith(MeaningsAsked.TOPIC);
+        boolean general = inquiry.question() == Question.SAFE || inquiry.question() == Question.HOW_TO || meaning;
         // "Is it safe to eat green ones": that "it" is nothing of the grower's.
         int from = passage.word(begins + 1).equals("it") ? begins + 2 : begins;
         return general && !says(passage, from, trouble.end());

@@ -34,6 +34,22 @@ final class Inquiries {
     private static final Set<Question> SIZED =
             Set.of(Question.HOW_MANY_FIT, Question.SPACING, Question.READY, Question.HOW_HARVEST);
 
+    private static final Set<Question> OF_OLD_SEED =
+            Set.of(Question.OTHER, Question.SAFE, Question.STATUS, Question.HOW_STORE);
+    private static final Set<String> OF_THE_GARDEN = Set.of(
+            "seedlings",
+            "seeds",
+            "seed",
+            "plants",
+            "plant",
+            "leaves",
+            "roots",
+            "soil",
+            "compost",
+            "manure",
+            "flowers",
+            "fruit");
+    private static final Set<Question> ALIKE_IN_KIND = Set.of(Question.OTHER, Question.HOW_TO);
     private static final Set<Question> WHOLE_PLOT = Set.of(Question.TO_DO, Question.WHAT_TO_GROW);
     private final Questions questions;
 
@@ -43,6 +59,20 @@ final class Inquiries {
 
     /** One for each crop of a list: "when do I sow leeks and sweetcorn" asks of two. */
     List<Inquiry> all(Passage passage, int[] sentence, int begins) {
+        List<Inquiry> meanings = questions.meanings().in(passage, sentence).stream()
+                .map(topic -> Inquiry.of(
+                                says(passage, sentence, "difference") ? Question.COMPARE : Question.OTHER,
+                                null,
+                                List.of())
+                        .withTopic(topic))
+                .toList();
+        if (!meanings.isEmpty()) {
+            return meanings;
+        }
+        Optional<String> reason = questions.reasons().in(passage, sentence);
+        if (reason.isPresent()) {
+            return List.of(Inquiry.of(Question.WHY, null, List.of()).withTopic(reason.get()));
+        }
         Eaten eaten = questions.eating().in(passage, sentence, begins);
         boolean whether = eaten != null && questions.eating().asksWhether(eaten, passage, sentence);
         Question question = whether ? Question.SAFE : questions.asked(passage, sentence, begins);
@@ -141,10 +171,15 @@ final class Inquiries {
         Inquiry counted = questions.numbers().in(inquiry, passage, begins, sentence[1]);
         Inquiry ofThePlace = questions.climate().in(counted, passage, begins, sentence[1]);
         if (!ofThePlace.equals(counted)) {
-            return ofThePlace;
+            return HeatToCome.asked(ofThePlace, passage);
         }
         Inquiry ofMatter = ofKin(questions.matters().in(counted, passage, sentence, begins), said);
-        return questions.cues().in(questions.periods().in(ofMatter, passage, sentence), passage);
+        if (ofMatter.question() == Question.WHY && ofMatter.topic() == null && ownSubject(passage, begins, sentence)) {
+            return ofMatter.withTopic(Inquiry.UNWRITTEN);
+        }
+        Inquiry ofPeriod = questions.periods().in(ofMatter, passage, sentence);
+        Inquiry settled = HeatToCome.asked(ofOldSeed(likeliest(ofPeriod, said), passage), passage);
+        return questions.cues().in(settled, passage);
     }
 
     /** "After the beans": what follows goes by the family, which all kinds of bean share. */
@@ -152,6 +187,32 @@ final class Inquiries {
         return "following".equals(inquiry.topic()) && inquiry.crop() == null && said != null
                 ? inquiry.ofCrop(said.crop())
                 : inquiry;
+    }
+
+    /** "Are the seeds from 2022 still good": how old seed is was taken out of the sentence before it was read. */
+    private static Inquiry ofOldSeed(Inquiry inquiry, Passage passage) {
+        boolean open = OF_OLD_SEED.contains(inquiry.question())
+                && (inquiry.topic() == null
+                        || Set.of("normal", "recovery", "eating").contains(inquiry.topic()));
+        return open && !passage.seeds().isEmpty()
+                ? inquiry.asking(Question.OTHER).withTopic("seed-life")
+                : inquiry;
+    }
+
+    /** Of a matter the kinds of a name differ little: whether "beans" are soaked need not wait for which beans. */
+    private static Inquiry likeliest(Inquiry inquiry, CropSaid said) {
+        boolean matter = ALIKE_IN_KIND.contains(inquiry.question()) && inquiry.topic() != null;
+        boolean open = inquiry.crop() == null && inquiry.plantings().isEmpty();
+        return matter && open && said != null && !said.thing() ? inquiry.ofCrop(said.crop()) : inquiry;
+    }
+
+    /** "Why do peppers need heat" asks of peppers; "why?", "why is that" and "why do you say so" ask of the last advice. */
+    private boolean ownSubject(Passage passage, int begins, int[] sentence) {
+        boolean named = !Passage.within(passage.crops(), begins, sentence[1]).isEmpty();
+        boolean thing = questions.topic(passage, begins, sentence[1]) != null
+                || OF_THE_GARDEN.stream().anyMatch(word -> says(passage, new int[] {begins, sentence[1]}, word));
+        return (named || thing && !ReasonsAsked.points(passage, begins, sentence[1]))
+                && !ReasonsAsked.ofWhatWasSaid(passage, begins, sentence[1]);
     }
 
     /** "Bed 2 m long 1 m wide, how many lettuce fit": sizes told before the question belong to it where nothing was done. */

@@ -34,6 +34,10 @@ final class MattersAsked {
 
     /** What was counted or weighed is no guess at what will be. */
     private static final String PICKED = "diary-picked";
+    /** Of a yield counted rather than weighed. */
+    private static final String FRUIT = "fruit-a-plant";
+
+    private static final String YIELD = "yield";
 
     private static final String TOPICS = "/topics";
 
@@ -66,9 +70,12 @@ final class MattersAsked {
             return inquiry;
         }
         if (counted && inquiry.topic() != null) {
-            // "How much did I get" is counted from the diary, whatever the sheet expects.
+            // "How much did I get" is counted from the diary, and fruit by the plant, whatever the sheet expects by
+            // weight.
+            boolean ofYield = YIELD.equals(inquiry.topic());
             return matters.find(passage.tokens(), sentence[0], sentence[1], passage).stream()
-                    .filter(found -> found.meaning().name().equals(PICKED))
+                    .filter(found -> found.meaning().name().equals(PICKED)
+                            || ofYield && found.meaning().name().equals(FRUIT))
                     .findFirst()
                     .map(found -> of(inquiry, found.meaning()))
                     .orElse(inquiry);

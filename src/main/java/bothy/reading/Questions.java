@@ -43,6 +43,8 @@ final class Questions {
     private final EatingAsked eating;
     private final PeriodAsked periods;
     private final CuesTold cues;
+    private final MeaningsAsked meanings;
+    private final ReasonsAsked reasons;
 
     Questions(Words words) {
         Map<String, List<String>> groups = new HashMap<>();
@@ -70,6 +72,8 @@ final class Questions {
         eating = new EatingAsked(words);
         periods = new PeriodAsked(words);
         cues = new CuesTold(words);
+        meanings = new MeaningsAsked(words);
+        reasons = new ReasonsAsked(words);
         little = new HashSet<>(words.list(FILE, "/little"));
     }
 
@@ -102,6 +106,8 @@ final class Questions {
         all.addAll(eating.vocabulary());
         all.addAll(periods.vocabulary());
         all.addAll(cues.vocabulary());
+        all.addAll(meanings.vocabulary());
+        all.addAll(reasons.vocabulary());
         return all;
     }
 
@@ -127,6 +133,14 @@ final class Questions {
 
     CuesTold cues() {
         return cues;
+    }
+
+    MeaningsAsked meanings() {
+        return meanings;
+    }
+
+    ReasonsAsked reasons() {
+        return reasons;
     }
 
     /** The token at which a sentence starts to ask, or −1 when it does not ask. */

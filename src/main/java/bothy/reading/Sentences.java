@@ -88,9 +88,10 @@ final class Sentences {
             boolean asksPlainly = asks >= sentence[0] && QUESTION_WORDS.contains(passage.word(asks));
             boolean asksAfter = asksPlainly && asks > sentence[0] + 1;
             List<SettingChange> told = settings.in(passage, sentence, asksAfter ? asks : sentence[1]);
-            if (mark(passage, sentence)
+            boolean asksMeaning = !questions.meanings().in(passage, sentence).isEmpty();
+            if ((mark(passage, sentence) || asksMeaning)
                     && told.stream().allMatch(one -> one.setting().equals("soil"))) {
-                told = List.of(); // "Which is less trouble on clay?"
+                told = List.of(); // "Which is less trouble on clay?", "what is loam"
             }
             passage = without(passage, sentence, troubles, !told.isEmpty());
             passage = FeedLabels.apart(told.isEmpty() ? passage : settings.apart(passage, sentence), sentence);
@@ -98,7 +99,7 @@ final class Sentences {
             labelled = begins < 0 && FeedLabels.read(passage, sentence) ? sentence : labelled;
             boolean safety = false;
             boolean frost = told.isEmpty() && frostToCome.in(passage, sentence);
-            if (frost) {
+            if (frost || begins >= 0 && HeatToCome.ahead(passage, sentence)) {
                 passage = FrostToCome.unwritten(passage, sentence);
             }
             if (frost && begins < 0) {

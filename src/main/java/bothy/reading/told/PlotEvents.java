@@ -17,6 +17,8 @@ public final class PlotEvents {
     private static final double HOTTEST_C = 55;
     private static final double COLDEST_C = -40;
     private static final double COOLEST_F_LIKELY = 30;
+    private static final double WARM_AIR_F = 75;
+    private static final double HOTTEST_AIR_F = 130;
 
     private PlotEvents() {}
 
@@ -92,12 +94,22 @@ public final class PlotEvents {
         if (event.unit().equals("°")) {
             boolean us = passage.situation().grower().units() == Units.US;
             boolean likely = us ? value > COOLEST_F_LIKELY && value < 130 : value > COLDEST_C && value <= 45;
+            boolean air = !us && value >= WARM_AIR_F && value < HOTTEST_AIR_F && ofTheDay(passage);
+            if (air) {
+                return told.with(event.withAmount(celsius(value), "°C")).assuming("unit");
+            }
             Event taken = event.withAmount(us ? celsius(value) : value, "°C");
             return likely
                     ? told.with(taken).assuming("unit")
                     : told.with(taken).doubting(Doubt.About.WHICH_DEGREES, figures(value));
         }
         return possible(value) ? told : told.doubting(Doubt.About.WHICH_DEGREES, figures(value));
+    }
+
+    /** "100 degrees today": the air of a day, which can be so only in Fahrenheit. */
+    private static boolean ofTheDay(Passage passage) {
+        return Set.of("today", "tomorrow", "outside", "weather", "forecast", "hot", "heat").stream()
+                .anyMatch(passage.words()::contains);
     }
 
     /** Whether air or soil of a plot can be so warm, °C. */
