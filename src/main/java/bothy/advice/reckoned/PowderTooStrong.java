@@ -6,6 +6,5 @@ package bothy.advice.reckoned;
  * @param planting id of the planting asked about, {@code null} for none
  * @param labelG powder that was told, g
  * @param labelLitres in so much water, L
- * @param strongestG what is taken for the most in a litre, g
  */
-public record PowderTooStrong(String planting, double labelG, double labelLitres, double strongestG) {}
+public record PowderTooStrong(String planting, double labelG, double labelLitres) {}

@@ -69,7 +69,7 @@ public final class FeedReckoning {
     private static Object weighed(String planting, FeedLabel label, double canLitres) {
         double gramsPerLitre = label.feed() / label.waterLitres();
         if (gramsPerLitre > STRONGEST_POWDER) {
-            return new PowderTooStrong(planting, label.feed(), label.waterLitres(), STRONGEST_POWDER);
+            return new PowderTooStrong(planting, label.feed(), label.waterLitres());
         }
         double grams = new FeedDose(label.feed(), label.waterLitres()).mlFor(canLitres);
         return new FeedWeighed(planting, grams, canLitres, label.feed(), label.waterLitres());

@@ -181,9 +181,6 @@ final class MonthGrammar {
             start = isAny(before - 1, "the", "around", "about") ? before - 1 : before;
             return List.of(yearless(month, day, start, at + 1).as(Sort.ABOUT));
         }
-        if (isAny(at - 1, "last") && !isAny(at - 2, "the", "of", "in")) {
-            return List.of(inThePast(month, 15, at - 1, at + 1).as(Sort.ABOUT)); // "Last October".
-        }
         DaySaid middle = yearless(month, 15, isAny(at - 1, "in") ? at - 1 : at, at + 1);
         return List.of(DaySaid.without(middle.start(), middle.end(), Sort.UNKNOWN));
     }
