@@ -33,10 +33,10 @@ public final class FeedReckoning {
         FeedLabel label = inquiry.label();
         boolean can = inquiry.amount() != null && "L".equals(inquiry.unit());
         double canLitres = can ? inquiry.amount() : units.canLitres();
-        if (label.weighed()) {
-            return weighed(planting, label, canLitres);
-        }
         try {
+            if (label.weighed()) {
+                return weighed(planting, label, canLitres);
+            }
             FeedDose dose = new FeedDose(label.feed(), label.waterLitres());
             double exact = dose.exactMlFor(canLitres);
             double ml = dose.mlFor(canLitres);
@@ -62,6 +62,9 @@ public final class FeedReckoning {
                     label.feed(),
                     label.waterLitres());
         } catch (IllegalArgumentException outOfRange) {
+            if (label.weighed()) {
+                return new PowderTooStrong(planting, label.feed(), label.waterLitres());
+            }
             return new FeedTooStrong(planting, label.feed(), label.waterLitres());
         }
     }
