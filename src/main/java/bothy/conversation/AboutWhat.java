@@ -53,7 +53,16 @@ final class AboutWhat {
             "harvest-size");
     /** Matters that are much the same for every crop, whatever kind of question asks of them. */
     private static final Set<String> OF_ANY_CROP = Set.of(
-            "mulch", "heat-wave", "flattened", "seed-saving", "in-oil", "pesto", "winter-beds", "freezing", "scapes");
+            "mulch",
+            "heat-wave",
+            "flattened",
+            "seed-saving",
+            "in-oil",
+            "pesto",
+            "winter-beds",
+            "freezing",
+            "scapes",
+            "into-the-greenhouse");
     /** Of these dangers a crop must be known. */
     private static final Set<String> DANGERS_OF_A_CROP = Set.of("eating", "spraying");
 
