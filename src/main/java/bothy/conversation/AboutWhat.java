@@ -70,7 +70,8 @@ final class AboutWhat {
             "scapes",
             "chitting",
             "soaking",
-            "seed-soil");
+            "seed-soil",
+            "into-the-greenhouse");
     /** Of these dangers a crop must be known. */
     private static final Set<String> DANGERS_OF_A_CROP = Set.of("eating", "spraying");
 

@@ -16,7 +16,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/** The strength on a feed's label as growers tell it: "10 ml per litre", "15 g in 10 l", "2 tsp to the gallon", "1 to 100", "a capful in 5 litres". */
+/**
+ * The strength on a feed's label as growers tell it: "10 ml per litre", "15 g in 10 l", "2 tsp to the gallon", "1 to 100", "a capful in
+ * 5 litres".
+ */
 final class FeedLabels {
     static final String NUMBER = "(\\d+(?:[.,]\\d+)?)";
     static final String VOLUME = "(litres?|liters?|ltrs?|l|imp gal|gallons?|gal|pints?|quarts?)";

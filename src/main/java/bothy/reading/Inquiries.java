@@ -29,6 +29,10 @@ final class Inquiries {
     /** Whoever asks whether it is time to eat something may mean whether it can be eaten. */
     private static final Set<Question> OF_EATING = Set.of(Question.SAFE, Question.READY);
 
+    /** "If it freezes": that "it" is nothing of the grower's. */
+    private static final Set<String> WEATHER =
+            Set.of("freezes", "rains", "snows", "pours", "hails", "freezing", "raining", "snowing");
+
     private static final Set<String> OTHER_DANGERS = Set.of("frost", "spraying");
     /** Of these a length told before the question is what is asked about. */
     private static final Set<Question> SIZED =
@@ -150,7 +154,9 @@ final class Inquiries {
                                 .orElseGet(() -> questions.topic(passage, sentence[0], sentence[1]));
                     case STILL_TIME -> asksWhetherTooLate(passage, sentence) ? "whether-too-late" : null;
                     // "Frost tonight, are they all right?" names the danger before it asks.
-                    case SAFE -> safe(passage, sentence[0], sentence[1]);
+                    case SAFE ->
+                        Optional.ofNullable(questions.danger(passage, sentence[0], sentence[1]))
+                                .orElse("eating");
                     default -> null;
                 };
         Inquiry inquiry = figures(
@@ -260,7 +266,7 @@ final class Inquiries {
 
     private static boolean says(Passage passage, int[] sentence, String word) {
         for (int at = sentence[0]; at < sentence[1]; at++) {
-            if (passage.word(at).equals(word)) {
+            if (passage.word(at).equals(word) && !WEATHER.contains(passage.word(at + 1))) {
                 return true;
             }
         }
@@ -284,29 +290,6 @@ final class Inquiries {
             }
         }
         return false;
-    }
-
-    private static String safe(Passage passage, int from, int to) {
-        for (int at = from; at < to; at++) {
-            if (Set.of("frost", "freeze", "cold", "frosts", "frosty", "freezing", "minus", "snow", "ice")
-                    .contains(passage.word(at))) {
-                return "frost";
-            }
-            if (passage.word(at).startsWith("spray")
-                    || Set.of(
-                                    "pesticide",
-                                    "insecticide",
-                                    "weedkiller",
-                                    "pellets",
-                                    "chemicals",
-                                    "fungicide",
-                                    "soap",
-                                    "neem")
-                            .contains(passage.word(at))) {
-                return "spraying";
-            }
-        }
-        return "eating";
     }
 
     private static LocalDate day(Passage passage, int from, int to) {

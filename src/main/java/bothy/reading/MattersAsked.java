@@ -30,7 +30,16 @@ final class MattersAsked {
     private static final String SAFE = "/safe";
 
     private static final Map<String, Question> SECTIONS = Map.of(
-            "/asked", Question.OTHER, "/how-to", Question.HOW_TO, "/status", Question.STATUS, SAFE, Question.SAFE);
+            "/asked",
+            Question.OTHER,
+            "/how-to",
+            Question.HOW_TO,
+            "/when-plant-out",
+            Question.WHEN_PLANT_OUT,
+            "/status",
+            Question.STATUS,
+            SAFE,
+            Question.SAFE);
 
     /** What was counted or weighed is no guess at what will be. */
     private static final String PICKED = "diary-picked";

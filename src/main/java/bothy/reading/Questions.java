@@ -34,6 +34,7 @@ final class Questions {
     private final PhraseBook<Question> asked = new PhraseBook<>();
     private final WhereAsked where;
     private final PhraseBook<String> topics = new PhraseBook<>();
+    private final PhraseBook<String> dangers = new PhraseBook<>();
     private final PhraseBook<Set<Question>> leads = new PhraseBook<>();
     private final Set<String> little;
     private final Framed framed;
@@ -53,6 +54,8 @@ final class Questions {
             steps.addAll(names);
             names.forEach(name -> topics.add(new Phrase(name, Map.of()), topic));
         });
+        words.lists(FILE, "/dangers")
+                .forEach((danger, names) -> names.forEach(name -> dangers.add(new Phrase(name, Map.of()), danger)));
         groups.put("step", steps);
         groups.put("laterstep", steps);
         where = new WhereAsked(words, groups);
@@ -99,6 +102,7 @@ final class Questions {
         Set<String> all = new HashSet<>(where.vocabulary());
         all.addAll(asked.vocabulary());
         all.addAll(topics.vocabulary());
+        all.addAll(dangers.vocabulary());
         all.addAll(framed.vocabulary());
         all.addAll(numbers.vocabulary());
         all.addAll(matters.vocabulary());
@@ -222,6 +226,14 @@ final class Questions {
                 + found.place().words().stream()
                         .map(at -> little.contains(passage.word(at)) ? 1 : 3)
                         .sum();
+    }
+
+    /** What a question about danger is about, {@code null} when it does not say. */
+    String danger(Passage passage, int from, int to) {
+        return dangers.find(passage.tokens(), from, to, passage).stream()
+                .findFirst()
+                .map(Found::meaning)
+                .orElse(null);
     }
 
     /** The step that a how-to is about, {@code null} when none is named. */

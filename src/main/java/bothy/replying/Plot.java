@@ -7,7 +7,6 @@ import bothy.garden.Inquiry;
 import bothy.garden.Planting;
 import bothy.garden.Stage;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -29,21 +28,43 @@ final class Plot {
     String list(List<Given> given, Inquiry inquiry) {
         return standing(given, inquiry)
                 .map(lines -> wording.talk().get("plot") + "\n" + lines)
-                .orElseGet(() -> wording.talk().get("plot-empty"));
+                .orElseGet(() -> over(inquiry));
     }
 
     /** A line for each planting asked about; empty when none grows. */
     Optional<String> standing(List<Given> given, Inquiry inquiry) {
-        List<String> lines = new ArrayList<>();
-        for (Planting planting : turn.garden().growing()) {
-            boolean asked = inquiry.plantings().isEmpty() && inquiry.crop() == null
-                    || inquiry.plantings().contains(planting.id())
-                    || planting.crop().equals(inquiry.crop());
-            if (asked && turn.stages().get(planting.id()) != Stage.OVER) {
-                lines.add("• " + Phrasing.upper(line(planting, given)));
-            }
-        }
+        List<String> lines = turn.garden().growing().stream()
+                .filter(planting -> asked(inquiry, planting) && turn.stages().get(planting.id()) != Stage.OVER)
+                .map(planting -> "• " + Phrasing.upper(line(planting, given)))
+                .toList();
         return lines.isEmpty() ? Optional.empty() : Optional.of(String.join("\n", lines));
+    }
+
+    /** What is said of a crop that was grown and is not growing any more, of one that never was, and of an empty plot. */
+    private String over(Inquiry inquiry) {
+        boolean all = inquiry.plantings().isEmpty() && inquiry.crop() == null;
+        List<String> ended = turn.garden().plantings().stream()
+                .filter(planting -> !all && asked(inquiry, planting))
+                .map(planting -> vocabulary.names().planting(planting.id()))
+                .toList();
+        if (!ended.isEmpty()) {
+            return said("plot-over", Names.list(ended));
+        }
+        return inquiry.crop() == null
+                ? wording.talk().get("plot-empty")
+                : said("plot-without", vocabulary.names().many(inquiry.crop()));
+    }
+
+    private String said(String id, String crops) {
+        return Phrasing.upper(new Sentence(wording.talk().get(id))
+                .fill(name -> name.equals("crops") ? Optional.of(crops) : Optional.empty())
+                .orElseThrow());
+    }
+
+    private static boolean asked(Inquiry inquiry, Planting planting) {
+        return inquiry.plantings().isEmpty() && inquiry.crop() == null
+                || inquiry.plantings().contains(planting.id())
+                || planting.crop().equals(inquiry.crop());
     }
 
     private String line(Planting planting, List<Given> given) {

@@ -68,7 +68,6 @@ class DaysToldTest {
                 "in March",
                 "on 3 October 2027",
                 "recently",
-                "on good friday",
                 "29 February 2027",
                 "on 25 May 2027"
             })
@@ -99,6 +98,27 @@ class DaysToldTest {
         assertThat(heard.statements()).isEmpty();
         assertThat(heard.plans()).as(saying).hasSize(1);
         assertThat(heard.plans().get(0).on()).as(saying).isEqualTo(day);
+    }
+
+    /** Easter Sunday by the tables of the Book of Common Prayer, 1662, as reprinted by the United States Naval Observatory; from memory. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "on good friday; 2027-05-19; 2027-03-26",
+                "on easter monday; 2027-05-19; 2027-03-29",
+                "on easter sunday; 2026-05-19; 2026-04-05",
+                "on easter sunday; 2025-05-19; 2025-04-20",
+                "on good friday; 2024-05-19; 2024-03-29",
+                "on st patrick's day; 2027-05-19; 2027-03-17",
+                "on boxing day; 2027-01-20; 2026-12-26",
+                "on halloween; 2027-11-02; 2027-10-31"
+            })
+    void a_feast_is_the_last_one_there_was(String saying, LocalDate today, LocalDate day) {
+        Heard heard = Grown.heard("sowed leeks " + saying, today, false);
+
+        assertThat(heard.doubt()).as(saying).isNull();
+        assertThat(heard.statements().get(0).event().on()).as(saying).isEqualTo(day);
     }
 
     /** 4 January is always in week 1 (ISO 8601). */

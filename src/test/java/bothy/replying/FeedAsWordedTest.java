@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bothy.advice.reckoned.FeedMix;
 import bothy.advice.reckoned.FeedTooStrong;
+import bothy.advice.reckoned.FeedWeighed;
+import bothy.advice.reckoned.PowderTooStrong;
 import bothy.advice.reckoning.FeedReckoning;
 import bothy.garden.FeedLabel;
 import bothy.garden.Inquiry;
@@ -14,6 +16,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
+import org.junit.jupiter.api.Test;
 
 /** As a grower reads it, in millilitres, spoons or fluid ounces, a dose is never stronger than the label (the label is the source). */
 class FeedAsWordedTest {
@@ -43,6 +46,31 @@ class FeedAsWordedTest {
             assertThat(units.fluidOunceMl() * worded(quantities, "fluidOunces", mix.fluidOunces()))
                     .isLessThanOrEqualTo(allowedMl);
         }
+    }
+
+    @RepeatedTest(50)
+    void a_powder_is_never_weighed_out_stronger(RepetitionInfo run) {
+        Random random = new Random(run.getCurrentRepetition());
+        FeedLabel label = FeedLabel.weighed(1 + 9 * random.nextDouble(), 1 + 9 * random.nextDouble());
+        double canLitres = 1 + 14 * random.nextDouble();
+        double allowedG = label.feed() * canLitres / label.waterLitres();
+        Inquiry asked = Inquiry.of(Question.FEED_DOSE, null, List.of()).withFeed(label, canLitres);
+
+        FeedWeighed weighed = (FeedWeighed) FeedReckoning.mix(null, asked, Units.METRIC);
+        double worded = number(new Quantities(Units.METRIC, LocalDate.of(2027, 6, 1)).write("feedG", weighed.feedG()));
+
+        assertThat(worded).isLessThanOrEqualTo(allowedG + 1e-6);
+        assertThat(allowedG - worded).isLessThan(1);
+    }
+
+    @Test
+    void a_label_stronger_than_any_powder_is_read_again_and_a_can_that_is_none_is_the_usual_one() {
+        Inquiry asked = Inquiry.of(Question.FEED_DOSE, null, List.of());
+
+        assertThat(FeedReckoning.mix(null, asked.withFeed(FeedLabel.weighed(2, 1), 5000.0), Units.METRIC))
+                .isEqualTo(new FeedWeighed(null, 20, 10, 2, 1));
+        assertThat(FeedReckoning.mix(null, asked.withFeed(FeedLabel.weighed(50, 1), 10.0), Units.METRIC))
+                .isInstanceOf(PowderTooStrong.class);
     }
 
     private static double worded(Quantities quantities, String name, Double figure) {

@@ -38,7 +38,7 @@ final class Likeness {
 
     private Map<String, Double> likened(List<String> signs) {
         Map<String, Double> likened = troubles.portraits().likenesses(told, this::grown);
-        likened.keySet().removeIf(cause -> troubles.outOfPlace(cause, signs, told));
+        likened.keySet().removeAll(troubles.outOfPlace(signs, told));
         return likened;
     }
 

@@ -15,6 +15,8 @@ public final class FeedReckoning {
     /** Soluble feeds for watering are told at 1 to 5 g to the litre; more than this is taken for a slip (common practice). */
     private static final double STRONGEST_POWDER = 10;
 
+    private static final double LEAST_CAN_LITRES = 0.1;
+    private static final double MOST_CAN_LITRES = 1000;
     private static final double WORDED_WHOLE_FROM = 20;
     private static final double SPOONS_FROM_ML = 2.5;
     private static final double TEASPOONS_TO_ML = 20;
@@ -31,12 +33,16 @@ public final class FeedReckoning {
     /** The mix for a question that told a label; a label that cannot be is said to be so. */
     public static Object mix(String planting, Inquiry inquiry, Units units) {
         FeedLabel label = inquiry.label();
-        boolean can = inquiry.amount() != null && "L".equals(inquiry.unit());
+        boolean can = inquiry.amount() != null
+                && "L".equals(inquiry.unit())
+                && inquiry.amount() >= LEAST_CAN_LITRES
+                && inquiry.amount() <= MOST_CAN_LITRES;
+        // A can that no one carries is a slip: the reply names the usual one.
         double canLitres = can ? inquiry.amount() : units.canLitres();
-        if (label.weighed()) {
-            return weighed(planting, label, canLitres);
-        }
         try {
+            if (label.weighed()) {
+                return weighed(planting, label, canLitres);
+            }
             FeedDose dose = new FeedDose(label.feed(), label.waterLitres());
             double exact = dose.exactMlFor(canLitres);
             double ml = dose.mlFor(canLitres);
@@ -62,6 +68,9 @@ public final class FeedReckoning {
                     label.feed(),
                     label.waterLitres());
         } catch (IllegalArgumentException outOfRange) {
+            if (label.weighed()) {
+                return new PowderTooStrong(planting, label.feed(), label.waterLitres());
+            }
             return new FeedTooStrong(planting, label.feed(), label.waterLitres());
         }
     }

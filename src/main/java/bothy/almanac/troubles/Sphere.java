@@ -5,26 +5,25 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Causes that belong to one time of a crop's life only, as those of seed in the ground: their signs, and the words one of which a
+ * A time of a crop's life to which some causes belong alone, as those of seed in the ground: its signs, and the words one of which a
  * description must hold before it is likened to them.
  */
-public final class Sphere {
+final class Sphere {
     private final Set<String> signs;
     private final Set<String> stems;
+    private final Set<String> causes;
 
-    Sphere(List<String> signs, String words) {
+    /** @param causes those that stand behind no other signs */
+    Sphere(List<String> signs, String words, Set<String> causes) {
         this.signs = Set.copyOf(signs);
         this.stems = Stems.of(Stems.words(words));
+        this.causes = Set.copyOf(causes);
     }
 
-    /** Whether a cause with these signs belongs here and nowhere else. */
-    public boolean holds(Collection<String> signsOfCause) {
-        return !signsOfCause.isEmpty() && signs.containsAll(signsOfCause);
-    }
-
-    /** Whether a description is of it, by its signs or a word. */
-    public boolean told(Collection<String> signsSeen, Collection<String> words) {
-        return signsSeen.stream().anyMatch(signs::contains)
-                || words.stream().anyMatch(word -> stems.contains(Stems.stem(word)));
+    /** The causes that a description with these signs and words is not of. */
+    Set<String> outOfPlace(Collection<String> seen, Collection<String> told) {
+        boolean ofIt = seen.stream().anyMatch(signs::contains)
+                || told.stream().anyMatch(word -> stems.contains(Stems.stem(word)));
+        return ofIt ? Set.of() : causes;
     }
 }

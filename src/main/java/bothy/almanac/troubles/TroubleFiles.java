@@ -10,9 +10,11 @@ import bothy.almanac.troubles.Troubles.Row;
 import bothy.garden.Stage;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** Reads the files of troubles into one book: each sign, cause, question and group stands in one file only. */
@@ -71,10 +73,17 @@ final class TroubleFiles {
                 files.stages,
                 files.beside,
                 files.portraits(),
-                files.spheres.values().stream()
-                        .map(time -> new Sphere(time.signs(), time.words()))
-                        .toList(),
+                files.spheres.values().stream().map(files::sphere).toList(),
                 new Regions(files.regions, files.lives));
+    }
+
+    private Sphere sphere(Time time) {
+        Set<String> own = new HashSet<>();
+        Set<String> elsewhere = new HashSet<>();
+        signs.forEach(
+                (sign, rows) -> rows.forEach(row -> (time.signs().contains(sign) ? own : elsewhere).add(row.cause())));
+        own.removeAll(elsewhere);
+        return new Sphere(time.signs(), time.words(), own);
     }
 
     private void take(YamlFile file) {
@@ -130,6 +139,9 @@ final class TroubleFiles {
         });
         portraits.keySet().forEach(cause -> known(cause, "/portraits/" + cause));
         tellings.keySet().forEach(cause -> known(cause, "/tellings/" + cause));
+        spheres.forEach((name, time) -> time.signs().stream()
+                .filter(sign -> !signs.containsKey(sign))
+                .forEach(sign -> say("/spheres/" + name, "there is no sign \"" + sign + "\": mend its spelling.")));
         questions.forEach((id, question) -> {
             String at = "/questions/" + id;
             if (question.answers() == null || question.answers().size() < 2) {

@@ -59,14 +59,11 @@ public record Troubles(
         this(signs, causes, questions, groups, stages, beside, portraits, spheres, regions, likeliestFirst(signs));
     }
 
-    /** Whether a cause belongs to a time of the crop's life that neither the signs nor the words told are of. */
-    public boolean outOfPlace(String cause, List<String> seen, List<String> told) {
-        List<String> own = signs.entrySet().stream()
-                .filter(sign ->
-                        sign.getValue().stream().anyMatch(row -> row.cause().equals(cause)))
-                .map(Map.Entry::getKey)
-                .toList();
-        return spheres.stream().anyMatch(sphere -> sphere.holds(own) && !sphere.told(seen, told));
+    /** The causes of another time of the crop's life than the signs seen and the words told are of. */
+    public Set<String> outOfPlace(List<String> seen, List<String> told) {
+        return spheres.stream()
+                .flatMap(sphere -> sphere.outOfPlace(seen, told).stream())
+                .collect(Collectors.toSet());
     }
 
     private static Map<String, List<Row>> likeliestFirst(Map<String, List<Row>> signs) {

@@ -6,6 +6,8 @@ import java.nio.file.Path;
 
 /** Where the diaries stand: takes one down by its address. */
 public final class Shelf {
+    private static final int ATTEMPTS = 20;
+    private static final long PAUSE_MILLIS = 100;
     private static final String SQLITE = "jdbc:sqlite:";
     private static final String POSTGRESQL = "jdbc:postgresql:";
 
@@ -30,7 +32,7 @@ public final class Shelf {
                             + "jdbc:postgresql://HOST/DATABASE.",
                     null);
         }
-        return upToDate(Sqlite.in(Path.of(file)));
+        return sqlite(Path.of(file));
     }
 
     /**
@@ -46,6 +48,33 @@ public final class Shelf {
                     null);
         }
         new Backup(Path.of(address.startsWith(SQLITE) ? address.substring(SQLITE.length()) : address)).to(copy);
+    }
+
+    /**
+     * SQLite waits for a lock, but not for those of a log that another program is just making, recovering or clearing away
+     * (sqlite.org/wal.html, "sometimes queries return SQLITE_BUSY in WAL mode"): what fails at once is tried again.
+     */
+    private static Store sqlite(Path file) {
+        for (int attempt = 1; ; attempt++) {
+            long begun = System.nanoTime();
+            try {
+                return upToDate(Sqlite.in(file));
+            } catch (StoreFailure e) {
+                boolean waited = System.nanoTime() - begun >= Sqlite.BUSY_MILLIS * 1_000_000L;
+                if (e.reason() != StoreFailure.Reason.LOCKED || waited || attempt == ATTEMPTS) {
+                    throw e;
+                }
+                pause();
+            }
+        }
+    }
+
+    private static void pause() {
+        try {
+            Thread.sleep(PAUSE_MILLIS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private static Store upToDate(Engine engine) {

@@ -27,7 +27,7 @@ final class Sqlite implements Engine {
     /** A file up to this size is looked through at each start; SQLite reads roughly half a gigabyte in a second. */
     private static final long LOOKED_THROUGH_BYTES = 32L << 20;
 
-    private static final int BUSY_MILLIS = 5_000;
+    static final int BUSY_MILLIS = 5_000;
 
     private final SharedCommit commits = new SharedCommit();
     private final String place;

@@ -87,7 +87,7 @@ public final class Actions {
                 .filter(verb -> verb.endsWith(" .. up") && verb.indexOf(' ') == verb.length() - UP.length())
                 .forEach(verb -> all.add(verb.substring(0, verb.indexOf(' ')) + THEM_UP));
         for (String verb : all) {
-            if (verb.startsWith("@")) {
+            if (verb.startsWith("@") && groups.containsKey(groupOf(verb))) {
                 addAnyOf(words, at, verb, groups, conjugation, new Told(action, null, false, detail));
                 continue;
             }
@@ -110,9 +110,8 @@ public final class Actions {
     /** "@placing .. in": any verb of a group, one phrase for each form. */
     private void addAnyOf(
             Words words, String at, String verb, Map<String, List<String>> groups, Conjugation conjugation, Told told) {
-        int space = verb.indexOf(' ');
         Map<Form, List<String>> forms = new EnumMap<>(Form.class);
-        for (String one : groups.get(verb.substring(1, space))) {
+        for (String one : groups.get(groupOf(verb))) {
             conjugation.forms(one).forEach((text, form) -> {
                 if (form != Form.PLAIN_S) {
                     forms.computeIfAbsent(form, first -> new ArrayList<>()).add(text);
@@ -123,9 +122,15 @@ public final class Actions {
         forms.forEach((form, texts) -> add(
                 words,
                 at,
-                "(" + String.join("|", texts) + ")" + verb.substring(space),
+                "(" + String.join("|", texts) + ")"
+                        + verb.substring(1 + groupOf(verb).length()),
                 groups,
                 new Told(told.action(), form, false, told.detail())));
+    }
+
+    private static String groupOf(String verb) {
+        int space = verb.indexOf(' ');
+        return verb.substring(1, space < 0 ? verb.length() : space);
     }
 
     private void add(Words words, String at, String text, Map<String, List<String>> groups, Told told) {

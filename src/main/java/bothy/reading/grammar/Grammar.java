@@ -13,6 +13,7 @@ import bothy.reading.said.SeedSaid;
 import bothy.reading.said.Span;
 import bothy.reading.text.Phrase;
 import bothy.reading.text.Spelling;
+import bothy.reading.text.SpokenDates;
 import bothy.reading.text.Token;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -89,7 +90,7 @@ public final class Grammar {
         right.addAll(alsoKnown);
         Set<String> pairs = new HashSet<>(cropNames.pairs());
         pairs.addAll(actions.pairs());
-        return new Spelling(shortForms, right, wanted, pairs, this::meaning);
+        return new Spelling(shortForms, right, wanted, pairs, new SpokenDates(words), this::meaning);
     }
 
     /** What a word stands for when two spellings are equally near: its crop, or itself without its ending. */

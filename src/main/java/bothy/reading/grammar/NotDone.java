@@ -130,19 +130,15 @@ final class NotDone {
 
     /** "Got absolutely soaked cycling home" waters nothing. */
     private static boolean caught(List<Token> tokens, Phrase.Place found) {
-        boolean wet = Set.of("soaked", "drenched", "watered")
-                .contains(tokens.get(found.start()).word());
-        for (int at = found.start() - 1; wet && at >= Math.max(0, found.start() - 2); at--) {
-            if (Set.of("got", "get", "getting").contains(tokens.get(at).word())
-                    && (at == 0
-                            || !Set.of("they", "all", "them")
-                                    .contains(tokens.get(at - 1).word()))) {
-                return at == 0
-                        || tokens.get(at - 1).mark()
-                        || Set.of("i", "we", "and").contains(tokens.get(at - 1).word());
-            }
-        }
-        return false;
+        int at = found.start();
+        int got = word(tokens, at - 1).endsWith("ly") ? at - 2 : at - 1;
+        return Set.of("soaked", "drenched").contains(word(tokens, at))
+                && Set.of("got", "get", "getting").contains(word(tokens, got))
+                && Set.of("", "i", "we", "and", ",").contains(word(tokens, got - 1));
+    }
+
+    private static String word(List<Token> tokens, int at) {
+        return at < 0 || tokens.get(at).endsSentence() ? "" : tokens.get(at).word();
     }
 
     /** "Got some comfrey off a lad at the allotments" picks nothing. */

@@ -68,6 +68,7 @@ public final class Spelling {
     /** Names in two words by how they look written as one: "frenchbeans". */
     private final Map<String, List<String>> together = new HashMap<>();
 
+    private final SpokenDates spokenDates;
     private final UnaryOperator<String> meaning;
 
     /**
@@ -75,6 +76,7 @@ public final class Spelling {
      * @param ordinary words that are right as they stand
      * @param wanted words of the trade that a misspelled word may be meant for
      * @param pairs names of the trade in two words ("runner beans"): what stands beside tells which of several is meant
+     * @param spokenDates days of the month written out
      * @param meaning what a word of the trade stands for; of words with the same meaning any will do
      */
     public Spelling(
@@ -82,9 +84,11 @@ public final class Spelling {
             Set<String> ordinary,
             Set<String> wanted,
             Set<String> pairs,
+            SpokenDates spokenDates,
             UnaryOperator<String> meaning) {
         this.pairs = pairs;
         pairs.forEach(pair -> together.put(pair.replace(" ", ""), List.of(pair.split(" "))));
+        this.spokenDates = spokenDates;
         this.meaning = meaning;
         rewritten.forEach((shortForm, full) -> this.rewritten.put(shortForm, List.of(full.split(" "))));
         known.addAll(ordinary);
@@ -114,7 +118,7 @@ public final class Spelling {
             }
         }
         Dictated.marks(tokens);
-        SpokenDates.figures(tokens);
+        spokenDates.figures(tokens);
         besideOthers(tokens);
         isForS(tokens);
         return tokens;

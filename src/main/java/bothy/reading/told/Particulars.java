@@ -173,7 +173,7 @@ public final class Particulars {
         List<PlaceSaid> all = Passage.within(passage.places(), clause.from(), clause.to());
         List<PlaceSaid> places = all.stream()
                 .filter(place -> place.container() == container)
-                .filter(place -> !container || leadsIn(passage, place))
+                .filter(place -> !container || leadsIn(passage, place) && !leavesIt(passage, place))
                 .toList();
         if (places.isEmpty()) {
             return null;
@@ -234,6 +234,16 @@ public final class Particulars {
                 && passage.word(place.end()).equals("of")
                 && crop.start() > place.end()
                 && crop.start() - place.end() <= 3;
+    }
+
+    /** "Out of the seed tray into cells": where they stood before. */
+    private static boolean leavesIt(Passage passage, PlaceSaid place) {
+        int at = place.start() - 1;
+        while (Set.of("the", "my", "our", "their", "its", "a").contains(passage.word(at))) {
+            at--;
+        }
+        return passage.word(at).equals("from")
+                || passage.word(at).equals("of") && passage.word(at - 1).equals("out");
     }
 
     /** "in modules", "12 modules of peas", "into 9 cm pots". */
