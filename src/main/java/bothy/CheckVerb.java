@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -47,9 +48,18 @@ final class CheckVerb implements Callable<Integer> {
     }
 
     static List<Problem> problems(RulesFolder folder) {
+        return problems(folder, RuleCheck::problems);
+    }
+
+    /** All that shows without compiling the rules, which takes long. */
+    static List<Problem> asWritten(RulesFolder folder) {
+        return problems(folder, RuleCheck::asWritten);
+    }
+
+    private static List<Problem> problems(RulesFolder folder, Function<RuleCheck, List<Problem>> ofTheRules) {
         List<Problem> problems = new ArrayList<>(SheetCheck.check(folder));
         RuleCheck ruleCheck = new RuleCheck(folder);
-        problems.addAll(ruleCheck.problems());
+        problems.addAll(ofTheRules.apply(ruleCheck));
         problems.addAll(broken(() -> Places.in(folder)));
         problems.addAll(broken(() -> Climates.in(folder)));
         problems.addAll(broken(() -> SowingCalendars.in(folder)));

@@ -16,12 +16,16 @@ class CheckTest {
     private static final RulesFolder SHIPPED = RulesFolder.at(Path.of("rules"));
 
     private static List<Problem> after(String file, UnaryOperator<String> edit) {
+        return CheckVerb.asWritten(edited(file, edit));
+    }
+
+    private static RulesFolder edited(String file, UnaryOperator<String> edit) {
         Map<String, String> files = new HashMap<>();
         SHIPPED.paths("", "").forEach(path -> files.put(path, SHIPPED.text(path)));
         String before = files.get(file);
         files.put(file, edit.apply(before));
         assertThat(files.get(file)).as("the edit changed something").isNotEqualTo(before);
-        return CheckVerb.problems(RulesFolder.of(files));
+        return RulesFolder.of(files);
     }
 
     private static UnaryOperator<String> swap(String from, String to) {
@@ -35,17 +39,17 @@ class CheckTest {
 
     @Test
     void a_rule_that_does_not_compile_is_told_with_file_line_and_words() {
-        assertThat(after(
-                        "feeding.drl",
-                        swap(
-                                "FeedingSeason($p : planting, $since : since)\n    not Happened",
-                                "FedingSeason($p : planting, $since : since)\n    not Happened")))
-                .singleElement()
-                .satisfies(problem -> {
-                    assertThat(problem.file()).isEqualTo("feeding.drl");
-                    assertThat(problem.line()).isPositive();
-                    assertThat(problem.text()).contains("FedingSeason").contains("No fact has this name");
-                });
+        RulesFolder misspelt = edited(
+                "feeding.drl",
+                swap(
+                        "FeedingSeason($p : planting, $since : since)\n    not Happened",
+                        "FedingSeason($p : planting, $since : since)\n    not Happened"));
+
+        assertThat(CheckVerb.problems(misspelt)).singleElement().satisfies(problem -> {
+            assertThat(problem.file()).isEqualTo("feeding.drl");
+            assertThat(problem.line()).isPositive();
+            assertThat(problem.text()).contains("FedingSeason").contains("No fact has this name");
+        });
     }
 
     @Test

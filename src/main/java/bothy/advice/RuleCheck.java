@@ -101,6 +101,11 @@ public final class RuleCheck {
         } catch (RulesBroken broken) {
             return broken.problems();
         }
+        return asWritten();
+    }
+
+    /** What shows from how the rules are written, without compiling them. */
+    public List<Problem> asWritten() {
         List<Problem> problems = new ArrayList<>();
         List<Written> rules = rules();
         rules.forEach(rule -> alone(rule, problems));

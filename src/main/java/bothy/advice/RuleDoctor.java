@@ -4,6 +4,9 @@ import bothy.almanac.Problem;
 import bothy.almanac.RulesFolder;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.drools.drl.parser.DrlParser;
 import org.drools.drl.parser.DroolsParserException;
 import org.kie.api.KieServices;
@@ -12,8 +15,8 @@ import org.kie.api.builder.Message;
 import org.kie.internal.builder.conf.LanguageLevelOption;
 
 /**
- * Finds out which rule is ill. The rule compiler names neither file nor line for many mistakes, so each rule is compiled alone, with
- * the package, imports and declared facts of all files.
+ * Finds out which rule is ill. The rule compiler names neither file nor line for many mistakes, so the rules of each file are
+ * compiled apart, with the package, imports and declared facts of all files, and those of an ill file by halves.
  */
 final class RuleDoctor {
     private final RulesFolder folder;
@@ -39,13 +42,10 @@ final class RuleDoctor {
             duplicates(parts, problems);
         }
         if (problems.isEmpty()) {
-            for (Part part : parts) {
-                String fault = compileAlone(declarations.toString(), part);
-                if (fault != null) {
-                    problems.add(
-                            new Problem(part.path(), part.line(), "rule \"" + part.name() + "\": " + plain(fault)));
-                }
-            }
+            parts.stream()
+                    .collect(Collectors.groupingBy(Part::path, TreeMap::new, Collectors.toList()))
+                    .values()
+                    .forEach(file -> ill(declarations.toString(), file, problems));
         }
         if (problems.isEmpty()) {
             reported.stream()
@@ -86,9 +86,26 @@ final class RuleDoctor {
         }
     }
 
-    private static String compileAlone(String declarations, Part part) {
-        RulesFolder alone = RulesFolder.of(java.util.Map.of(
-                "alone.drl", "package " + RuleBook.PACKAGE + "\n" + declarations + "\n" + part.text()));
+    /** Rules that compile together are well; of those that do not, each half is looked at, down to the single rule. */
+    private static void ill(String declarations, List<Part> parts, List<Problem> problems) {
+        String fault = fault(declarations, parts);
+        if (fault == null) {
+            return;
+        }
+        if (parts.size() == 1) {
+            Part part = parts.get(0);
+            problems.add(new Problem(part.path(), part.line(), "rule \"" + part.name() + "\": " + plain(fault)));
+            return;
+        }
+        int half = parts.size() / 2;
+        ill(declarations, parts.subList(0, half), problems);
+        ill(declarations, parts.subList(half, parts.size()), problems);
+    }
+
+    private static String fault(String declarations, List<Part> parts) {
+        String rules = parts.stream().map(Part::text).collect(Collectors.joining("\n"));
+        RulesFolder alone =
+                RulesFolder.of(Map.of("alone.drl", "package " + RuleBook.PACKAGE + "\n" + declarations + "\n" + rules));
         try {
             KieBuilder builder = RuleBook.build(
                     List.of("alone.drl"), alone, KieServices.get().newReleaseId("bothy", "alone", "1"));
