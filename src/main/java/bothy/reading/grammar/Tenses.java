@@ -1,6 +1,7 @@
 package bothy.reading.grammar;
 
 import bothy.reading.said.ActionSaid;
+import bothy.reading.said.DaySaid;
 import bothy.reading.said.Mood;
 import bothy.reading.said.Passage;
 import bothy.reading.text.Conjugation.Form;
@@ -59,7 +60,12 @@ final class Tenses {
         return Passage.within(passage.days(), from, to).stream()
                 .anyMatch(day -> day.known()
                         && day.past().equals(day.future())
-                        && day.past().isBefore(passage.situation().today()));
+                        && (day.past().isBefore(passage.situation().today()) || thisMorning(passage, day)));
+    }
+
+    private static boolean thisMorning(Passage passage, DaySaid day) {
+        return passage.word(day.end() - 1).equals("morning")
+                && passage.word(day.end() - 2).equals("this");
     }
 
     private static Mood byForm(ActionSaid action, Passage passage, int verb, boolean anyway) {

@@ -34,9 +34,11 @@ final class LeftOver {
         return told;
     }
 
-    /** A statement of today although its sentence tells a day that is over and belongs to nothing else. */
+    /** A statement of today although its sentence tells a day that is over and belongs to nothing else; what is seen is of today. */
     static Told dated(Passage passage, Clause clause, Told told, List<Told> before) {
-        boolean today = told.assumed().contains("date")
+        boolean now = clause.action().state() && clause.action().form() == null;
+        boolean today = !now
+                && told.assumed().contains("date")
                 && passage.situation().today().equals(told.event().on());
         DaySaid day = !today
                 ? null

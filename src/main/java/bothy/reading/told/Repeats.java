@@ -9,6 +9,9 @@ import java.util.Set;
 
 /** Leaves out what a message says twice ("in flower, first flowers are open"). */
 final class Repeats {
+    /** What is done with a planting once, so that who tells it twice tells of one day. */
+    private static final Set<What> ONCE = Set.of(What.STORED, What.CURED, What.EMERGED, What.HARDENING_STARTED);
+
     private Repeats() {}
 
     static List<Told> without(List<Told> told) {
@@ -31,6 +34,8 @@ final class Repeats {
                                         other.event().crop(), one.event().crop())));
         oneRain(kept);
         oneLoss(kept);
+        onceOnly(kept);
+        OfTheWeather.settle(kept);
         // "Took 4 beans out of the porch and put them in the ground" is one doing.
         List<Told> put = kept.stream()
                 .filter(one ->
@@ -82,15 +87,22 @@ final class Repeats {
     /** "Courgette finished, pulled it last weekend": one end, on the day that the second doing tells. */
     private static void finishedAndPulled(List<Told> kept) {
         for (Told over : List.copyOf(kept)) {
-            boolean undated = over.open() == bothy.garden.Doubt.About.WHICH_DATE
-                    && over.assumed().contains("day")
-                    && Set.of(What.HARVESTED, What.DIED).contains(over.event().what());
+            boolean asked = over.open() == bothy.garden.Doubt.About.WHICH_DATE
+                    && over.assumed().contains("day");
+            boolean ofToday = over.open() == null && over.assumed().contains("date");
+            boolean undated = (asked || ofToday)
+                    && Set.of(What.HARVESTED, What.DIED).contains(over.event().what())
+                    && over.event().count() == null
+                    && over.event().amount() == null;
             Told pulled = !undated
                     ? null
                     : kept.stream()
                             .filter(one -> one != over
                                     && one.open() == null
+                                    && one.event().on().isBefore(over.event().on())
                                     && one.event().what() == What.HARVESTED
+                                    && one.event().count() == null
+                                    && one.event().amount() == null
                                     && one.event().crop() != null
                                     && one.event().crop().equals(over.event().crop()))
                             .findFirst()
@@ -158,6 +170,20 @@ final class Repeats {
                     return;
                 }
             }
+        }
+    }
+
+    /** "The onions are in sacks now, put them away on Sunday": one doing, on the day that is told. */
+    private static void onceOnly(List<Told> kept) {
+        for (Told dated : List.copyOf(kept)) {
+            kept.removeIf(now -> now != dated
+                    && ONCE.contains(now.event().what())
+                    && now.event().what() == dated.event().what()
+                    && now.event().crop() != null
+                    && now.event().crop().equals(dated.event().crop())
+                    && now.assumed().contains("date")
+                    && !dated.assumed().contains("date")
+                    && now.event().count() == null);
         }
     }
 

@@ -55,6 +55,9 @@ final class Unnamed {
     private static final Set<String> AGAIN = Set.of(
             "row", "rows", "batch", "lot", "tray", "sowing", "pinch", "few", "dozen", "line", "drill", "pot", "patch",
             "load", "round");
+    /** What may stand before the doing of a sentence that is hardly more than it. */
+    private static final Set<String> OPENING =
+            Set.of("and", "then", "also", "now", "just", "all", "been", "have", "has");
     /** So many words may follow a verb that has no object of its own. */
     private static final int TRAILING = 4;
 
@@ -85,7 +88,7 @@ final class Unnamed {
         if (!carried.isEmpty()) {
             // "We lost." after the chillies tells nothing of them: who means them says "them" or goes on in the
             // sentence.
-            return !eaten() && (points() || everything || goesOn(justNamed)) ? carried : List.of();
+            return !eaten() && (points() || everything || goesOn(justNamed) || terse(told)) ? carried : List.of();
         }
         if (points()
                 && !before.isEmpty()
@@ -192,6 +195,22 @@ final class Unnamed {
         boolean whole =
                 clause.action().form() == null || clause.to() - clause.action().end() <= TRAILING;
         return justNamed && led && !elsewhere() && (whole || told().ofThePlot() || !OF_CROP.contains(told()));
+    }
+
+    /** "Onions cured now. Strung and hung in the garage.": a sentence that is hardly more than its doing, of what the one before named. */
+    private boolean terse(Told told) {
+        int start = clause.sentence()[0];
+        while (start < clause.to() && OPENING.contains(passage.word(start))) {
+            start++;
+        }
+        boolean lost = told.event().what() == What.DIED
+                || OF_CROP.contains(told.event().what())
+                        && told.event().count() == null
+                        && told.event().amount() == null;
+        return !lost
+                && clause.action().start() == start
+                && clause.sentence()[1] - clause.action().end() <= TRAILING + 1
+                && !elsewhere();
     }
 
     /** "Onion tops bent over, lifted the lot": the one crop named before in the sentence, {@code null} when it is not one. */
