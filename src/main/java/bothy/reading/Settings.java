@@ -44,6 +44,10 @@ final class Settings {
 
     private final PhraseBook<SettingChange> plain = new PhraseBook<>();
     private final PhraseBook<String> frosts = new PhraseBook<>();
+    /** So many words of a longer name may stand before one that is known: "St Paul Minnesota". */
+    private static final int BEFORE_A_NAME = 2;
+
+    private final PhraseBook<String> seasons;
     private final PhraseBook<String> usual;
     private final PhraseBook<String> happened;
     private final PhraseBook<String> telling;
@@ -62,6 +66,7 @@ final class Settings {
             }
         }
         words.names(FILE, "/frosts").forEach(frost -> file.into(frosts, "/frosts/" + frost, frost));
+        seasons = file.book("/season", "season");
         usual = file.book("/usual", "usual");
         happened = file.book("/happened", "happened");
         wishes = new ReminderWishes(words);
@@ -189,17 +194,28 @@ final class Settings {
         boolean habit = last
                 || !usual.all(passage.tokens(), sentence[0], sentence[1], passage)
                         .isEmpty();
+        boolean season = found.isEmpty()
+                && days.size() == 2
+                && !seasons.find(passage.tokens(), sentence[0], sentence[1], passage)
+                        .isEmpty();
+        if (season) {
+            return List.of(
+                    new SettingChange("lastSpringFrost", monthDay(days.get(0))),
+                    new SettingChange("firstAutumnFrost", monthDay(days.get(1))));
+        }
         if (found.isEmpty() || days.isEmpty() || past || !habit) {
             return List.of();
         }
         List<SettingChange> told = new ArrayList<>();
         for (int i = 0; i < found.size() && i < days.size(); i++) {
-            LocalDate day = days.get(i).past();
-            told.add(new SettingChange(
-                    found.get(i).meaning(),
-                    String.format(Locale.ROOT, "%02d-%02d", day.getMonthValue(), day.getDayOfMonth())));
+            told.add(new SettingChange(found.get(i).meaning(), monthDay(days.get(i))));
         }
         return told;
+    }
+
+    private static String monthDay(DaySaid said) {
+        LocalDate day = said.past();
+        return String.format(Locale.ROOT, "%02d-%02d", day.getMonthValue(), day.getDayOfMonth());
     }
 
     private List<SettingChange> places(Passage passage, int[] sentence) {
@@ -212,7 +228,9 @@ final class Settings {
         List<Found<String>> leads = telling.find(passage.tokens(), sentence[0], sentence[1], passage);
         told.addAll(Degrees.in(words, !leads.isEmpty()));
         if (leads.isEmpty()) {
-            nameAlone(passage, sentence).ifPresent(city -> told.addAll(city(city)));
+            nameAlone(passage, sentence)
+                    .or(() -> nameAtTheHead(passage, sentence))
+                    .ifPresent(city -> told.addAll(city(city)));
         }
         for (Found<String> lead : leads) {
             cities().find(passage.tokens(), lead.end(), sentence[1], passage).stream()
@@ -239,6 +257,16 @@ final class Settings {
             }
         }
         return named.stream().map(Found::meaning).findFirst();
+    }
+
+    /** "Bristol, last frost 30 April": a name before what is told of its frosts. */
+    private Optional<String> nameAtTheHead(Passage passage, int[] sentence) {
+        return frost(passage, sentence).isEmpty()
+                ? Optional.empty()
+                : cities().find(passage.tokens(), sentence[0], sentence[1], passage).stream()
+                        .filter(city -> city.start() - sentence[0] <= BEFORE_A_NAME)
+                        .map(Found::meaning)
+                        .findFirst();
     }
 
     /** Degrees told that are no place on earth, as told. */

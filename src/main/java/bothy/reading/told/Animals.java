@@ -38,6 +38,13 @@ final class Animals {
                 && (names.contains(passage.word(at)) || standsForOne(passage, clause.sentence()[0], at));
     }
 
+    /** "One has been pulled up, birds I think": done to the plants, and an animal is named in the message. */
+    boolean done(Passage passage, Clause clause) {
+        int verb = clause.action().words().nextSetBit(0);
+        return Set.of("been", "was", "were", "got", "being").contains(passage.word(verb - 1))
+                && passage.words().stream().anyMatch(names::contains);
+    }
+
     /** "Lost two courgettes to the cat, it dug them up". */
     private boolean standsForOne(Passage passage, int from, int at) {
         return PRONOUNS.contains(passage.word(at))

@@ -46,6 +46,7 @@ final class LeftOver {
                         .filter(one -> one.known()
                                 && !clause.inRelative(one.start())
                                 && !WhenTold.forecast(passage, one)
+                                && !WhenTold.wished(passage, one)
                                 && before.stream().noneMatch(earlier -> one.past()
                                         .equals(earlier.event().on()))
                                 && one.past().isBefore(passage.situation().today()))

@@ -28,6 +28,7 @@ final class Losses {
     private final Set<String> whole;
     private final Set<String> left;
     private final Set<String> weather;
+    private final Set<String> except;
     private final Animals animals;
 
     Losses(Words words, Animals animals) {
@@ -36,6 +37,7 @@ final class Losses {
         whole = Set.copyOf(words.list(FILE, "/whole"));
         left = Set.copyOf(words.list(FILE, "/left"));
         weather = Set.copyOf(words.list(FILE, "/weather"));
+        except = Set.copyOf(words.list(FILE, "/except"));
     }
 
     Set<String> vocabulary() {
@@ -43,6 +45,7 @@ final class Losses {
         all.addAll(whole);
         all.addAll(left);
         all.addAll(weather);
+        all.addAll(except);
         return all;
     }
 
@@ -53,7 +56,9 @@ final class Losses {
             return told;
         }
         Optional<NumberSaid> standing = standing(passage, clause);
-        if (standing.isPresent()) {
+        boolean counted = event.count() != null
+                && standing.filter(left -> left.value() != event.count()).isPresent();
+        if (standing.isPresent() && !counted) {
             return told.with(ofWhatStands(told, passage, (int) standing.get().value()));
         }
         boolean halfOfOne = Integer.valueOf(1).equals(event.count()) && halfOfOne(passage, clause);
@@ -70,6 +75,22 @@ final class Losses {
                 return passage.counts(clause.from(), at).stream()
                         .filter(number -> behind - number.end() <= REACH)
                         .reduce((first, last) -> last);
+            }
+        }
+        return spared(passage, clause);
+    }
+
+    /** "All bar 3": the number behind what excepts from all. */
+    private Optional<NumberSaid> spared(Passage passage, Clause clause) {
+        boolean all = false;
+        for (int at = clause.sentence()[0]; at < clause.sentence()[1]; at++) {
+            all |= whole.contains(passage.word(at));
+            int number =
+                    passage.word(at).equals("apart") && passage.word(at + 1).equals("from") ? at + 2 : at + 1;
+            if (all && except.contains(passage.word(at))) {
+                return passage.counts(number, clause.sentence()[1]).stream()
+                        .filter(one -> one.start() - number <= 1)
+                        .findFirst();
             }
         }
         return Optional.empty();

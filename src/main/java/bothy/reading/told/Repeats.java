@@ -35,6 +35,7 @@ final class Repeats {
         oneRain(kept);
         oneLoss(kept);
         onceOnly(kept);
+        scapesOnly(kept);
         OfTheWeather.settle(kept);
         // "Took 4 beans out of the porch and put them in the ground" is one doing.
         List<Told> put = kept.stream()
@@ -171,6 +172,17 @@ final class Repeats {
                 }
             }
         }
+    }
+
+    /** "Scapes curling, cut them all off": the stalks were cut, not the bulbs lifted. */
+    private static void scapesOnly(List<Told> kept) {
+        boolean scapes = kept.stream()
+                .anyMatch(one -> one.event().what() == What.NOTE
+                        && "scapes".equals(one.event().detail()));
+        kept.removeIf(one -> scapes
+                && one.event().what() == What.HARVESTED
+                && one.event().amount() == null
+                && one.event().count() == null);
     }
 
     /** "The onions are in sacks now, put them away on Sunday": one doing, on the day that is told. */

@@ -85,6 +85,11 @@ public final class Statements {
             "not",
             "no");
 
+    private static final Set<String> CAUGHT = Set.of(
+            "got", "caught", "had", "took", "hit", "nipped", "touched", "burnt", "burned", "zapped", "blackened");
+    private static final Set<String> WHOLE = Set.of("everything", "all", "every", "both", "each");
+    private static final Set<String> DEAD = Set.of("dead", "died", "killed", "lost", "goners", "kaput", "mush");
+
     /** By this age nearly every crop that fruits has borne. By judgement. */
     private static final int BORNE_DAYS = 100;
 
@@ -182,6 +187,10 @@ public final class Statements {
                 && clause.action().form() != null) {
             return told; // "Birds are nipping the tops off them."
         }
+        if (clause.action().action().equals("harvested")
+                && particulars.animals().done(passage, clause)) {
+            return told; // "One has been pulled up, birds I think."
+        }
         boolean carried = !clause.crops().isEmpty()
                 && clause.crops().stream().allMatch(crop -> crop.end() <= clause.sentence()[0]);
         if (carried && Subject.foreign(passage, clause)) {
@@ -197,6 +206,7 @@ public final class Statements {
             DaySaid day = WhenTold.said(passage, clause);
             cropless.told(passage, clause, before).forEach(one -> told.add(finished(passage, clause, one, day)));
         }
+        told.replaceAll(one -> caught(passage, clause, one));
         if (told.size() == 1
                 && told.get(0).event().what() == What.DIED
                 && passage.word(clause.action().start()).equals("frost")) {
@@ -235,6 +245,18 @@ public final class Statements {
         return told;
     }
 
+    /** "The frost got the potatoes": caught is not killed, where neither a number nor a "dead" says so. */
+    private static Told caught(Passage passage, Clause clause, Told told) {
+        int verb = clause.action().start() + 1;
+        boolean caught = told.event().what() == What.DIED
+                && told.event().count() == null
+                && passage.word(clause.action().start()).equals("frost")
+                && CAUGHT.contains(passage.word(verb))
+                && !WHOLE.contains(passage.word(verb + 1))
+                && passage.words().stream().noneMatch(DEAD::contains);
+        return caught ? Told.of(Event.of(What.FROST, null, null, told.event().on()), told.from(), told.to()) : told;
+    }
+
     /** "Slugs had one strawberry leaf" costs no plant. */
     private static boolean bitten(Passage passage, Clause clause, CropSaid crop) {
         return clause.action().action().equals("died")
@@ -258,7 +280,7 @@ public final class Statements {
     }
 
     /** "Ripped the tomatoes out": what was picked from before is not lost but done with. */
-    private static boolean clearedAfterPicking(What what, Passage passage, Clause clause, CropSaid crop) {
+    private boolean clearedAfterPicking(What what, Passage passage, Clause clause, CropSaid crop) {
         if (what != What.DIED
                 || !(CLEARING.contains(passage.word(clause.action().words().nextSetBit(0)))
                         || doneWith(passage, clause))) {
@@ -266,11 +288,21 @@ public final class Statements {
         }
         List<Planting> meant = PlantingsMeant.of(crop, passage, clause, true);
         boolean spoilt = passage.words().stream().anyMatch(SPOILT::contains);
+        if (fewerThanStand(passage, clause, crop, meant)) {
+            return false; // "Binned 3 plants with blight" while the others go on.
+        }
         return !meant.isEmpty()
                 && meant.stream()
                         .allMatch(planting -> passage.situation().has(planting, Set.of(What.HARVESTED))
                                 || !spoilt
                                         && grown(planting, passage.situation().today()));
+    }
+
+    private boolean fewerThanStand(Passage passage, Clause clause, CropSaid crop, List<Planting> meant) {
+        Integer count = particulars.count(passage, clause, crop);
+        Planting one = meant.size() == 1 ? meant.get(0) : null;
+        Integer standing = one == null ? null : one.count() == null ? one.sown() : one.count();
+        return count != null && standing != null && count < standing;
     }
 
     /** Nobody tells of every picking: what was sown so long ago and is cleared with no word of a mishap has borne. */

@@ -84,7 +84,7 @@ final class Unnamed {
         if (again != null) {
             return List.of(told.with(told.event().withPlanting(null, again)));
         }
-        List<Told> carried = carried(told);
+        List<Told> carried = ofOne(told, carried(told));
         if (!carried.isEmpty()) {
             // "We lost." after the chillies tells nothing of them: who means them says "them" or goes on in the
             // sentence.
@@ -115,6 +115,20 @@ final class Unnamed {
             return List.of(among(told, mentioned).assuming("planting"));
         }
         return List.of(alone(told, growing, ofAll));
+    }
+
+    /** "Potted on the toms, 9 plum and 4 cherry, one snapped": it was one of one lot, which is to be asked. */
+    private List<Told> ofOne(Told told, List<Told> carried) {
+        boolean counted = told.event().what() == What.DIED && told.event().count() != null;
+        List<Planting> among = !counted || carried.size() < 2
+                ? List.of()
+                : PlantingsMeant.growing(passage.situation()).stream()
+                        .filter(planting ->
+                                carried.stream().anyMatch(one -> one.plantings().contains(planting.id())))
+                        .toList();
+        return among.size() < 2
+                ? carried
+                : List.of(carried.get(0).about(List.of()).oneOf(among));
     }
 
     /** Growth seen without a crop named: on what was just named, else on what was talked about last. */

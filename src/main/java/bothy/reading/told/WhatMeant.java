@@ -124,7 +124,7 @@ final class WhatMeant {
             if (what == What.HARVESTED && gotOut(passage, clause) && !(crop != null && cropNames.dug(crop.crop()))) {
                 return What.PLANTED_OUT;
             }
-            if (what == What.HARVESTED && animals.did(passage, clause)) {
+            if (what == What.HARVESTED && (animals.did(passage, clause) || pulledPlants(passage, clause, crop))) {
                 return What.DIED;
             }
             boolean put = what == What.MOVED
@@ -200,6 +200,16 @@ final class WhatMeant {
                 .anyMatch(quantity -> quantity.unit().equals("kg"));
         boolean plants = says(passage, clause, Set.of("plants", "vines", "haulms", "stumps"));
         return up && !weighed && (crop == null ? plants : cropNames.fruiting(crop.crop()));
+    }
+
+    /** "Pulled 1 courgette plant": so many plants of what bears fruit are taken out, not gathered. */
+    private boolean pulledPlants(Passage passage, Clause clause, CropSaid crop) {
+        return crop != null
+                && cropNames.fruiting(crop.crop())
+                && Set.of("pulled", "pull", "dug", "ripped", "yanked", "removed", "took", "taken")
+                        .contains(passage.word(clause.action().words().nextSetBit(0)))
+                && Set.of("plant", "plants", "vine", "vines").contains(passage.word(crop.end()))
+                && !passage.counts(clause.from(), crop.start()).isEmpty();
     }
 
     /** "Transplanted into pots" is potting on, not planting out. */

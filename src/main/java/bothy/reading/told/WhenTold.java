@@ -36,7 +36,7 @@ final class WhenTold {
                 .filter(day -> !clause.inRelative(day.start())
                         && !toCome(passage, clause, day)
                         && !forecast(passage, day)
-                        && !Set.of("till", "until", "til").contains(passage.word(day.start() - 1)))
+                        && !wished(passage, day))
                 .toList();
         if (!own.isEmpty()) {
             // "Don't know when exactly, early April-ish": who says so is to be asked.
@@ -47,7 +47,7 @@ final class WhenTold {
                     .orElseGet(() -> nearest(own, clause));
         }
         List<DaySaid> sentence = Passage.within(passage.days(), clause.sentence()[0], clause.sentence()[1]).stream()
-                .filter(day -> !clause.inRelative(day.start()) && !forecast(passage, day))
+                .filter(day -> !clause.inRelative(day.start()) && !forecast(passage, day) && !wished(passage, day))
                 .toList();
         DaySaid leading = sentence.isEmpty() ? null : sentence.get(0);
         if (leading != null && heads(passage, leading, clause.sentence()[0])) {
@@ -78,6 +78,11 @@ final class WhenTold {
         return heading(passage, clause.sentence()[0]);
     }
 
+    /** "Want them for Halloween", "to last until May": the day by which something is wanted. */
+    static boolean wished(Passage passage, DaySaid day) {
+        return Set.of("till", "until", "til", "for", "by").contains(passage.word(day.start() - 1));
+    }
+
     /** "Put up canes on Sunday, then sowed the beans": one after the other on one day. */
     private static boolean then(Passage passage, Clause clause) {
         int verb = clause.action().words().nextSetBit(0);
@@ -98,6 +103,9 @@ final class WhenTold {
                 continue;
             }
             DaySaid first = days.get(0);
+            if (first.sort() == DaySaid.Sort.UNKNOWN) {
+                continue; // "Back from hols."
+            }
             boolean alone =
                     Passage.within(passage.actions(), sentence[0], sentence[1]).isEmpty();
             boolean bare = alone
