@@ -191,9 +191,16 @@ public final class Moods {
                 && books.get("intent").all(passage.tokens(), from, verb, passage).stream()
                         .anyMatch(found -> !counted(passage, found)
                                 && !beside(passage, found)
+                                && !towards(passage, found)
                                 && (action.form() != Form.PAST
                                         || PLAIN_TOO.contains(passage.word(verb))
                                         || !parted(passage, found.end(), verb)));
+    }
+
+    /** "Went out to the plot" is a way, no intention. */
+    private static boolean towards(Passage passage, Found<String> found) {
+        return passage.word(found.end() - 1).equals("to")
+                && Set.of("the", "my", "our", "their", "his", "her", "a").contains(passage.word(found.end()));
     }
 
     /** "Next to them" is a place. */

@@ -115,6 +115,8 @@ final class NotDone {
             "cousin",
             "colleague");
 
+    private static final int WORDS_OUT = 7;
+
     private NotDone() {}
 
     /** Whether words in the form of a verb name only a thing. */
@@ -125,6 +127,8 @@ final class NotDone {
                 || form == Form.PLAIN && noun(tokens, found)
                 || form == Form.ING && cover(tokens, found)
                 || form == Form.PAST && (caught(tokens, found) || given(tokens, found))
+                || wentOut(tokens, found)
+                || (form == Form.ING || form == null) && helps(tokens, found)
                 || form != null && acrossComma(tokens, found, slots);
     }
 
@@ -137,8 +141,30 @@ final class NotDone {
                 && Set.of("", "i", "we", "and", ",").contains(word(tokens, got - 1));
     }
 
+    /** "Went out this morning and four lettuces were cut off": it was the grower who went. */
+    private static boolean wentOut(List<Token> tokens, Phrase.Place found) {
+        boolean went = word(tokens, found.start()).equals("went")
+                && word(tokens, found.start() + 1).equals("out")
+                && Set.of("", "i", "we", "just").contains(word(tokens, found.start() - 1));
+        for (int at = found.start() + 2; went && at < Math.min(tokens.size(), found.start() + WORDS_OUT); at++) {
+            if (Set.of("and", "to", "with", "but", "there", "found", "saw").contains(word(tokens, at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "Watering makes no difference" tells of no one day. */
+    private static boolean helps(List<Token> tokens, Phrase.Place found) {
+        return found.end() < tokens.size()
+                && Set.of("makes", "make", "made", "helps", "help", "helped", "seems", "does", "did")
+                        .contains(tokens.get(found.end()).word());
+    }
+
     private static String word(List<Token> tokens, int at) {
-        return at < 0 || tokens.get(at).endsSentence() ? "" : tokens.get(at).word();
+        return at < 0 || at >= tokens.size() || tokens.get(at).endsSentence()
+                ? ""
+                : tokens.get(at).word();
     }
 
     /** "Got some comfrey off a lad at the allotments" picks nothing. */
