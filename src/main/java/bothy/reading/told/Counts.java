@@ -290,7 +290,10 @@ final class Counts {
                                     "first", "second", "third", "next", "another")
                             .contains(last);
             boolean unit = notCounts.contains(next)
-                    || Set.of("per", "each", "every", "by", "to").contains(next) && !last.equals("other")
+                    || Set.of("per", "each", "every", "by").contains(next) && !last.equals("other")
+                    || next.equals("to")
+                            && !last.equals("other")
+                            && !clause.action().action().equals("died") // "Lost 2 to slugs".
                     || Set.of("each", "per", "a").contains(passage.word(number.end() + 1)) && counted.contains(next)
                     || Set.of("by", "bar", "but", "except", "off", "from").contains(last)
                     || !(last.equals("is") && next.equals("of"))
