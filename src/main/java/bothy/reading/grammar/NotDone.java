@@ -128,6 +128,7 @@ final class NotDone {
                 || form == Form.ING && cover(tokens, found)
                 || form == Form.PAST && (caught(tokens, found) || given(tokens, found))
                 || wentOut(tokens, found)
+                || ofOnions(tokens, found)
                 || (form == Form.ING || form == null) && helps(tokens, found)
                 || form != null && acrossComma(tokens, found, slots);
     }
@@ -152,6 +153,14 @@ final class NotDone {
             }
         }
         return false;
+    }
+
+    /** "50 set of onion" bears no fruit. */
+    private static boolean ofOnions(List<Token> tokens, Phrase.Place found) {
+        return found.length() == 1
+                && tokens.get(found.start()).is("set")
+                && found.end() < tokens.size()
+                && tokens.get(found.end()).is("of");
     }
 
     /** "Watering makes no difference" tells of no one day. */

@@ -110,6 +110,15 @@ final class Unnamed {
         if (!placed.isEmpty()) {
             return List.of(among(told, placed));
         }
+        CropSaid exclaimed = before.isEmpty() && terse(told) ? namedSentenceBefore() : null;
+        if (exclaimed != null) {
+            return List.of(Statements.withPlantings(
+                            told.with(told.event().withPlanting(null, exclaimed.crop())),
+                            PlantingsMeant.of(exclaimed, passage, clause, false),
+                            exclaimed,
+                            passage)
+                    .assuming("crop"));
+        }
         List<Planting> mentioned = PlantingsMeant.mentioned(passage.situation());
         if (!mentioned.isEmpty() && (points() || !ofAll)) {
             return List.of(among(told, mentioned).assuming("planting"));
@@ -234,6 +243,20 @@ final class Unnamed {
                 .stream()
                 .filter(crop -> !crop.thing() && (crop.single() || crop.certain()))
                 .toList();
+        return named.stream().map(CropSaid::crop).distinct().count() == 1 ? named.get(0) : null;
+    }
+
+    /** "First new potatoes! 1.8 kg off 3 plants.": the one crop of the sentence before, {@code null} when it is not one. */
+    private CropSaid namedSentenceBefore() {
+        int[] last = null;
+        for (int[] sentence : passage.sentences()) {
+            last = sentence[0] < clause.sentence()[0] ? sentence : last;
+        }
+        List<CropSaid> named = last == null
+                ? List.of()
+                : Passage.within(passage.crops(), last[0], last[1]).stream()
+                        .filter(crop -> !crop.thing() && (crop.single() || crop.certain()))
+                        .toList();
         return named.stream().map(CropSaid::crop).distinct().count() == 1 ? named.get(0) : null;
     }
 
