@@ -220,7 +220,14 @@ final class DayFacts {
     private void said(Day day, PlotDiary diary, List<Object> facts) {
         for (Event told : day.told()) {
             facts.add(new Told(
-                    told.planting(), told.what(), told.on(), told.count(), told.amount(), told.unit(), told.detail()));
+                    told.planting(),
+                    told.what(),
+                    told.on(),
+                    told.on() == null ? 0 : (int) ChronoUnit.DAYS.between(told.on(), day.today()),
+                    told.count(),
+                    told.amount(),
+                    told.unit(),
+                    told.detail()));
         }
         for (Event event : diary.events()) {
             if (event.planting() == null) {

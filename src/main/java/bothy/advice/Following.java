@@ -74,7 +74,7 @@ final class Following {
         Planting packet = new Planting(
                 sheet.crop(), sheet.crop(), null, null, null, Planting.Start.PACKET, null, null, null, null);
         Frosts frosts = seasons.around(today);
-        return new Outlooks(packet, sheet, Map.of(), frosts, frosts, today, null, null, false, cool)
+        return new Outlooks(packet, sheet, Map.of(), null, frosts, frosts, today, null, null, false, cool)
                 .all(seasons, null, List.of());
     }
 

@@ -79,10 +79,13 @@ final class Harvesting {
         if (overMildWinter != null) {
             return true;
         }
+        return begunInSpring() == ofAutumn(harvest);
+    }
+
+    private boolean begunInSpring() {
         LocalDate frost = season.lastSpring();
-        boolean spring = !planting.begun().isBefore(frost.minusWeeks(SPRING_BEGINS_WEEKS))
+        return !planting.begun().isBefore(frost.minusWeeks(SPRING_BEGINS_WEEKS))
                 && planting.begun().isBefore(frost.plusMonths(SPRING_ENDS_MONTHS));
-        return spring == ofAutumn(harvest);
     }
 
     private Range otherSeason(Sheet.Harvest harvest) {
@@ -196,7 +199,8 @@ final class Harvesting {
                 return withPicking(found, harvest);
             }
             if (inOtherSeason()) {
-                found.add(after(What.HARVESTED, "other-season", planting.begun(), otherSeason(harvest), true));
+                found.add(afterWinter(
+                        after(What.HARVESTED, "other-season", planting.begun(), otherSeason(harvest), true)));
                 return withPicking(found, harvest);
             }
             Range days = inPlace ? warmed(planting.begun(), fromSowing(harvest), true) : fromSowing(harvest);
@@ -208,7 +212,8 @@ final class Harvesting {
                         warmed(out.first(), fromPlantingOut(harvest), false),
                         true));
             } else {
-                found.add(notBefore(after(What.HARVESTED, "sowing", planting.begun(), days, true), out, harvest));
+                found.add(afterWinter(
+                        notBefore(after(What.HARVESTED, "sowing", planting.begun(), days, true), out, harvest)));
             }
         } else if (harvest != null && fromPlantingOut(harvest) != null && out != null) {
             found.add(after(
@@ -219,6 +224,27 @@ final class Harvesting {
                     true));
         }
         return withPicking(found, harvest);
+    }
+
+    /** What stands over winter hardly grows in it: the longer the cold lasts, the later it is ready. */
+    private Outlook afterWinter(Outlook byDays) {
+        Range weeks = sheet.harvest().weeksFromLastFrostOverWinter();
+        if (weeks == null || overMildWinter != null || season.none() || begunInSpring()) {
+            return byDays;
+        }
+        LocalDate frost = season.lastSpring();
+        while (frost.isBefore(planting.begun())) {
+            frost = frost.plusYears(1);
+        }
+        LocalDate first = frost.plusDays(Math.round(7 * weeks.low()));
+        LocalDate last = frost.plusDays(Math.round(7 * weeks.high()));
+        return new Outlook(
+                byDays.planting(),
+                byDays.what(),
+                byDays.how(),
+                byDays.from().isBefore(first) ? first : byDays.from(),
+                byDays.to().isBefore(last) ? last : byDays.to(),
+                byDays.told());
     }
 
     /** Plants that went out late are not ready for having been sown early. */

@@ -34,6 +34,7 @@ final class Outlooks {
     private final Planting planting;
     private final Sheet sheet;
     private final Map<What, Latest> latest;
+    private final LocalDate lifted;
     private final Frosts season;
     private final LocalDate today;
     private final SowingCalendars.Calendar calendar;
@@ -42,6 +43,7 @@ final class Outlooks {
     private final List<Outlook> found = new ArrayList<>();
 
     /**
+     * @param lifted when the most of it was harvested, {@code null} before that
      * @param frosts frosts around today
      * @param season frosts around the planting's beginning
      * @param ripening how the crop ripens by warmth where that is known and it stands outdoors, {@code null} to go by days
@@ -53,6 +55,7 @@ final class Outlooks {
             Planting planting,
             Sheet sheet,
             Map<What, Latest> latest,
+            LocalDate lifted,
             Frosts frosts,
             Frosts season,
             LocalDate today,
@@ -63,6 +66,7 @@ final class Outlooks {
         this.planting = planting;
         this.sheet = sheet;
         this.latest = latest;
+        this.lifted = lifted;
         this.season = season;
         this.today = today;
         this.calendar = calendar;
@@ -329,10 +333,8 @@ final class Outlooks {
     }
 
     private void curingAndStore() {
-        Latest harvested = latest.get(What.HARVESTED);
-        if (sheet.curing() != null && sheet.curing().days() != null && harvested != null) {
-            found.add(
-                    after(What.CURED, "usual", harvested.first(), sheet.curing().days(), true));
+        if (sheet.curing() != null && sheet.curing().days() != null && lifted != null) {
+            found.add(after(What.CURED, "usual", lifted, sheet.curing().days(), true));
         }
         Latest stored = first(What.STORED, What.CURED);
         if (sheet.storing() != null && sheet.storing().lifeDays() != null && stored != null) {

@@ -5,6 +5,7 @@ import bothy.advice.facts.DrySpell;
 import bothy.advice.facts.Frosts;
 import bothy.advice.facts.Latest;
 import bothy.advice.facts.Lesson;
+import bothy.advice.facts.Lifted;
 import bothy.advice.facts.Outlook;
 import bothy.advice.facts.Stands;
 import bothy.advice.facts.Warmth;
@@ -85,6 +86,10 @@ final class PlantingFacts {
         events.forEach(event -> facts.add(DayFacts.happened(event)));
         Map<What, Latest> latest = latest();
         facts.addAll(latest.values());
+        LocalDate lifted = Lifting.of(planting, events).orElse(null);
+        if (lifted != null) {
+            facts.add(new Lifted(planting.id(), lifted));
+        }
         Stands stands = stands(latest, seasons, calendar);
         facts.add(stands);
         Warmth warmth = warmth(stands);
@@ -104,6 +109,7 @@ final class PlantingFacts {
                             planting,
                             sheet,
                             latest,
+                            lifted,
                             frosts,
                             season(seasons, frosts),
                             day.today(),

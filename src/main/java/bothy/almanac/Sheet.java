@@ -191,8 +191,9 @@ public record Sheet(
      * @param from when liquid feed begins: "first-flower", "fruit-set", "none"
      * @param everyDays days between feeds
      * @param kind "high-potash", "balanced", "none"
+     * @param topDressing id of when a hungry crop is dressed with nitrogen ("knee-high-and-tasselling"), {@code null} for one that wants none
      */
-    public record Feeding(String from, Double everyDays, String kind) {}
+    public record Feeding(String from, Double everyDays, String kind, String topDressing) {}
 
     /**
      * @param pollination "insects", "self", "wind", "none"
@@ -222,6 +223,8 @@ public record Sheet(
      * @param daysFromPlantingOut days from planting out to first harvest
      * @param weeksFromLastFrost weeks from the last spring frost to the harvest, first to last, of a crop that stands for years and bears
      *     in each; {@code null} for a crop of one season
+     * @param weeksFromLastFrostOverWinter weeks from the last spring frost to the first harvest of what stood over the winter, begun before
+     *     it: however long it stood, it is not ready sooner; {@code null} where winter does not hold it
      * @param cues ids of the cues that it is ready, the colour first where it turns ("colour-turned", "stalk-corky", "tops-fallen")
      * @param cut id of how it is taken ("cut-with-stalk", "twist-off", "lift-with-fork", "pull", "cut-and-come-again")
      * @param sizeCm size at which it is taken, cm, {@code null} where size tells nothing
@@ -242,6 +245,7 @@ public record Sheet(
             Range earlyDays,
             Range daysFromPlantingOut,
             Range weeksFromLastFrost,
+            Range weeksFromLastFrostOverWinter,
             List<String> cues,
             String cut,
             Range sizeCm,

@@ -34,12 +34,16 @@ final class FrostToCome {
     private final Set<String> cold;
     private final Set<String> toCome;
     private final Set<String> been;
+    private final Set<String> being;
+    private final Set<String> night;
 
     FrostToCome(Words words) {
         frost = Set.copyOf(words.list(FILE, "/frost"));
         cold = Set.copyOf(words.list(FILE, "/cold"));
         toCome = Set.copyOf(words.list(FILE, "/to-come"));
         been = Set.copyOf(words.list(FILE, "/been"));
+        being = Set.copyOf(words.list(FILE, "/being"));
+        night = Set.copyOf(words.list(FILE, "/night"));
     }
 
     Set<String> vocabulary() {
@@ -47,6 +51,7 @@ final class FrostToCome {
         vocabulary.addAll(cold);
         vocabulary.addAll(toCome);
         vocabulary.addAll(been);
+        vocabulary.addAll(night);
         return vocabulary;
     }
 
@@ -54,7 +59,17 @@ final class FrostToCome {
         return says(passage, sentence, toCome)
                 && !says(passage, sentence, been)
                 && (says(passage, sentence, frost)
-                        || (says(passage, sentence, cold) || brief(sentence)) && cold(passage, sentence));
+                        || (says(passage, sentence, cold) || brief(sentence)) && cold(passage, sentence)
+                        || nightOf(passage, sentence));
+    }
+
+    /** "Gonna be 31 tonight": bare degrees of a night. */
+    private boolean nightOf(Passage passage, int[] sentence) {
+        return Passage.within(passage.numbers(), sentence[0], sentence[1]).stream()
+                .filter(number -> number.start() > sentence[0] && number.end() < sentence[1])
+                .filter(number ->
+                        being.contains(passage.word(number.start() - 1)) && night.contains(passage.word(number.end())))
+                .anyMatch(number -> risky(number.value(), passage));
     }
 
     private static boolean cold(Passage passage, int[] sentence) {
@@ -114,6 +129,7 @@ final class FrostToCome {
         boolean whetherBad = own.question() == Question.OTHER
                 && (own.topic() == null || own.topic().equals("normal"));
         boolean whetherSafe = own.question() == Question.SAFE || whetherBad;
-        return whetherSafe ? own.asking(Question.SAFE).withTopic("frost") : own;
+        boolean whatToCover = own.question() == Question.HOW_TO && "protecting".equals(own.topic());
+        return whetherSafe || whatToCover ? own.asking(Question.SAFE).withTopic("frost") : own;
     }
 }

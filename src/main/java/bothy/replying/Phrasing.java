@@ -76,8 +76,10 @@ final class Phrasing {
     List<String> advice(List<Given> spoken) {
         Map<String, List<Given>> alike = new LinkedHashMap<>();
         List<String> ids = spoken.stream().map(Given::id).toList();
+        Set<String> found = new TreeSet<>();
         for (Given given : spoken) {
-            said(given, true, ids).ifPresent(text -> alike.computeIfAbsent(text, key -> new ArrayList<>())
+            said(given, true, ids).filter(text -> isNewFinding(given, found)).ifPresent(text -> alike.computeIfAbsent(
+                            text, key -> new ArrayList<>())
                     .add(given));
         }
         List<String> paragraphs = new ArrayList<>();
@@ -95,6 +97,15 @@ final class Phrasing {
         String text =
                 names.size() > 1 ? ofSeveral : said(group.get(0), false, ids).orElse(ofSeveral);
         return upper(text.replace(CROPS_HERE, Names.list(names)));
+    }
+
+    /** Two signs of one crop that come down to one cause are answered once. */
+    private boolean isNewFinding(Given given, Set<String> found) {
+        return !given.id().equals(LIKELIEST_CAUSE)
+                || verdicts.of(given)
+                        .map(diagnosis -> found.add(
+                                diagnosis.crop() + ": " + diagnosis.said().cause()))
+                        .orElse(true);
     }
 
     /** What stands ahead is said with its day, unless the sentence names it. */

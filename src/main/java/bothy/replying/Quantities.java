@@ -20,6 +20,7 @@ final class Quantities {
     private static final DateTimeFormatter US_FROST = DateTimeFormatter.ofPattern("MMMM d", Locale.US);
     static final double CM_PER_INCH = 2.54;
     private static final double DAYS_PER_MONTH = 30.4;
+    private static final double LITRES_PER_CUP = 0.2366;
     static final double G_PER_POUND = 453.59237;
     private final Units units;
     private final LocalDate today;
@@ -32,7 +33,7 @@ final class Quantities {
     String day(LocalDate date) {
         long away = ChronoUnit.DAYS.between(today, date);
         String written = date.format(units == Units.US ? MONTH_FIRST : DAY_FIRST);
-        return Math.abs(away) > 300 ? written + " " + date.getYear() : written;
+        return date.getYear() != today.getYear() || Math.abs(away) > 300 ? written + " " + date.getYear() : written;
     }
 
     /** Without its weekday: one of several in a list. */
@@ -81,9 +82,7 @@ final class Quantities {
             return us ? inches(low, high) : centimetres(low, high);
         }
         if (name.endsWith("Litres") || name.endsWith("litresPerPlant")) {
-            return us
-                    ? span(low / Units.US.gallonLitres(), high / Units.US.gallonLitres(), 1, " gal")
-                    : span(low, high, whole(low, high, 1), high == 1 ? " litre" : " litres");
+            return us ? american(low, high) : span(low, high, whole(low, high, 1), high == 1 ? " litre" : " litres");
         }
         if (name.endsWith("Kg")) {
             return us ? span(low * 1000 / G_PER_POUND, high * 1000 / G_PER_POUND, 1, " lb") : span(low, high, 1, " kg");
@@ -95,6 +94,17 @@ final class Quantities {
             return lifetime(low, high);
         }
         return span(low, high, whole(low, high, 1), "");
+    }
+
+    /** Less than a quarter gallon is told in cups: "0 gal" waters nothing. */
+    private static String american(double lowLitres, double highLitres) {
+        return highLitres < Units.US.gallonLitres() / 4
+                ? cups(Math.max(1, lowLitres / LITRES_PER_CUP), Math.max(1, highLitres / LITRES_PER_CUP))
+                : span(lowLitres / Units.US.gallonLitres(), highLitres / Units.US.gallonLitres(), 1, " gal");
+    }
+
+    private static String cups(double low, double high) {
+        return span(low, high, 0, Math.round(high) == 1 ? " cup" : " cups");
     }
 
     /** How long something keeps, in the largest unit that fits: "2–6 months", "1–2 weeks", "4–10 days". */

@@ -110,10 +110,16 @@ final class Receipts {
     private String crops(List<Event> group) {
         return Names.list(group.stream()
                 .map(event -> event.planting() != null
-                        ? vocabulary.names().planting(event.planting())
+                        ? told(event)
                         : event.crop() == null ? "" : vocabulary.names().many(event.crop()))
                 .filter(name -> !name.isEmpty())
                 .toList());
+    }
+
+    /** What begins is not told apart by the day on which it does: the receipt ends with that day. */
+    private String told(Event event) {
+        String name = vocabulary.names().planting(event.planting());
+        return event.what() == What.SOWN ? name.replaceFirst(" of \\d+ \\p{L}+$", "") : name;
     }
 
     private String words(Event event, String crops) {
