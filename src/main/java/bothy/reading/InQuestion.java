@@ -44,7 +44,10 @@ final class InQuestion {
             return true; // "The curly flower thing" is no misshapen fruit.
         }
         boolean meaning = inquiry.topic() != null && inquiry.topic().startsWith(MeaningsAsked.TOPIC);
-        boolean general = inquiry.question() == Question.SAFE || inquiry.question() == Question.HOW_TO || meaning;
+        boolean general = inquiry.question() == Question.SAFE
+                || inquiry.question() == Question.HOW_TO
+                || inquiry.question() == Question.COMPARE
+                || meaning;
         // "Is it safe to eat green ones": that "it" is nothing of the grower's.
         int from = passage.word(begins + 1).equals("it") ? begins + 2 : begins;
         return general && !says(passage, from, trouble.end());
