@@ -22,6 +22,14 @@ final class GoesOnAsking {
             Question.FEED_WHAT, Question.FEED_DOSE,
             Question.FEED_WHEN, Question.FEED_DOSE,
             Question.WHEN_WATER, Question.HOW_MUCH_WATER);
+    /** "How much garlic did I get, and how much corn?" */
+    private static final String FROM_DIARY = "diary-picked";
+
+    private static final Set<String> OF_SOWING = Set.of("sowing", "sowing-depth", "depth");
+
+    /** "How often", "when": so many words at most name nothing. */
+    private static final int BARE = 2;
+
     private static final Map<Question, Question> HOW = Map.of(Question.READY, Question.HOW_HARVEST);
 
     private GoesOnAsking() {}
@@ -31,8 +39,23 @@ final class GoesOnAsking {
         if (!OPEN.contains(own.question()) || own.topic() != null) {
             return own;
         }
+        if (FROM_DIARY.equals(before.topic()) && own.crop() != null) {
+            return own.asking(before.question()).withTopic(FROM_DIARY);
+        }
         Question onward = by(passage, begins).get(before.question());
         return onward == null ? own : own.asking(onward);
+    }
+
+    /** "How often and how much water?": nothing but its question word, so it asks about the matter of the one after it. */
+    static Inquiry before(Inquiry after, Inquiry own, Passage passage, int begins, int end) {
+        if (!OPEN.contains(own.question()) || own.topic() != null || end - begins > BARE) {
+            return own;
+        }
+        if (passage.word(begins).equals("when") && OF_SOWING.contains(String.valueOf(after.topic()))) {
+            return Inquiry.of(Question.WHEN_SOW, after.crop(), after.plantings());
+        }
+        Question back = by(passage, begins).get(after.question());
+        return back == null ? own : after.asking(back);
     }
 
     private static Map<Question, Question> by(Passage passage, int begins) {

@@ -23,7 +23,7 @@ final class InQuestion {
     private static final Set<String> KEPT_FROM = Set.of("from", "stop", "prevent");
     private static final Set<String> OF_SOIL = Set.of("overwatering", "underwatering", "wilting");
 
-    private static final String SCAPES = "scapes";
+    private static final Set<String> NO_FAULTS = Set.of("scapes", "canning");
 
     private InQuestion() {}
 
@@ -40,11 +40,14 @@ final class InQuestion {
         if (KEPT_FROM.contains(passage.word(trouble.start() - 1))) {
             return true; // "How do I keep my cat from eating my plants?"
         }
-        if (SCAPES.equals(inquiry.topic())) {
-            return true; // "The curly flower thing" is no misshapen fruit.
+        if (NO_FAULTS.contains(String.valueOf(inquiry.topic()))) {
+            return true; // "The curly flower thing" is no misshapen fruit, "beans without a canner" no want of beans.
         }
         boolean meaning = inquiry.topic() != null && inquiry.topic().startsWith(MeaningsAsked.TOPIC);
-        boolean general = inquiry.question() == Question.SAFE || inquiry.question() == Question.HOW_TO || meaning;
+        boolean general = inquiry.question() == Question.SAFE
+                || inquiry.question() == Question.HOW_TO
+                || inquiry.question() == Question.COMPARE
+                || meaning;
         // "Is it safe to eat green ones": that "it" is nothing of the grower's.
         int from = passage.word(begins + 1).equals("it") ? begins + 2 : begins;
         return general && !says(passage, from, trouble.end());

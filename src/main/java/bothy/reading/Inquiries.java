@@ -27,6 +27,8 @@ final class Inquiries {
     private static final Set<String> JOINING =
             Set.of("and", "or", "n", "&", "plus", "some", "the", "my", "our", "also", "as", "well", "a", "few");
     /** Whoever asks whether it is time to eat something may mean whether it can be eaten. */
+    private static final Set<String> ANY = Set.of("anything", "any", "something", "which", "what", "plants");
+
     private static final Set<Question> OF_EATING = Set.of(Question.SAFE, Question.READY);
 
     /** "If it freezes": that "it" is nothing of the grower's. */
@@ -183,9 +185,22 @@ final class Inquiries {
         if (ofMatter.question() == Question.WHY && ofMatter.topic() == null && ownSubject(passage, begins, sentence)) {
             return ofMatter.withTopic(Inquiry.UNWRITTEN);
         }
-        Inquiry ofPeriod = questions.periods().in(ofMatter, passage, sentence);
+        Inquiry ofPeriod = questions.periods().in(ofAny(ofMatter, passage, sentence), passage, sentence);
         Inquiry settled = HeatToCome.asked(ofOldSeed(likeliest(ofPeriod, said), passage), passage);
         return questions.cues().in(settled, passage);
+    }
+
+    /** "Do I pinch anything out" asks of each crop that grows. */
+    private static Inquiry ofAny(Inquiry inquiry, Passage passage, int[] sentence) {
+        boolean any = "pruning".equals(inquiry.topic())
+                && inquiry.crop() == null
+                && inquiry.plantings().isEmpty()
+                && ANY.stream().anyMatch(word -> says(passage, sentence, word));
+        return any
+                ? inquiry.about(PlantingsMeant.ids(passage.situation().plantings().stream()
+                        .filter(planting -> !planting.over())
+                        .toList()))
+                : inquiry;
     }
 
     /** "After the beans": what follows goes by the family, which all kinds of bean share. */

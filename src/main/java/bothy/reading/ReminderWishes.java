@@ -8,6 +8,7 @@ import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseFile;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -60,9 +61,12 @@ final class ReminderWishes {
         if (said("only-on", passage, sentence) && day.isPresent()) {
             return list(day.get(), times, true);
         }
-        if (said("remind", passage, sentence) && day.isPresent()) {
+        boolean remind = said("remind", passage, sentence);
+        Optional<LocalDate> month = remind && day.isEmpty() ? firstOfMonth(passage, sentence) : Optional.empty();
+        if (remind && (day.isPresent() || month.isPresent())) {
             return List.of(new SettingChange(
-                    "remindOn", ahead(passage, sentence, day.get()).toString()));
+                    "remindOn",
+                    month.orElseGet(() -> ahead(passage, sentence, day.get())).toString()));
         }
         if (said("away", passage, sentence) && day.isPresent() && noCrop(passage, sentence)) {
             // "From the 3rd to the 17th": the later day is that of the return.
@@ -118,6 +122,19 @@ final class ReminderWishes {
             named |= passage.word(at).equals(day.getDayOfWeek().name().toLowerCase(Locale.ROOT));
         }
         return named && day.equals(passage.situation().today()) ? day.plusWeeks(1) : day;
+    }
+
+    /** "Remind me in February": on the first of the month that comes. */
+    private static Optional<LocalDate> firstOfMonth(Passage passage, int[] sentence) {
+        LocalDate today = passage.situation().today();
+        return Passage.within(passage.days(), sentence[0], sentence[1]).stream()
+                .filter(said -> said.sort() == DaySaid.Sort.UNKNOWN)
+                .map(said -> passage.word(said.end() - 1).toUpperCase(Locale.ROOT))
+                .flatMap(word -> Stream.of(Month.values())
+                        .filter(month -> word.length() >= 3 && month.name().startsWith(word)))
+                .map(month -> today.withDayOfMonth(1).withMonth(month.getValue()))
+                .map(first -> first.isAfter(today) ? first : first.plusYears(1))
+                .findFirst();
     }
 
     private static Optional<LocalDate> day(Passage passage, int[] sentence) {

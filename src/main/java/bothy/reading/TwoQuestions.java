@@ -39,6 +39,7 @@ final class TwoQuestions {
                                 .get(0),
                         passage,
                         at + 1);
+                first = GoesOnAsking.before(second, first, passage, begins, at);
                 boolean known = first.question() != Question.OTHER && second.question() != Question.OTHER;
                 if (known && first.question() != second.question()) {
                     return List.of(first, second);
@@ -50,6 +51,8 @@ final class TwoQuestions {
 
     private static boolean joins(Passage passage, int at) {
         boolean joint = passage.word(at).equals("and")
+                // "When do they go out an how far apart": a slip of the pen.
+                || passage.word(at).equals("an")
                 || passage.word(at).equals(",") && !passage.word(at + 1).equals("and");
         String next = passage.word(at + 1);
         return joint && (ASKING.contains(next) || INVERTED.contains(next) && SUBJECTS.contains(passage.word(at + 2)));

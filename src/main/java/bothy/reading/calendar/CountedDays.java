@@ -16,6 +16,9 @@ final class CountedDays {
     private static final Map<String, Integer> DAYS = Map.of(
             "day", 1, "days", 1, "week", 7, "weeks", 7, "fortnight", 14, "fortnights", 14, "month", 30, "months", 30);
     private static final Set<String> PAST = Set.of("ago", "back", "since", "earlier", "gone");
+    /** "Been drying three weeks": it began then. */
+    private static final Set<String> IN_THE_DRY = Set.of("drying", "curing", "cured", "dried");
+
     private final CalendarWords calendar;
     private final List<Token> tokens;
     private final List<NumberSaid> numbers;
@@ -58,6 +61,10 @@ final class CountedDays {
         }
         if (word(start - 1).equals("for") && goesOn(end)) {
             return List.of(DaySaid.exact(start - 1, word(end).equals("so") ? end + 2 : end + 1, before(count, days)));
+        }
+        int led = Set.of("for", "about", "nearly", "over").contains(word(start - 1)) ? start - 2 : start - 1;
+        if (IN_THE_DRY.contains(word(led)) && days > 1) {
+            return List.of(DaySaid.exact(led + 1, end, before(count, days)));
         }
         if (word(start - 1).equals("in")
                 || (word(end).equals("from") && Set.of("now", "today").contains(word(end + 1)))) {
