@@ -243,7 +243,9 @@ final class Settings {
 
     /** "Adelaide, South Australia": a message that is a name and nothing else. Of two the nearer town comes first. */
     private Optional<String> nameAlone(Passage passage, int[] sentence) {
-        boolean whole = passage.sentences().size() == 1 && sentence[1] - sentence[0] <= LONGEST_NAMES;
+        boolean frostsToo = !frosts.find(passage.tokens(), sentence[1], passage.size(), passage)
+                .isEmpty();
+        boolean whole = (passage.sentences().size() == 1 || frostsToo) && sentence[1] - sentence[0] <= LONGEST_NAMES;
         if (!whole || passage.word(sentence[1]).equals("?")) {
             return Optional.empty();
         }

@@ -85,6 +85,11 @@ public final class Statements {
             "not",
             "no");
 
+    private static final Set<String> PARTS = Set.of(
+            "stem", "stems", "stalk", "stalks", "leaf", "leaves", "foliage", "tops", "haulm", "haulms", "roots", "tips",
+            "veins", "edges", "shoots", "flowers", "soil", "ends", "bottoms", "bases");
+    private static final int PART_REACH = 4;
+
     private static final Set<String> CAUGHT = Set.of(
             "got", "caught", "had", "took", "hit", "nipped", "touched", "burnt", "burned", "zapped", "blackened");
     private static final Set<String> WHOLE = Set.of("everything", "all", "every", "both", "each");
@@ -99,6 +104,14 @@ public final class Statements {
     /** A day without a year that lies further ahead is more likely one that is over, days. */
     private static final int SOON = 90;
 
+    private static final Set<What> TOGETHER = java.util.EnumSet.of(
+            What.EMERGED,
+            What.PRICKED_OUT,
+            What.POTTED_ON,
+            What.HARDENING_STARTED,
+            What.PLANTED_OUT,
+            What.MOVED,
+            What.FLOWERING);
     private static final Set<What> UNCOUNTED = java.util.EnumSet.of(What.RAIN, What.SOIL_CHECKED, What.NOTE);
     private static final int MOST_PLANTS = 20_000;
     private final Particulars particulars;
@@ -187,6 +200,9 @@ public final class Statements {
                 && clause.action().form() != null) {
             return told; // "Birds are nipping the tops off them."
         }
+        if (clause.action().action().equals("colour-turned") && ofAnotherPart(passage, clause)) {
+            return told;
+        }
         if (clause.action().action().equals("harvested")
                 && particulars.animals().done(passage, clause)) {
             return told; // "One has been pulled up, birds I think."
@@ -255,6 +271,18 @@ public final class Statements {
                 && !WHOLE.contains(passage.word(verb + 1))
                 && passage.words().stream().noneMatch(DEAD::contains);
         return caught ? Told.of(Event.of(What.FROST, null, null, told.event().on()), told.from(), told.to()) : told;
+    }
+
+    /** "The stems are going black" tells of no fruit. */
+    private static boolean ofAnotherPart(Passage passage, Clause clause) {
+        for (int at = Math.max(clause.sentence()[0], clause.action().start() - PART_REACH);
+                at < clause.action().start();
+                at++) {
+            if (PARTS.contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** "Slugs had one strawberry leaf" costs no plant. */
@@ -414,7 +442,7 @@ public final class Statements {
                 .filter(PlantingsMeant.mentioned(passage.situation())::contains)
                 .toList();
         boolean oneCrop = fitting.stream().map(Planting::crop).distinct().count() == 1;
-        if (PlantingsMeant.ofAll(told.event().what()) || every(crop, passage)) {
+        if (PlantingsMeant.ofAll(told.event().what()) || every(crop, passage) || oneCrop && together(told, fitting)) {
             return told.with(told.event()
                             .withPlanting(null, oneCrop ? fitting.get(0).crop() : null))
                     .about(PlantingsMeant.ids(fitting));
@@ -429,6 +457,14 @@ public final class Statements {
         return told.with(
                         told.event().withPlanting(null, oneCrop ? fitting.get(0).crop() : null))
                 .oneOf(fitting);
+    }
+
+    /** "The toms are up": lots that were sown together do together what no number tells apart. */
+    private static boolean together(Told told, List<Planting> lots) {
+        return TOGETHER.contains(told.event().what())
+                && told.event().count() == null
+                && lots.stream().allMatch(lot -> lot.begun() != null)
+                && lots.stream().map(Planting::begun).distinct().count() == 1;
     }
 
     /** "Dug all the garlic", "both lots of peas". */
