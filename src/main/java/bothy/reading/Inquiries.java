@@ -26,9 +26,9 @@ final class Inquiries {
 
     private static final Set<String> JOINING =
             Set.of("and", "or", "n", "&", "plus", "some", "the", "my", "our", "also", "as", "well", "a", "few");
-    /** Whoever asks whether it is time to eat something may mean whether it can be eaten. */
     private static final Set<String> ANY = Set.of("anything", "any", "something", "which", "what", "plants");
 
+    /** Whoever asks whether it is time to eat something may mean whether it can be eaten. */
     private static final Set<Question> OF_EATING = Set.of(Question.SAFE, Question.READY);
 
     /** "If it freezes": that "it" is nothing of the grower's. */

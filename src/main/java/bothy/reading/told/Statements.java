@@ -13,6 +13,7 @@ import bothy.reading.said.Mood;
 import bothy.reading.said.Passage;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 
@@ -459,12 +460,16 @@ public final class Statements {
                 .oneOf(fitting);
     }
 
-    /** "The toms are up": lots that were sown together do together what no number tells apart. */
+    /** "The toms are up": lots that were sown together and stand together do together what no number tells apart. */
     private static boolean together(Told told, List<Planting> lots) {
         return TOGETHER.contains(told.event().what())
                 && told.event().count() == null
                 && lots.stream().allMatch(lot -> lot.begun() != null)
-                && lots.stream().map(Planting::begun).distinct().count() == 1;
+                && lots.stream()
+                                .map(lot -> Arrays.asList(lot.begun(), lot.place(), lot.container()))
+                                .distinct()
+                                .count()
+                        == 1;
     }
 
     /** "Dug all the garlic", "both lots of peas". */
