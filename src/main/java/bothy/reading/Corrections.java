@@ -5,6 +5,7 @@ import bothy.garden.Amendment;
 import bothy.garden.Doubt;
 import bothy.garden.Event;
 import bothy.garden.Heard;
+import bothy.garden.Kind;
 import bothy.garden.Logged;
 import bothy.garden.Situation;
 import bothy.garden.Statement;
@@ -60,7 +61,7 @@ final class Corrections {
             return Optional.empty();
         }
         if (opens(undo, passage)) {
-            return Optional.of(takenBack(passage));
+            return Optional.of(waits(passage) ? Heard.nothing(Kind.LET_GO) : takenBack(passage));
         }
         List<Logged> denied = denied(passage);
         if (!denied.isEmpty() && told.isEmpty()) {
@@ -88,6 +89,18 @@ final class Corrections {
             return Optional.empty();
         }
         return corrected(passage, changes, told, meant || noBeforeComma(passage));
+    }
+
+    /** "Scrap that" right after something that was asked back: nothing of it is written yet, so what was written before it stands. */
+    private static boolean waits(Passage passage) {
+        Doubt pending = passage.situation().pending();
+        return pending != null
+                && pending.draftTells()
+                && !pending.askedBefore()
+                && !pending.putOff()
+                && passage.crops().isEmpty()
+                && (pending.draft() == null
+                        || pending.draft().statements().stream().noneMatch(Statement::sure));
     }
 
     /** "It was 85 degrees today" after a planting tells of the day; only a temperature told just before can be put right by it. */
