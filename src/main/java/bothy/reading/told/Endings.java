@@ -1,0 +1,152 @@
+package bothy.reading.told;
+
+import bothy.garden.Planting;
+import bothy.garden.What;
+import bothy.reading.said.Clause;
+import bothy.reading.said.CropSaid;
+import bothy.reading.said.Passage;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+
+/** Whether what was told ends a planting: the last of it picked, or its plants cleared when they had borne. */
+final class Endings {
+    /** Who picks all of these has none left standing. */
+    private static final Set<String> BEARS_ONCE = Set.of(
+            "sweetcorn",
+            "cabbage",
+            "cauliflower",
+            "kohlrabi",
+            "carrot",
+            "beetroot",
+            "parsnip",
+            "radish",
+            "turnip",
+            "swede");
+
+    private static final Set<String> CLEARING = Set.of(
+            "ripped",
+            "rip",
+            "ripping",
+            "pulled",
+            "pull",
+            "pulling",
+            "cleared",
+            "clear",
+            "clearing",
+            "composted",
+            "compost",
+            "grubbed",
+            "dug",
+            "binned",
+            "chucked");
+    /** Words beside which plants were cleared since they failed. */
+    private static final Set<String> SPOILT = Set.of(
+            "blight",
+            "blighted",
+            "virus",
+            "rot",
+            "rotted",
+            "rotten",
+            "dead",
+            "died",
+            "dying",
+            "killed",
+            "eaten",
+            "ate",
+            "bolted",
+            "failed",
+            "useless",
+            "diseased",
+            "disease",
+            "wilted",
+            "wilt",
+            "frosted",
+            "frost",
+            "slugs",
+            "never",
+            "nothing",
+            "mouldy",
+            "clubroot",
+            "rust",
+            "because",
+            "infested",
+            "sick",
+            "lost",
+            "mildew",
+            "not",
+            "no");
+    /** By this age nearly every crop that fruits has borne. By judgement. */
+    private static final int BORNE_DAYS = 100;
+
+    private static final Set<String> FINISHED = Set.of("finished", "spent", "done");
+    private static final Set<String> BEFORE_OVER = Set.of("are", "is", "all", "now", "been", "were");
+
+    private final Particulars particulars;
+
+    Endings(Particulars particulars) {
+        this.particulars = particulars;
+    }
+
+    /** "Ripped the tomatoes out": what was picked from before is not lost but done with. */
+    boolean clearedAfterPicking(What what, Passage passage, Clause clause, CropSaid crop) {
+        if (what != What.DIED
+                || !(CLEARING.contains(passage.word(clause.action().words().nextSetBit(0)))
+                        || doneWith(passage, clause))) {
+            return false;
+        }
+        List<Planting> meant = PlantingsMeant.of(crop, passage, clause, true);
+        boolean spoilt = passage.words().stream().anyMatch(SPOILT::contains);
+        if (fewerThanStand(passage, clause, crop, meant)) {
+            return false; // "Binned 3 plants with blight" while the others go on.
+        }
+        return !meant.isEmpty()
+                && meant.stream()
+                        .allMatch(planting -> passage.situation().has(planting, Set.of(What.HARVESTED))
+                                || !spoilt
+                                        && grown(planting, passage.situation().today()));
+    }
+
+    private boolean fewerThanStand(Passage passage, Clause clause, CropSaid crop, List<Planting> meant) {
+        Integer count = particulars.count(passage, clause, crop);
+        Planting one = meant.size() == 1 ? meant.get(0) : null;
+        Integer standing = one == null ? null : one.count() == null ? one.sown() : one.count();
+        return count != null && standing != null && count < standing;
+    }
+
+    /** Nobody tells of every picking: what was sown so long ago and is cleared with no word of a mishap has borne. */
+    private static boolean grown(Planting planting, LocalDate today) {
+        return planting.begun() != null && planting.begun().isBefore(today.minusDays(BORNE_DAYS));
+    }
+
+    /** "The beans are finished", but not "the beans keeled over". */
+    private static boolean doneWith(Passage passage, Clause clause) {
+        return clause.action().words().stream()
+                .anyMatch(at -> FINISHED.contains(passage.word(at))
+                        || passage.word(at).equals("over") && BEFORE_OVER.contains(passage.word(at - 1)));
+    }
+
+    /** "Picked the last of the peas" ends them. */
+    static boolean lastOne(Passage passage, Clause clause) {
+        for (int at = clause.from(); at < clause.to(); at++) {
+            if (Set.of("last", "final").contains(passage.word(at))
+                    && Set.of("of", "ones", "few", "picking", "harvest", "crop", "haul")
+                            .contains(passage.word(at + 1))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "Picked all the corn" ends what bears once; of beans it is only what was ripe. */
+    static boolean allAtOnce(Passage passage, Clause clause, CropSaid crop) {
+        if (!BEARS_ONCE.contains(crop.crop())) {
+            return false;
+        }
+        int at = crop.start() - 1;
+        while (at >= clause.from() && Set.of("the", "my", "our", "of").contains(passage.word(at))) {
+            at--;
+        }
+        return at >= clause.from() && passage.word(at).equals("all");
+    }
+}

@@ -1,0 +1,61 @@
+package bothy.reading.told;
+
+import bothy.garden.Event;
+import bothy.garden.What;
+import bothy.reading.said.Clause;
+import bothy.reading.said.CropSaid;
+import bothy.reading.said.Passage;
+import java.util.Set;
+
+/** Words in the form of a doing that tell of none, or of a lesser one. */
+final class Seeming {
+    private static final Set<String> PARTS = Set.of(
+            "stem", "stems", "stalk", "stalks", "leaf", "leaves", "foliage", "tops", "haulm", "haulms", "roots", "tips",
+            "veins", "edges", "shoots", "flowers", "soil", "ends", "bottoms", "bases");
+    private static final int PART_REACH = 4;
+    private static final Set<String> CAUGHT = Set.of(
+            "got", "caught", "had", "took", "hit", "nipped", "touched", "burnt", "burned", "zapped", "blackened");
+    private static final Set<String> WHOLE = Set.of("everything", "all", "every", "both", "each");
+    private static final Set<String> DEAD = Set.of("dead", "died", "killed", "lost", "goners", "kaput", "mush");
+
+    private Seeming() {}
+
+    /** "The frost got the potatoes": caught is not killed, where neither a number nor a "dead" says so. */
+    static Told caught(Passage passage, Clause clause, Told told) {
+        int verb = clause.action().start() + 1;
+        boolean caught = told.event().what() == What.DIED
+                && told.event().count() == null
+                && passage.word(clause.action().start()).equals("frost")
+                && CAUGHT.contains(passage.word(verb))
+                && !WHOLE.contains(passage.word(verb + 1))
+                && passage.words().stream().noneMatch(DEAD::contains);
+        return caught ? Told.of(Event.of(What.FROST, null, null, told.event().on()), told.from(), told.to()) : told;
+    }
+
+    /** "The stems are going black" tells of no fruit. */
+    static boolean ofAnotherPart(Passage passage, Clause clause) {
+        for (int at = Math.max(clause.sentence()[0], clause.action().start() - PART_REACH);
+                at < clause.action().start();
+                at++) {
+            if (PARTS.contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "Slugs had one strawberry leaf" costs no plant. */
+    static boolean bitten(Passage passage, Clause clause, CropSaid crop) {
+        return clause.action().action().equals("died")
+                && Set.of("leaf", "leaves", "tips", "tip", "flower", "flowers", "bud", "buds", "petals")
+                        .contains(passage.word(crop.end()));
+    }
+
+    /** "Dug a trench for the beans" gathers none. */
+    static boolean dugFor(Passage passage, Clause clause, CropSaid crop) {
+        int before = Set.of("the", "my", "our", "some", "next").contains(passage.word(crop.start() - 1)) ? 2 : 1;
+        return clause.action().action().equals("harvested")
+                && passage.word(crop.start() - before).equals("for")
+                && passage.word(clause.action().start()).startsWith("d");
+    }
+}
