@@ -22,6 +22,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Recognises messages that take back or put right what was just told, and works out the lines that stand from then on. */
 final class Corrections {
@@ -30,6 +32,7 @@ final class Corrections {
     private final PhraseBook<String> strong;
     private final PhraseBook<String> same;
     private final PhraseBook<String> anywhere;
+    private final Set<String> leading;
     private static final Set<String> NOES = Set.of("no", "nope", "nah");
     private final CropNames cropNames;
 
@@ -40,7 +43,15 @@ final class Corrections {
         strong = file.book("/strong", "strong");
         same = file.book("/same", "same");
         anywhere = file.book("/anywhere", "anywhere");
+        leading = leading(words, "/leading-unnamed");
         this.cropNames = cropNames;
+    }
+
+    /** Words that may stand before those that take something back. */
+    static Set<String> leading(Words words, String besides) {
+        return Stream.of("/leading", besides)
+                .flatMap(at -> words.list("corrections", at).stream())
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     static Set<String> vocabulary(Words words) {
@@ -256,47 +267,11 @@ final class Corrections {
         return Optional.of(Heard.of(statements));
     }
 
-    private static boolean opens(PhraseBook<String> book, Passage passage) {
+    private boolean opens(PhraseBook<String> book, Passage passage) {
         return book.all(passage.tokens(), 0, Math.min(passage.size(), 14), passage).stream()
                 .anyMatch(found -> passage.tokens().subList(0, found.start()).stream()
-                        .allMatch(token -> token.mark() || LEADING.contains(token.word())));
+                        .allMatch(token -> token.mark() || leading.contains(token.word())));
     }
-
-    private static final Set<String> LEADING = Set.of(
-            "no",
-            "sorry",
-            "oh",
-            "actually",
-            "wait",
-            "oops",
-            "ah",
-            "hang",
-            "on",
-            "and",
-            "but",
-            "ok",
-            "please",
-            "kindly",
-            "hmm",
-            "er",
-            "um",
-            "well",
-            "that",
-            "it",
-            "nope",
-            "the",
-            "damn",
-            "doh",
-            "so",
-            "also",
-            "can",
-            "you",
-            "could",
-            "just",
-            "ffs",
-            "argh",
-            "hi",
-            "was");
 
     /** "No 18", "no, Tuesday": a figure or a day right after the "no" puts right what was told. */
     static boolean figureAfterNo(Passage passage) {

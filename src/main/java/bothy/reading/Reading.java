@@ -26,6 +26,7 @@ public final class Reading {
     private final Signs signs;
     private final Sentences sentences;
     private final Corrections corrections;
+    private final Set<String> leading;
     private final Answers answers;
     private final Languages languages;
     private final CloserLook closerLook;
@@ -74,6 +75,7 @@ public final class Reading {
         grammar = new Grammar(words, known);
         languages = new Languages(grammar.spelling());
         corrections = new Corrections(words, grammar.cropNames());
+        leading = Corrections.leading(words, "/leading-described");
         sentences = new Sentences(
                 moods, particulars, questions, signs, settings, kinds, frostToCome, growingWished, grammar);
     }
@@ -186,7 +188,7 @@ public final class Reading {
         boolean tells = !gathered.told().isEmpty()
                 || !gathered.asked().isEmpty()
                 || !gathered.seen().isEmpty();
-        return new TakingBack(passage, part -> grammar.passage(part, passage.situation()), grammar.cropNames())
+        return new TakingBack(passage, part -> grammar.passage(part, passage.situation()), grammar.cropNames(), leading)
                 .heard(tells)
                 .map(heard -> passage.message().contains("?") ? heard.asking(gathered.asked()) : heard);
     }

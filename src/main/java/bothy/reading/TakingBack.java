@@ -34,36 +34,6 @@ final class TakingBack {
 
     private static final Set<String> OF_A_DIARY =
             Set.of("entry", "entries", "bit", "line", "record", "log", "diary", "note", "sowing", "planting");
-    private static final Set<String> LEADING = Set.of(
-            "no",
-            "sorry",
-            "oh",
-            "actually",
-            "wait",
-            "oops",
-            "ah",
-            "and",
-            "but",
-            "ok",
-            "please",
-            "hmm",
-            "well",
-            "nope",
-            "so",
-            "also",
-            "can",
-            "could",
-            "you",
-            "just",
-            "hi",
-            "pls",
-            "i",
-            "want",
-            "to",
-            "need",
-            "lets",
-            "let",
-            "us");
     private static final Set<String> MISTAKEN =
             Set.of("mistake", "wrong", "error", "accident", "duplicate", "mistaken", "typo", "rubbish", "false");
     private static final Set<String> BE = Set.of("was", "were", "is", "are", "has", "have");
@@ -93,10 +63,15 @@ final class TakingBack {
     private final Passage passage;
     private final Function<String, Passage> read;
     private final CropNames cropNames;
+    private final Set<String> leading;
     private final List<Logged> all;
 
-    /** @param read reads a part of the message by itself */
-    TakingBack(Passage passage, Function<String, Passage> read, CropNames cropNames) {
+    /**
+     * @param read reads a part of the message by itself
+     * @param leading what may stand before the words that take something back
+     */
+    TakingBack(Passage passage, Function<String, Passage> read, CropNames cropNames, Set<String> leading) {
+        this.leading = leading;
         this.passage = passage;
         this.read = read;
         this.cropNames = cropNames;
@@ -118,7 +93,7 @@ final class TakingBack {
 
     private int opening() {
         int at = 0;
-        while (at < passage.size() && (passage.tokens().get(at).mark() || LEADING.contains(passage.word(at)))) {
+        while (at < passage.size() && (passage.tokens().get(at).mark() || leading.contains(passage.word(at)))) {
             at++;
         }
         return at;

@@ -16,6 +16,7 @@ import bothy.agronomy.water.Roots;
 import bothy.agronomy.water.Soil;
 import bothy.agronomy.water.Stages;
 import bothy.agronomy.water.TypicalEvapotranspiration.Climate;
+import bothy.almanac.Climates;
 import bothy.almanac.CropSheets;
 import bothy.almanac.PlaceKind;
 import bothy.almanac.Places;
@@ -189,6 +190,7 @@ public final class FiguresBench {
                 List.of(),
                 List.of(),
                 Map.of(),
-                null);
+                null,
+                Climates.ofNoPlace().at(garden.grower()));
     }
 }

@@ -57,44 +57,6 @@ public record Subject(
         Normals normals,
         Climates.Usual place) {
 
-    /** At a place of which nothing is known but its latitude. */
-    public Subject(
-            LocalDate today,
-            Grower grower,
-            Planting planting,
-            Sheet sheet,
-            List<Event> events,
-            List<Event> plotEvents,
-            Map<What, Latest> latest,
-            List<Outlook> outlooks,
-            Stands stands,
-            Warmth warmth,
-            Frosts frosts,
-            List<WeatherDay> weather,
-            List<Inquiry> inquiries,
-            List<SignSeen> signs,
-            Map<String, String> findings,
-            Normals normals) {
-        this(
-                today,
-                grower,
-                planting,
-                sheet,
-                events,
-                plotEvents,
-                latest,
-                outlooks,
-                stands,
-                warmth,
-                frosts,
-                weather,
-                inquiries,
-                signs,
-                findings,
-                normals,
-                Climates.ofNoPlace().at(grower));
-    }
-
     String id() {
         return planting.id();
     }

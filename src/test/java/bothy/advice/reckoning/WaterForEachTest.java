@@ -7,6 +7,7 @@ import bothy.advice.facts.Latest;
 import bothy.advice.facts.Stands;
 import bothy.advice.reckoned.WaterBalance;
 import bothy.advice.reckoned.WaterRhythm;
+import bothy.almanac.Climates;
 import bothy.almanac.CropSheets;
 import bothy.almanac.PlaceKind;
 import bothy.almanac.RulesFolder;
@@ -43,9 +44,10 @@ class WaterForEachTest {
         events.addAll(List.of(water));
         Planting planting =
                 new Planting(ID, "tomato", null, "bed", null, Planting.Start.PLANT, OUT, count, count, null);
+        Grower grower = new Grower(ZoneOffset.UTC, 52.0, 0.0, null, null, Units.METRIC, "loam", false);
         return new Subject(
                 TODAY,
-                new Grower(ZoneOffset.UTC, 52.0, 0.0, null, null, Units.METRIC, "loam", false),
+                grower,
                 planting,
                 TOMATO,
                 events,
@@ -59,7 +61,8 @@ class WaterForEachTest {
                 List.of(),
                 List.of(),
                 Map.of(),
-                null);
+                null,
+                Climates.ofNoPlace().at(grower));
     }
 
     private static List<WeatherDay> dry() {
