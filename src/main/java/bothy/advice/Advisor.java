@@ -89,7 +89,7 @@ public final class Advisor implements AutoCloseable {
      * @throws AdviceFailed when a rule fails in the run, or rules keep feeding each other
      */
     public Advised advise(Day day) {
-        KieSession session = rules.base().newKieSession();
+        KieSession session = rules.session(day.today());
         try {
             Reasons reasons = new Reasons();
             session.addEventListener((org.kie.api.event.rule.AgendaEventListener) reasons);

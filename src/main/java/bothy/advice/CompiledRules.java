@@ -2,8 +2,10 @@ package bothy.advice;
 
 import bothy.almanac.KeptFiles;
 import bothy.almanac.RulesFolder;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
@@ -15,6 +17,10 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import java.util.zip.Deflater;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
 import org.drools.compiler.kie.builder.impl.InternalKieModule;
 import org.drools.compiler.kie.builder.impl.InternalKieModuleProvider;
 import org.kie.api.KieServices;
@@ -110,14 +116,25 @@ final class CompiledRules {
     }
 
     private void write(byte[] bytes) throws IOException {
-        new KeptFiles(cache, "rules-[0-9a-f]{64}\\.jar", KEPT).write(name, bytes);
+        new KeptFiles(cache, "rules-[0-9a-f]{64}\\.jar", KEPT).write(name, out -> unpressed(bytes, out));
+    }
+
+    /** The same jar with its thousands of small classes not compressed: it is read at every start, and written once. */
+    private static void unpressed(byte[] jar, OutputStream to) throws IOException {
+        try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(jar));
+                ZipOutputStream out = new ZipOutputStream(to)) {
+            out.setLevel(Deflater.NO_COMPRESSION);
+            for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+                out.putNextEntry(new ZipEntry(entry.getName()));
+                in.transferTo(out);
+                out.closeEntry();
+            }
+        }
     }
 
     private static String key(RulesFolder folder) {
         MessageDigest digest = sha256();
-        for (String path : folder.paths("", ".drl")) {
-            digest.update((path + "\0" + folder.text(path) + "\0").getBytes(StandardCharsets.UTF_8));
-        }
+        digest.update(folder.index(".drl").getBytes(StandardCharsets.UTF_8));
         digest.update(resource(ENGINE).orElse("unknown engine").getBytes(StandardCharsets.UTF_8));
         digest.update(System.getProperty("java.specification.version").getBytes(StandardCharsets.UTF_8));
         digest.update(facts().getBytes(StandardCharsets.UTF_8));

@@ -34,6 +34,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The facts of one planting. */
@@ -335,7 +336,7 @@ final class PlantingFacts {
 
     private List<Lesson> lessons() {
         LocalDate begun = planting.begun() == null ? day.today() : planting.begun();
-        return diary.notes().stream()
+        List<Lesson> noted = diary.notes().stream()
                 .filter(event -> planting.crop().equals(event.crop()))
                 .filter(event -> event.planting() == null
                         || planting.id().equals(event.planting())
@@ -346,5 +347,25 @@ final class PlantingFacts {
                         event.on(),
                         event.on().isBefore(begun) && !planting.id().equals(event.planting())))
                 .toList();
+        return Stream.concat(noted.stream().filter(one -> !one.earlier()), lastSeason(noted).stream())
+                .toList();
+    }
+
+    /** What was noted in the last year of earlier notes is one lesson, so that none of its notes is passed over. */
+    private static Optional<Lesson> lastSeason(List<Lesson> noted) {
+        List<Lesson> earlier = noted.stream()
+                .filter(Lesson::earlier)
+                .sorted(Comparator.comparing(Lesson::on))
+                .toList();
+        if (earlier.isEmpty()) {
+            return Optional.empty();
+        }
+        Lesson last = earlier.get(earlier.size() - 1);
+        String texts = earlier.stream()
+                .filter(one -> one.on().getYear() == last.on().getYear())
+                .map(Lesson::text)
+                .distinct()
+                .collect(Collectors.joining("; "));
+        return Optional.of(new Lesson(last.planting(), texts, last.on(), true));
     }
 }

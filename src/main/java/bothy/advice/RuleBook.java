@@ -4,6 +4,7 @@ import bothy.almanac.Problem;
 import bothy.almanac.RulesBroken;
 import bothy.almanac.RulesFolder;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.drools.compiler.kie.builder.impl.InternalKieModule;
@@ -16,17 +17,25 @@ import org.kie.api.builder.Message;
 import org.kie.api.builder.ReleaseId;
 import org.kie.api.io.ResourceType;
 import org.kie.api.runtime.KieContainer;
+import org.kie.api.runtime.KieSession;
 
 /** The compiled rules of one rules folder. Safe for use by many threads; each run takes a session of its own. */
 public final class RuleBook implements AutoCloseable {
     static final String PACKAGE = "bothy.rules";
     private static final String SOURCES = "src/main/resources/bothy/rules/";
     private final KieContainer container;
+    /** The global from which rules reckon dates. */
+    private static final String TODAY = "today";
+
     private final KieBase base;
+    private final boolean knowsToday;
 
     private RuleBook(KieContainer container) {
         this.container = container;
         this.base = container.getKieBase();
+        this.knowsToday = base.getKiePackages().stream()
+                .flatMap(rules -> rules.getGlobalVariables().stream())
+                .anyMatch(global -> global.getName().equals(TODAY));
     }
 
     /**
@@ -107,8 +116,17 @@ public final class RuleBook implements AutoCloseable {
         return String.valueOf(cause.getMessage());
     }
 
-    KieBase base() {
-        return base;
+    /**
+     * A session for one run.
+     *
+     * @param today what rules know as {@code today}, where they ask for it
+     */
+    KieSession session(LocalDate today) {
+        KieSession session = base.newKieSession();
+        if (knowsToday) {
+            session.setGlobal(TODAY, today);
+        }
+        return session;
     }
 
     /** Lets go of the compiled rules; runs that are under way must have ended. */

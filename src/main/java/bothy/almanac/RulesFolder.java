@@ -12,13 +12,11 @@ import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -26,7 +24,10 @@ import java.util.stream.Stream;
  * changes later does not change this object.
  */
 public final class RulesFolder {
-    /** Names the files of the packed rules, one a line; written by the build, since opening the whole jar for a listing is slow. */
+    /**
+     * Names the files of the packed rules, one a line behind its hash; written by the build, since opening the whole jar for a listing is
+     * slow, and so is reading every file for a hash.
+     */
     public static final String INDEX = "rules/index.txt";
 
     private static final String INSIDE = "rules";
@@ -34,15 +35,15 @@ public final class RulesFolder {
     private static final String SHIPPED = "rules of the program";
 
     private final String name;
-    private final SortedMap<String, String> files;
+    private final SortedMap<String, RulesText> files;
     private final Map<String, String> parsed;
     private volatile String fingerprint;
 
-    private RulesFolder(String name, SortedMap<String, String> files) {
+    private RulesFolder(String name, SortedMap<String, RulesText> files) {
         this(name, files, Map.of());
     }
 
-    private RulesFolder(String name, SortedMap<String, String> files, Map<String, String> parsed) {
+    private RulesFolder(String name, SortedMap<String, RulesText> files, Map<String, String> parsed) {
         this.name = name;
         this.files = files;
         this.parsed = parsed;
@@ -99,14 +100,20 @@ public final class RulesFolder {
         }
     }
 
-    private static RulesFolder indexed(ClassLoader loader, String index) throws IOException {
-        SortedMap<String, String> files = new TreeMap<>();
-        for (String path : index.lines().toList()) {
-            try (InputStream in = loader.getResourceAsStream(INSIDE + "/" + path)) {
-                files.put(path, new String(in.readAllBytes(), StandardCharsets.UTF_8));
-            }
-        }
+    private static RulesFolder indexed(ClassLoader loader, String index) {
+        SortedMap<String, RulesText> files = new TreeMap<>();
+        index.lines()
+                .map(line -> line.split(" ", 2))
+                .forEach(line -> files.put(line[1], RulesText.later(line[0], () -> packed(loader, line[1]))));
         return new RulesFolder(SHIPPED, files);
+    }
+
+    private static String packed(ClassLoader loader, String path) {
+        try (InputStream in = loader.getResourceAsStream(INSIDE + "/" + path)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
     }
 
     private static RulesFolder listed() {
@@ -129,17 +136,19 @@ public final class RulesFolder {
 
     /** A folder made of the given texts by path, for tests. */
     public static RulesFolder of(Map<String, String> files) {
-        return new RulesFolder("given", new TreeMap<>(files));
+        SortedMap<String, RulesText> texts = new TreeMap<>();
+        files.forEach((path, text) -> texts.put(path, RulesText.of(text)));
+        return new RulesFolder("given", texts);
     }
 
-    private static SortedMap<String, String> readAll(Path folder) throws IOException {
-        SortedMap<String, String> files = new TreeMap<>();
+    private static SortedMap<String, RulesText> readAll(Path folder) throws IOException {
+        SortedMap<String, RulesText> files = new TreeMap<>();
         try (Stream<Path> paths = Files.walk(folder)) {
             for (Path path : paths.filter(Files::isRegularFile).toList()) {
                 String inside = folder.relativize(path).toString().replace('\\', '/');
                 if (inside.endsWith(".yaml") || inside.endsWith(".drl") || inside.endsWith(".json")) {
                     try (InputStream in = Files.newInputStream(path)) {
-                        files.put(inside, new String(in.readAllBytes(), StandardCharsets.UTF_8));
+                        files.put(inside, RulesText.of(new String(in.readAllBytes(), StandardCharsets.UTF_8)));
                     }
                 }
             }
@@ -147,9 +156,16 @@ public final class RulesFolder {
         return files;
     }
 
-    /** Its paths, one a line. */
+    /** Its paths, one a line, each behind the hash of its text. */
     public String index() {
-        return String.join("\n", files.keySet());
+        return index("");
+    }
+
+    /** The lines of {@link #index()} whose paths end so: they change when such a file does. */
+    public String index(String suffix) {
+        return paths("", suffix).stream()
+                .map(path -> files.get(path).hash() + " " + path)
+                .collect(Collectors.joining("\n"));
     }
 
     /** What to call the folder in a message. */
@@ -175,34 +191,19 @@ public final class RulesFolder {
      * @throws RulesBroken when there is no such file
      */
     public String text(String path) {
-        String text = files.get(path);
-        if (text == null) {
+        RulesText file = files.get(path);
+        if (file == null) {
             throw new RulesBroken(List.of(
                     new Problem(path, 0, "this file is missing from the rules folder " + name + "; put it back.")));
         }
-        return text;
+        return file.text();
     }
 
-    /** SHA-256 over all paths and texts, in hexadecimal. */
+    /** SHA-256 over all paths and the hashes of their texts, in hexadecimal. */
     public String fingerprint() {
         if (fingerprint == null) {
-            fingerprint = fingerprint(files);
+            fingerprint = RulesText.sha256(index());
         }
         return fingerprint;
-    }
-
-    private static String fingerprint(SortedMap<String, String> files) {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            files.forEach((path, text) -> {
-                digest.update(path.getBytes(StandardCharsets.UTF_8));
-                digest.update((byte) 0);
-                digest.update(text.getBytes(StandardCharsets.UTF_8));
-                digest.update((byte) 0);
-            });
-            return HexFormat.of().formatHex(digest.digest());
-        } catch (NoSuchAlgorithmException impossible) {
-            throw new IllegalStateException(impossible);
-        }
     }
 }

@@ -109,9 +109,7 @@ final class LooselyTold {
 
     /** A trouble described at some length is one, whatever else was told or asked with it. */
     private boolean plainly(List<Finding> found) {
-        boolean telling = found.stream().anyMatch(one -> book.tables().tellsMuch(one.about(), one.found()));
         boolean odd = description.looseSigns(false).contains(ODD);
-        int least = odd ? 0 : telling ? 1 : PLAIN;
         boolean clearly = odd || description.clearComplaints() >= 1 && likeSomeCause(LIKE_A_CAUSE);
         // Most messages complain of nothing; the tables of troubles are not opened for them.
         boolean strikingly = !description.plans()
@@ -119,7 +117,18 @@ final class LooselyTold {
                         || !description.looseSigns(false).isEmpty())
                 && known().size() >= MANY_WORDS
                 && likeSomeCause(STRIKING);
-        return strikingly || clearly && description.complaints() >= (description.plans() ? PLAIN + 1 : least);
+        return strikingly || clearly && complainsEnough(odd, found);
+    }
+
+    /** Two complaints, three where something is planned; what tells much makes up for one, and what startles for both. */
+    private boolean complainsEnough(boolean odd, List<Finding> found) {
+        long complaints = description.complaints();
+        if (complaints >= PLAIN || description.plans()) {
+            return complaints > PLAIN || !description.plans();
+        }
+        return odd
+                || complaints == 1
+                        && found.stream().anyMatch(one -> book.tables().tellsMuch(one.about(), one.found()));
     }
 
     /** Whether something seen on the plant was told, in a message that tells nothing else. */

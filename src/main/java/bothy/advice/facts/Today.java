@@ -2,7 +2,10 @@ package bothy.advice.facts;
 
 import java.time.LocalDate;
 
-/** The grower's day. */
+/**
+ * The grower's day, for rules that apply on some days and not on others. A rule that only reckons dates from it takes the global
+ * {@code today}: whatever has to wait for a fact costs time in every run.
+ */
 public record Today(LocalDate day) {
 
     public LocalDate daysAgo(double days) {

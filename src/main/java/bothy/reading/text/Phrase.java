@@ -1,6 +1,7 @@
 package bothy.reading.text;
 
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -22,7 +23,28 @@ public final class Phrase {
     private final String text;
     private final Map<String, List<String>> groups;
     private final boolean whole;
-    private volatile List<PhraseParts.Part> parts;
+    private volatile Read read;
+
+    /**
+     * A phrase read into its parts.
+     *
+     * @param needed words of which one must stand in whatever the phrase is found in, empty when any may
+     */
+    private record Read(List<PhraseParts.Part> parts, Set<String> needed) {
+        static Read of(List<PhraseParts.Part> parts) {
+            Set<String> needed = Set.of();
+            // The words of the part behind the first are looked at: by its first the phrase was come upon.
+            for (PhraseParts.Part part : parts.subList(1, parts.size())) {
+                if (part instanceof PhraseParts.Words words
+                        && words.least() > 0
+                        && words.byFirst() != null
+                        && (needed.isEmpty() || words.byFirst().size() < needed.size())) {
+                    needed = words.byFirst().keySet();
+                }
+            }
+            return new Read(parts, needed);
+        }
+    }
 
     /** What stands at a place besides words: the end of a crop's name, a number, a date; −1 when there is none. */
     public interface Slots {
@@ -65,13 +87,24 @@ public final class Phrase {
     }
 
     /** Read when the phrase is first looked for: most of the thousands of phrases are not in a day. */
-    private List<PhraseParts.Part> parts() {
-        List<PhraseParts.Part> read = parts;
-        if (read == null) {
-            read = PhraseParts.of(text, groups);
-            parts = read;
+    private Read parsed() {
+        Read parsed = read;
+        if (parsed == null) {
+            parsed = Read.of(PhraseParts.of(text, groups));
+            read = parsed;
         }
-        return read;
+        return parsed;
+    }
+
+    private List<PhraseParts.Part> parts() {
+        return parsed().parts();
+    }
+
+    /** Whether a stretch with these words may hold the phrase; much cheaper than looking for it. */
+    boolean mayStandAmong(Set<String> words) {
+        Set<String> needed = parsed().needed();
+        boolean fewer = needed.size() <= words.size();
+        return needed.isEmpty() || !Collections.disjoint(fewer ? words : needed, fewer ? needed : words);
     }
 
     /** Where the phrase stands when it begins at a token, {@code null} when it does not. */
@@ -106,10 +139,9 @@ public final class Phrase {
             int limit,
             Slots slots,
             BitSet words) {
-        if (at < limit && !choice.mayBeginWith(tokens.get(at).word())) {
-            return -1;
-        }
-        for (List<String> sequence : choice.choices()) {
+        List<List<String>> choices =
+                at < limit ? choice.beginningWith(tokens.get(at).word()) : choice.choices();
+        for (List<String> sequence : choices) {
             BitSet own = new BitSet();
             int after = after(sequence, 0, at, tokens, limit, slots, own);
             if (after >= 0) {

@@ -59,12 +59,17 @@ public final class PhraseBook<T> {
     /** All phrases that stand in a stretch of tokens, also where they overlap, in order of their beginning. */
     public List<Found<T>> all(List<Token> tokens, int from, int to, Phrase.Slots slots) {
         List<Found<T>> found = new ArrayList<>();
+        Set<String> words = new HashSet<>();
         for (int at = from; at < to; at++) {
-            collect(byBeginning.getOrDefault(tokens.get(at).word(), List.of()), tokens, at, to, slots, found);
-            collect(anywhere, tokens, at, to, slots, found);
+            words.add(tokens.get(at).word());
+        }
+        Stretch stretch = new Stretch(tokens, to, words, slots);
+        for (int at = from; at < to; at++) {
+            collect(byBeginning.getOrDefault(tokens.get(at).word(), List.of()), stretch, at, found);
+            collect(anywhere, stretch, at, found);
             for (Map.Entry<String, List<Meant<T>>> slot : bySlot.entrySet()) {
                 if (slots.end(slot.getKey(), at) > 0) {
-                    collect(slot.getValue(), tokens, at, to, slots, found);
+                    collect(slot.getValue(), stretch, at, found);
                 }
             }
         }
@@ -94,10 +99,14 @@ public final class PhraseBook<T> {
         return kept;
     }
 
-    private void collect(
-            List<Meant<T>> phrases, List<Token> tokens, int at, int to, Phrase.Slots slots, List<Found<T>> into) {
+    /** Tokens up to a limit, and the words that stand among them. */
+    private record Stretch(List<Token> tokens, int limit, Set<String> words, Phrase.Slots slots) {}
+
+    private void collect(List<Meant<T>> phrases, Stretch stretch, int at, List<Found<T>> into) {
         for (Meant<T> meant : phrases) {
-            Phrase.Place place = meant.phrase().at(tokens, at, to, slots);
+            Phrase.Place place = meant.phrase().mayStandAmong(stretch.words())
+                    ? meant.phrase().at(stretch.tokens(), at, stretch.limit(), stretch.slots())
+                    : null;
             if (place != null) {
                 into.add(new Found<>(meant.meaning(), place));
             }

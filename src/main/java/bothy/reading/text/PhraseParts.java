@@ -1,11 +1,10 @@
 package bothy.reading.text;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 
 /** Reads the text of a phrase into its parts. */
 final class PhraseParts {
@@ -28,27 +27,29 @@ final class PhraseParts {
     /**
      * One of several words or sequences of words, from {@code least} to {@code most} times.
      *
-     * @param firsts the words with which a choice may begin, {@code null} when one may begin with anything
+     * @param byFirst the choices by the word with which they begin, {@code null} when one may begin with anything
      */
-    record Words(List<List<String>> choices, Set<String> firsts, int least, int most) implements Part {
+    record Words(List<List<String>> choices, Map<String, List<List<String>>> byFirst, int least, int most)
+            implements Part {
         Words(List<List<String>> choices, int least, int most) {
-            this(choices, firsts(choices), least, most);
+            this(choices, byFirst(choices), least, most);
         }
 
-        private static Set<String> firsts(List<List<String>> choices) {
-            Set<String> firsts = new HashSet<>();
+        private static Map<String, List<List<String>>> byFirst(List<List<String>> choices) {
+            Map<String, List<List<String>>> byFirst = new HashMap<>();
             for (List<String> choice : choices) {
                 String first = choice.get(0);
                 if (first.charAt(0) == '{' || first.equals(GAP_MARK)) {
                     return null;
                 }
-                firsts.add(first);
+                byFirst.computeIfAbsent(first, word -> new ArrayList<>(1)).add(choice);
             }
-            return firsts;
+            return byFirst;
         }
 
-        boolean mayBeginWith(String word) {
-            return firsts == null || firsts.contains(word);
+        /** The choices that may begin with a word. */
+        List<List<String>> beginningWith(String word) {
+            return byFirst == null ? choices : byFirst.getOrDefault(word, List.of());
         }
 
         @Override
