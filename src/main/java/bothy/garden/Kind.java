@@ -11,6 +11,8 @@ public enum Kind {
     CHAT,
     /** A greeting and no more; to others it counts as chat. */
     GREETING,
+    /** Work about the plot that no diary of a crop needs, such as weeding; to others it counts as chat. */
+    CHORE,
     OFF_TOPIC,
     /** A waiting question is let go ("never mind that"); to others it counts as chat. */
     LET_GO,
@@ -22,7 +24,7 @@ public enum Kind {
     public String word() {
         return switch (this) {
             case FOREIGN -> OFF_TOPIC.word();
-            case LET_GO, GREETING -> CHAT.word();
+            case LET_GO, GREETING, CHORE -> CHAT.word();
             default -> name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
         };
     }

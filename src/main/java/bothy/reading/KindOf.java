@@ -45,13 +45,15 @@ final class KindOf {
         return all;
     }
 
+    /** @param chores whether work is told that no diary of a crop needs */
     Kind of(
             Passage passage,
             List<Statement> lines,
             List<Inquiry> asked,
             List<SignSeen> signs,
             List<SettingChange> settings,
-            List<Plan> plans) {
+            List<Plan> plans,
+            boolean chores) {
         boolean strangeQuestion =
                 asked.stream().allMatch(inquiry -> inquiry.question() == Question.OTHER) && !onTopic(passage);
         boolean questions = !asked.isEmpty() && !(strangeQuestion && lines.isEmpty() && signs.isEmpty());
@@ -78,6 +80,9 @@ final class KindOf {
         if (plans.isEmpty() && greets(passage)) {
             return Kind.GREETING;
         }
+        if (chores && plans.isEmpty()) {
+            return Kind.CHORE;
+        }
         return !plans.isEmpty() || friendly(passage) || onTopic(passage) || passage.size() == 0
                 ? Kind.CHAT
                 : Kind.OFF_TOPIC;
@@ -85,8 +90,11 @@ final class KindOf {
 
     /** Whether it is a greeting, thanks or the like. */
     boolean friendly(Passage passage) {
-        return greets(passage)
-                || !chat.all(passage.tokens(), 0, passage.size(), passage).isEmpty();
+        return greets(passage) || stands(chat, passage);
+    }
+
+    private static boolean stands(PhraseBook<String> book, Passage passage) {
+        return !book.all(passage.tokens(), 0, passage.size(), passage).isEmpty();
     }
 
     /** "Hello there": a greeting with hardly another word, since "evening it becomes ok" tells of the plants. */
@@ -101,8 +109,6 @@ final class KindOf {
 
     /** Whether anything of the garden is named. */
     boolean onTopic(Passage passage) {
-        return !passage.crops().isEmpty()
-                || !passage.actions().isEmpty()
-                || !topics.all(passage.tokens(), 0, passage.size(), passage).isEmpty();
+        return !passage.crops().isEmpty() || !passage.actions().isEmpty() || stands(topics, passage);
     }
 }

@@ -49,7 +49,12 @@ final class Sentences {
 
     /** What was gathered from all sentences. */
     record Gathered(
-            List<Told> told, List<Plan> plans, List<Inquiry> asked, List<SignSeen> seen, List<SettingChange> set) {}
+            List<Told> told,
+            List<Plan> plans,
+            List<Inquiry> asked,
+            List<SignSeen> seen,
+            List<SettingChange> set,
+            boolean chores) {}
 
     Sentences(
             Moods moods,
@@ -158,13 +163,26 @@ final class Sentences {
             asked.add(inquiries.ofLabel(passage, labelled));
         }
         said.removeIf(clause -> !seen.isEmpty() && TroubleOrDoing.beside(whole, clause));
+        List<Clause> chores = said.stream().filter(Sentences::chore).toList();
+        said.removeAll(chores);
         List<Told> lines = statements.told(passage, said);
         List<Plan> plans = Stream.concat(toCome.stream(), statements.plans(passage, said).stream())
                 .toList();
         if (lines.isEmpty() && plans.isEmpty() && asked.isEmpty() && seen.isEmpty()) {
             asked.addAll(growingWished.in(passage));
         }
-        return new Gathered(lines, plans, asked, closest(seen), set);
+        return new Gathered(
+                lines,
+                plans,
+                asked,
+                closest(seen),
+                set,
+                chores.stream().anyMatch(clause -> clause.mood() == Mood.DONE));
+    }
+
+    /** Work that no diary of a crop needs: "weeded the onions". */
+    private static boolean chore(Clause clause) {
+        return clause.action().action().equals("chore");
     }
 
     /** Each sign once, and no wider one beside the closer: "wilting every afternoon. They hang down like rags." */
@@ -258,7 +276,14 @@ final class Sentences {
                 nothing && !kinds.friendly(passage) && !passage.message().isBlank()
                         ? List.of(brief(passage.message()))
                         : List.of(),
-                kinds.of(passage, lines, gathered.asked(), gathered.seen(), gathered.set(), gathered.plans()),
+                kinds.of(
+                        passage,
+                        lines,
+                        gathered.asked(),
+                        gathered.seen(),
+                        gathered.set(),
+                        gathered.plans(),
+                        gathered.chores()),
                 false);
     }
 

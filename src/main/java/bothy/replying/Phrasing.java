@@ -230,6 +230,9 @@ final class Phrasing {
         if (kind == Kind.GREETING) {
             return talk("greeting", Map.of());
         }
+        if (kind == Kind.CHORE) {
+            return talk("chore", Map.of());
+        }
         if (kind == Kind.FOREIGN) {
             return onlyEnglish(turn.heard().strange().get(0));
         }
