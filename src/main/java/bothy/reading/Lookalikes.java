@@ -150,7 +150,24 @@ final class Lookalikes {
                 || grown(passage, action)
                 || setDown(passage, action)
                 || trimmedWeight(passage, action)
-                || putUp(passage, action);
+                || putUp(passage, action)
+                || inAll(passage, action)
+                || straightAway(passage, action);
+    }
+
+    /** "14 kg all up" counts together; nothing has come up. */
+    private static boolean inAll(Passage passage, ActionSaid action) {
+        return action.action().equals("emerged")
+                && passage.word(action.lastWord()).equals("up")
+                && passage.word(action.lastWord() - 1).equals("all")
+                && passage.quantities().stream().anyMatch(amount -> amount.end() == action.lastWord() - 1);
+    }
+
+    /** "Put cloches over them straight away" puts nothing away. */
+    private static boolean straightAway(Passage passage, ActionSaid action) {
+        return action.action().equals("stored")
+                && passage.word(action.lastWord()).equals("away")
+                && Set.of("straight", "right").contains(passage.word(action.lastWord() - 1));
     }
 
     /** "Covered in scabs" is no cover. */

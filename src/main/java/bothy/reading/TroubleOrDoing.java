@@ -15,6 +15,8 @@ final class TroubleOrDoing {
     private static final Set<String> SEEN = Set.of("fruit-set", "emerged", "colour-turned", "protected", "note");
 
     private static final int FRUIT_REACH = 10;
+    /** "Covered with a fine white powder". */
+    private static final int COVER_REACH = 4;
     /** "Have flowers, but still no pods". */
     private static final int WORDS_TO_NO = 4;
 
@@ -79,6 +81,17 @@ final class TroubleOrDoing {
                                                 .intersects(trouble.place().words())));
     }
 
+    /** "The leaves are covered with white powder". */
+    private static boolean coveredBy(Passage passage, ActionSaid action, List<Found<String>> troubles) {
+        boolean covered = action.action().equals("protected")
+                && (passage.word(action.lastWord()).equals("covered")
+                        || passage.word(action.lastWord() - 1).equals("covered"));
+        return covered
+                && troubles.stream()
+                        .anyMatch(trouble ->
+                                trouble.start() <= action.end() + COVER_REACH && trouble.end() > action.lastWord());
+    }
+
     /** What a sign's words tell is no doing; of plants that died both are true unless the sign has all the words. */
     static boolean troubled(Passage passage, ActionSaid action, List<Found<String>> troubles) {
         if (counted(passage, action, troubles)) {
@@ -122,6 +135,7 @@ final class TroubleOrDoing {
                 && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("rot-in-storage"));
         return frost
                 || eaten
+                || coveredBy(passage, action, troubles)
                 || sprouted
                 || fallen
                 || felled

@@ -13,6 +13,9 @@ import java.util.function.UnaryOperator;
  * English one, and one word of the trade is nearer than all others. A tie is left as it stands and told apart.
  */
 public final class Spelling {
+    /** Letters before which "an" may stand; "an hour". */
+    private static final String VOWELS = "aeiouhx";
+
     private static final Set<String> BEFORE_STATE = Set.of(
             "on",
             "over",
@@ -121,6 +124,7 @@ public final class Spelling {
         spokenDates.figures(tokens);
         besideOthers(tokens);
         isForS(tokens);
+        anForAnd(tokens);
         return tokens;
     }
 
@@ -148,6 +152,18 @@ public final class Spelling {
     /** "80ish", "30 odd": the number alone tells. */
     private static boolean counts(Token token) {
         return token.sort() == Token.Sort.NUMBER;
+    }
+
+    /** "Fed the peas an watered the beans": before a consonant no "an" stands. */
+    private static void anForAnd(List<Token> tokens) {
+        for (int at = 1; at + 1 < tokens.size(); at++) {
+            Token next = tokens.get(at + 1);
+            if (tokens.get(at).is("an")
+                    && next.aWord()
+                    && VOWELS.indexOf(next.word().charAt(0)) < 0) {
+                tokens.set(at, tokens.get(at).spelled("and"));
+            }
+        }
     }
 
     /** "Soil's quite wet": before such a word the 's is short for "is". */

@@ -14,6 +14,9 @@ import java.util.Set;
 
 /** The day on which something told happened. */
 final class WhenTold {
+    private static final Set<String> AT_ONCE =
+            Set.of("straight away", "straight after", "right away", "at once", "same day");
+
     /** A day without a year that lies longer back than this is more likely a slip than a record, in days. */
     static final int LONG_AGO = 300;
     /** With its year told it may lie as far back as a whole season, in days. */
@@ -59,6 +62,7 @@ final class WhenTold {
                 .orElse(null);
         if (before != null
                 && then(passage, clause)
+                && before.past() != null
                 && !before.past().isAfter(passage.situation().today())) {
             return before;
         }
@@ -91,7 +95,18 @@ final class WhenTold {
                 return clause.action().form() == Form.PAST;
             }
         }
-        return passage.word(verb - 1).equals("and") && clause.action().form() == Form.PAST;
+        return clause.action().form() == Form.PAST && (passage.word(verb - 1).equals("and") || atOnce(passage, clause));
+    }
+
+    /** "… and put cloches over them straight away". */
+    private static boolean atOnce(Passage passage, Clause clause) {
+        for (int at = clause.action().end(); at < clause.sentence()[1]; at++) {
+            String word = passage.word(at);
+            if (word.equals("immediately") || AT_ONCE.contains(passage.word(at - 1) + " " + word)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** "Saturday: sowed peas. Fed the toms.", "18/5 plot 14. Leeks dibbed in.": the day at the head of a sentence before. */
