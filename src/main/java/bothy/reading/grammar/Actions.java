@@ -10,6 +10,7 @@ import bothy.reading.text.PhraseBook;
 import bothy.reading.text.Token;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -33,7 +34,8 @@ public final class Actions {
     /** @throws RulesBroken when a phrase cannot be read */
     public Actions(Words words) {
         Conjugation conjugation = new Conjugation(words.lists(FILE, "/irregular"));
-        Map<String, List<String>> groups = words.lists(FILE, "/groups");
+        Map<String, List<String>> groups = new HashMap<>(words.lists(FILE, "/groups"));
+        groups.put("animal", words.list("losses", "/animals"));
         for (String action : words.names(FILE, "/actions")) {
             String at = "/actions/" + action;
             addVerbs(words, at + "/verbs", groups, conjugation, action, null);

@@ -10,6 +10,7 @@ import bothy.reading.text.Conjugation.Form;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Cuts sentences into clauses of one doing each and gives each the crops it is about. */
 public final class Clauses {
@@ -48,9 +49,11 @@ public final class Clauses {
     public List<Clause> in(Passage passage, int from, int to) {
         int[] sentence = {from, to};
         List<ActionSaid> all = Passage.within(passage.actions(), from, to);
-        List<ActionSaid> actions = all.stream()
-                .filter(action -> !measured(action) && !OpeningNote.is(action, all, passage))
-                .toList();
+        List<ActionSaid> actions = saidOnce(
+                passage,
+                all.stream()
+                        .filter(action -> !measured(action) && !OpeningNote.is(action, all, passage))
+                        .toList());
         List<Clause> clauses = new ArrayList<>();
         int start = from;
         int relative = -1;
@@ -82,6 +85,24 @@ public final class Clauses {
             }
         }
         return clauses;
+    }
+
+    /** "Fed the sprouts some liquid feed", "gave neem cake feed": the second word for it is of the same doing. */
+    private static List<ActionSaid> saidOnce(Passage passage, List<ActionSaid> actions) {
+        List<ActionSaid> kept = new ArrayList<>();
+        for (ActionSaid action : actions) {
+            ActionSaid last = kept.isEmpty() ? null : kept.get(kept.size() - 1);
+            boolean again = last != null
+                    && last.form() == Form.PAST
+                    && last.action().equals(action.action())
+                    && (action.form() == Form.PLAIN || action.form() == null && !action.state())
+                    && IntStream.range(last.lastWord() + 1, action.start())
+                            .noneMatch(at -> PARTING.contains(passage.word(at)));
+            if (!again) {
+                kept.add(action);
+            }
+        }
+        return kept;
     }
 
     /** "First courgette picked! 300 g". */

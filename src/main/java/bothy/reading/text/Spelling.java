@@ -13,6 +13,7 @@ import java.util.function.UnaryOperator;
  * English one, and one word of the trade is nearer than all others. A tie is left as it stands and told apart.
  */
 public final class Spelling {
+    private static final Set<String> BEHIND_INCHES = Set.of("rain", "rainfall", "apart", "tall", "high");
     /** Letters before which "an" may stand; "an hour". */
     private static final String VOWELS = "aeiouhx";
 
@@ -125,6 +126,7 @@ public final class Spelling {
         besideOthers(tokens);
         isForS(tokens);
         anForAnd(tokens);
+        inForInch(tokens);
         return tokens;
     }
 
@@ -162,6 +164,17 @@ public final class Spelling {
                     && next.aWord()
                     && VOWELS.indexOf(next.word().charAt(0)) < 0) {
                 tokens.set(at, tokens.get(at).spelled("and"));
+            }
+        }
+    }
+
+    /** "0.4 in rain", "6 in apart": inches. */
+    private static void inForInch(List<Token> tokens) {
+        for (int at = 1; at + 1 < tokens.size(); at++) {
+            if (tokens.get(at).is("in")
+                    && counts(tokens.get(at - 1))
+                    && BEHIND_INCHES.contains(tokens.get(at + 1).word())) {
+                tokens.set(at, tokens.get(at).spelled("inch"));
             }
         }
     }

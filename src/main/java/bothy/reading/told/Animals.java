@@ -13,6 +13,8 @@ final class Animals {
 
     private static final Set<String> PRONOUNS = Set.of("it", "they", "he", "she");
 
+    private static final Set<String> PERSONS = Set.of("i", "we", "my", "me", "off", "from", "against", "for");
+
     private final Set<String> names;
 
     Animals(Words words) {
@@ -35,7 +37,18 @@ final class Animals {
             at--;
         }
         return at >= clause.from()
-                && (names.contains(passage.word(at)) || standsForOne(passage, clause.sentence()[0], at));
+                        && (names.contains(passage.word(at)) || standsForOne(passage, clause.sentence()[0], at))
+                || wentOn(passage, clause);
+    }
+
+    /** "Sheep got in on Friday and ate 8 of them": who did the first did the second. */
+    private boolean wentOn(Passage passage, Clause clause) {
+        int verb = clause.action().words().nextSetBit(0);
+        boolean animal = false;
+        for (int at = clause.sentence()[0]; at < verb - 1; at++) {
+            animal = names.contains(passage.word(at)) || animal && !PERSONS.contains(passage.word(at));
+        }
+        return animal && Set.of("and", "then").contains(passage.word(verb - 1));
     }
 
     /** "One has been pulled up, birds I think": done to the plants, and an animal is named in the message. */
