@@ -72,6 +72,9 @@ final class Lookalikes {
             "cellar",
             "loft",
             "larder");
+    /** So many words lie between a leaf and what shows on it. */
+    private static final int LEAF_REACH = 4;
+
     private static final Set<String> COVERS = Set.of(
             "cover",
             "covers",
@@ -152,7 +155,9 @@ final class Lookalikes {
                 || trimmedWeight(passage, action)
                 || putUp(passage, action)
                 || inAll(passage, action)
-                || straightAway(passage, action);
+                || straightAway(passage, action)
+                || blossomEnd(passage, action)
+                || onLeaves(passage, action);
     }
 
     /** "14 kg all up" counts together; nothing has come up. */
@@ -161,6 +166,26 @@ final class Lookalikes {
                 && passage.word(action.lastWord()).equals("up")
                 && passage.word(action.lastWord() - 1).equals("all")
                 && passage.quantities().stream().anyMatch(amount -> amount.end() == action.lastWord() - 1);
+    }
+
+    /** "Dark patches on the blossom end" are no blossom. */
+    private static boolean blossomEnd(Passage passage, ActionSaid action) {
+        return action.action().equals("flowering")
+                && Set.of("end", "ends").contains(passage.word(action.lastWord() + 1))
+                && passage.word(action.lastWord()).equals("blossom");
+    }
+
+    /** "On the leaves appeared a white coating": no seedlings. */
+    private static boolean onLeaves(Passage passage, ActionSaid action) {
+        boolean appears = action.action().equals("emerged")
+                && Set.of("appeared", "appearing", "appear", "appears").contains(passage.word(action.lastWord()));
+        for (int at = Math.max(0, action.start() - LEAF_REACH); appears && at < action.start(); at++) {
+            if (Set.of("leaves", "leaf", "stems", "stem", "fruit").contains(passage.word(at))
+                    && !Set.of("true", "new", "first", "seed").contains(passage.word(at - 1))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** "Put cloches over them straight away" puts nothing away. */

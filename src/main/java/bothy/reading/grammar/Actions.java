@@ -69,7 +69,7 @@ public final class Actions {
                             new Told(action, form, false, null)));
             List.of(
                             "(had|have had|has had|got|getting) " + DETERMINER + "* " + noun,
-                            "(did|done|doing|finished) " + DETERMINER + "* " + noun,
+                            "(did|done|doing|finished|made) " + DETERMINER + "* " + noun,
                             DETERMINER + "+ " + noun + " (done|finished|complete|today|yesterday|for|of)",
                             noun + " (done|finished|complete|completed)")
                     .forEach(text -> add(words, at, text, groups, new Told(action, null, false, null)));

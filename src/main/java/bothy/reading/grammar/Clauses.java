@@ -291,7 +291,11 @@ public final class Clauses {
                 inside.stream().filter(crop -> crop.start() >= verb).toList();
         List<CropSaid> before =
                 inside.stream().filter(crop -> crop.start() < verb).toList();
-        boolean takesAfter = !action.state() && !after.isEmpty() && !before.isEmpty();
+        boolean parted = parted(passage, action, before, after);
+        if (parted) {
+            inside = before;
+        }
+        boolean takesAfter = !action.state() && !after.isEmpty() && !before.isEmpty() && !parted;
         if (takesAfter && !clauses.isEmpty()) {
             Clause last = clauses.remove(clauses.size() - 1);
             List<CropSaid> more = new ArrayList<>(last.crops());
@@ -319,6 +323,22 @@ public final class Clauses {
                 takesAfter && (!clauses.isEmpty() || turned(passage, before, verb)) ? after : inside,
                 mood,
                 relative));
+    }
+
+    /** "Celeriac pricked out, the courgettes stay in": the crop right before the verb is meant, not the one behind a comma. */
+    private static boolean parted(Passage passage, ActionSaid action, List<CropSaid> before, List<CropSaid> after) {
+        if (before.isEmpty()
+                || after.isEmpty()
+                || action.state()
+                || before.get(before.size() - 1).end() != action.words().nextSetBit(0)) {
+            return false;
+        }
+        CropSaid next = after.get(0);
+        boolean comma = IntStream.range(action.lastWord() + 1, next.start())
+                .anyMatch(at -> passage.tokens().get(at).mark());
+        boolean joins = IntStream.range(next.end(), next.end() + 2)
+                .anyMatch(at -> Set.of("too", "also", "likewise", "same").contains(passage.word(at)));
+        return comma && !joins;
     }
 
     /** "Put the bean poles up": what the poles are for. */

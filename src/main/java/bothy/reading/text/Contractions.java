@@ -48,6 +48,7 @@ final class Contractions {
         return switch (word) {
             case "can't" -> List.of("can", "not");
             case "won't" -> List.of("will", "not");
+            case "ain't" -> List.of("is", "not");
             case "shan't" -> List.of("shall", "not");
             default -> word.endsWith("n't") ? List.of(word.substring(0, word.length() - 3), "not") : List.of(word);
         };

@@ -14,6 +14,9 @@ import java.util.function.UnaryOperator;
  */
 public final class Spelling {
     private static final Set<String> BEHIND_INCHES = Set.of("rain", "rainfall", "apart", "tall", "high");
+    /** "Wed be eating them". */
+    private static final Map<String, String> WOULD_TOO =
+            Map.of("wed", "we", "id", "i", "youd", "you", "theyd", "they", "itd", "it");
     /** Letters before which "an" may stand; "an hour". */
     private static final String VOWELS = "aeiouhx";
 
@@ -121,12 +124,14 @@ public final class Spelling {
                 tokens.add(token);
             }
         }
+        pastApart(tokens);
         Dictated.marks(tokens);
         spokenDates.figures(tokens);
         besideOthers(tokens);
         isForS(tokens);
         anForAnd(tokens);
         inForInch(tokens);
+        hadForWould(tokens);
         return tokens;
     }
 
@@ -175,6 +180,41 @@ public final class Spelling {
                     && counts(tokens.get(at - 1))
                     && BEHIND_INCHES.contains(tokens.get(at + 1).word())) {
                 tokens.set(at, tokens.get(at).spelled("inch"));
+            }
+        }
+    }
+
+    /** "We'd be eating them by now": what could be. */
+    private static void hadForWould(List<Token> tokens) {
+        for (int at = 0; at + 1 < tokens.size(); at++) {
+            boolean be = tokens.get(at + 1).is("be");
+            if (be && tokens.get(at).is("had")) {
+                tokens.set(at, tokens.get(at).spelled("would"));
+            } else if (be && WOULD_TOO.containsKey(tokens.get(at).word())) {
+                Token token = tokens.get(at);
+                tokens.set(at, token.spelled("would"));
+                tokens.add(at, token.spelled(WOULD_TOO.get(token.word())));
+            }
+        }
+    }
+
+    /** "Transplant Ed 8 peppers": a telephone that knows a man of that name. */
+    private void pastApart(List<Token> tokens) {
+        for (int at = 1; at < tokens.size(); at++) {
+            Token verb = tokens.get(at - 1);
+            String past = verb.word() + (verb.word().endsWith("e") ? "d" : "ed");
+            if (tokens.get(at).is("ed") && verb.aWord() && known(past)) {
+                tokens.set(
+                        at - 1,
+                        new Token(
+                                past,
+                                verb.sort(),
+                                verb.number(),
+                                verb.from(),
+                                tokens.get(at).to(),
+                                verb.capital(),
+                                true));
+                tokens.remove(at);
             }
         }
     }
