@@ -39,6 +39,9 @@ public final class Clauses {
             "also", "been", "is", "are", "am", "was", "were", "has", "do", "did", "after", "before", "even", "when",
             "then", "never", "still", "it", "they", "if", "be");
 
+    /** Words from "them and" to the crop that goes with them. */
+    private static final int REACH = 5;
+
     private final Moods moods;
 
     public Clauses(Moods moods) {
@@ -314,6 +317,12 @@ public final class Clauses {
                         || pointsBack(passage, start, end) && !thingsBefore(passage, action))) {
             inside = earlier(passage, start);
         }
+        if (!clauses.isEmpty() && !inside.isEmpty() && withThem(passage, action, inside.get(0))) {
+            List<CropSaid> both =
+                    new ArrayList<>(clauses.get(clauses.size() - 1).crops());
+            both.addAll(inside);
+            inside = both;
+        }
         Mood mood = moods.of(action, passage, start, end, sentence);
         clauses.add(new Clause(
                 action,
@@ -323,6 +332,14 @@ public final class Clauses {
                 takesAfter && (!clauses.isEmpty() || turned(passage, before, verb)) ? after : inside,
                 mood,
                 relative));
+    }
+
+    /** "Then watered them and the beetroot". */
+    private static boolean withThem(Passage passage, ActionSaid action, CropSaid first) {
+        int at = action.lastWord() + 1;
+        return Set.of("them", "it", "those", "these").contains(passage.word(at))
+                && Set.of("and", "&", "plus").contains(passage.word(at + 1))
+                && first.start() <= at + REACH;
     }
 
     /** "Celeriac pricked out, the courgettes stay in": the crop right before the verb is meant, not the one behind a comma. */

@@ -33,6 +33,7 @@ final class Repeats {
                                 && Objects.equals(
                                         other.event().crop(), one.event().crop())));
         oneRain(kept);
+        oneFrost(kept);
         oneLoss(kept);
         onceOnly(kept);
         scapesOnly(kept);
@@ -83,6 +84,27 @@ final class Repeats {
                                 && Objects.equals(
                                         other.event().on(), one.event().on())));
         return kept;
+    }
+
+    /** "Frost on Sunday night, minus two": the degrees are the frost's. */
+    private static void oneFrost(List<Told> kept) {
+        for (Told cold : List.copyOf(kept)) {
+            boolean degrees = cold.event().what() == What.TEMPERATURE
+                    && cold.open() == null
+                    && cold.event().detail() == null
+                    && cold.event().amount() != null
+                    && cold.event().amount() < 2;
+            for (Told frost : degrees ? List.copyOf(kept) : List.<Told>of()) {
+                if (frost.event().what() == What.FROST
+                        && Objects.equals(frost.event().on(), cold.event().on())) {
+                    Event both = frost.event()
+                            .withAmount(cold.event().amount(), cold.event().unit());
+                    kept.replaceAll(one -> one == frost ? frost.with(both) : one);
+                    kept.remove(cold);
+                    break;
+                }
+            }
+        }
     }
 
     /** "Courgette finished, pulled it last weekend": one end, on the day that the second doing tells. */

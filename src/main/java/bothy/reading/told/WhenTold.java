@@ -95,7 +95,7 @@ final class WhenTold {
                 return clause.action().form() == Form.PAST;
             }
         }
-        return clause.action().form() == Form.PAST && (passage.word(verb - 1).equals("and") || atOnce(passage, clause));
+        return clause.action().form() == Form.PAST && passage.word(verb - 1).equals("and") || atOnce(passage, clause);
     }
 
     /** "… and put cloches over them straight away". */
