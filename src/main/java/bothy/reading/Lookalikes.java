@@ -4,6 +4,7 @@ import bothy.reading.said.ActionSaid;
 import bothy.reading.said.Passage;
 import bothy.reading.text.Conjugation.Form;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Doings in the words of another: "dug the ground over" gathers nothing, "went in the salad" plants nothing. */
 final class Lookalikes {
@@ -75,6 +76,8 @@ final class Lookalikes {
     /** So many words lie between a leaf and what shows on it. */
     private static final int LEAF_REACH = 4;
 
+    private static final Set<String> EARTHED = Set.of(
+            "earthed", "hilled", "mounded", "ridged", "banked", "tied", "propped", "staked", "strung", "potted", "dug");
     private static final Set<String> COVERS = Set.of(
             "cover",
             "covers",
@@ -157,7 +160,8 @@ final class Lookalikes {
                 || inAll(passage, action)
                 || straightAway(passage, action)
                 || blossomEnd(passage, action)
-                || onLeaves(passage, action);
+                || onLeaves(passage, action)
+                || driedEnough(passage, action);
     }
 
     /** "14 kg all up" counts together; nothing has come up. */
@@ -173,6 +177,13 @@ final class Lookalikes {
         return action.action().equals("flowering")
                 && Set.of("end", "ends").contains(passage.word(action.lastWord() + 1))
                 && passage.word(action.lastWord()).equals("blossom");
+    }
+
+    /** "It dried out enough to walk on" cures nothing. */
+    private static boolean driedEnough(Passage passage, ActionSaid action) {
+        return action.action().equals("cured")
+                && IntStream.rangeClosed(action.lastWord(), action.lastWord() + 2)
+                        .anyMatch(at -> passage.word(at).equals("enough"));
     }
 
     /** "On the leaves appeared a white coating": no seedlings. */
@@ -327,11 +338,20 @@ final class Lookalikes {
 
     /** "The netting I put up last weekend": nothing came up. */
     private static boolean putUp(Passage passage, ActionSaid action) {
-        String before = passage.word(action.start() - 1);
-        return action.action().equals("emerged")
-                && action.state()
-                && passage.word(action.start()).equals("up")
-                && passage.cropAt(action.start() - 1).isEmpty()
+        if (!action.action().equals("emerged") || !action.state()) {
+            return false;
+        }
+        int at = action.start();
+        if (passage.cropAt(at).isPresent() && passage.word(action.start() + 1).equals("up")) {
+            at--;
+            while (at > 0 && Set.of("the", "my", "our", "all").contains(passage.word(at))) {
+                at--;
+            }
+            return EARTHED.contains(passage.word(at)); // "Earthed the spuds up and …".
+        }
+        String before = passage.word(at - 1);
+        return passage.word(at).equals("up")
+                && passage.cropAt(at - 1).isEmpty()
                 && (before.length() > 4 && before.endsWith("ed")
                         || Set.of(
                                         "put", "set", "got", "gave", "took", "held", "hung", "dug", "cut", "made",

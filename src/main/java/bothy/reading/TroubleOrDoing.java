@@ -15,6 +15,8 @@ final class TroubleOrDoing {
     private static final Set<String> SEEN = Set.of("fruit-set", "emerged", "colour-turned", "protected", "note");
 
     private static final int FRUIT_REACH = 10;
+    /** "Ate 4 of my melons clean down to nothing on Sunday, they won't come back". */
+    private static final int LOSS_REACH = 12;
     /** "Covered with a fine white powder". */
     private static final int COVER_REACH = 4;
     /** "Have flowers, but still no pods". */
@@ -26,7 +28,11 @@ final class TroubleOrDoing {
     static List<Found<String>> withoutSoil(Passage passage, List<Found<String>> troubles) {
         return troubles.stream()
                 .filter(trouble -> !littleFruit(passage, trouble))
-                .filter(trouble -> !plantingHole(passage, trouble) && !culprit(passage, trouble))
+                .filter(trouble -> !plantingHole(passage, trouble)
+                        && !culprit(passage, trouble)
+                        && !eatenUp(passage, trouble)
+                        && !wormCollar(passage, trouble)
+                        && !onlyPlace(passage, trouble))
                 .filter(trouble -> !Set.of("underwatering", "overwatering").contains(trouble.meaning())
                         || passage.actions().stream()
                                 .noneMatch(action -> action.action().equals("soil-checked")
@@ -47,6 +53,33 @@ final class TroubleOrDoing {
                                                 Math.abs(trouble.start() - action.end()),
                                                 Math.abs(action.start() - trouble.end()))
                                         <= 3);
+    }
+
+    /** "Slugs ate 6 of the kale": what is counted as lost is no sign to look into. */
+    private static boolean eatenUp(Passage passage, Found<String> trouble) {
+        return Set.of("holes-in-leaves", "seedlings-cut-off").contains(trouble.meaning())
+                && passage.actions().stream()
+                        .anyMatch(action -> action.action().equals("died")
+                                && !passage.counts(action.start(), action.end()).isEmpty()
+                                && trouble.start() >= action.start()
+                                && trouble.start() - action.end() <= LOSS_REACH);
+    }
+
+    /** "Potted on in the tunnel, lovely roots", "it dried out enough to walk on": of the place, not of the plants. */
+    private static boolean onlyPlace(Passage passage, Found<String> trouble) {
+        boolean tunnel = trouble.meaning().equals("maggots-in-roots")
+                && trouble.place().words().stream()
+                        .anyMatch(at -> passage.word(at).equals("tunnel")
+                                && passage.word(at - 1).equals("the"));
+        return tunnel
+                || trouble.meaning().equals("underwatering")
+                        && passage.word(trouble.end()).equals("enough");
+    }
+
+    /** "A cutworm collar on each" is put there against them. */
+    private static boolean wormCollar(Passage passage, Found<String> trouble) {
+        return Set.of("collar", "collars").contains(passage.word(trouble.end()))
+                && trouble.place().length() == 1;
     }
 
     /** "The first tomatoes have set, no bigger than a pea": fruit, no seedlings that stand still. */
@@ -79,6 +112,17 @@ final class TroubleOrDoing {
                                 .anyMatch(action -> action.action().equals("planted-out")
                                         && action.words()
                                                 .intersects(trouble.place().words())));
+    }
+
+    /** "Slugs have eaten holes in all the chard" kills none. */
+    private static boolean eatenInto(Passage passage, ActionSaid action) {
+        boolean holes = false;
+        for (int at = action.start(); at <= action.lastWord(); at++) {
+            holes |= Set.of("hole", "holes", "chunks", "bits", "edges", "tips").contains(passage.word(at));
+        }
+        return action.action().equals("died")
+                && holes
+                && passage.counts(action.start(), action.end()).isEmpty();
     }
 
     /** "The leaves are covered with white powder". */
@@ -114,6 +158,7 @@ final class TroubleOrDoing {
         }
         boolean frost = action.action().equals("frost")
                 && !Set.of("had", "got", "woke", "was").contains(passage.word(action.start()))
+                && Passage.within(passage.days(), action.start(), action.end()).isEmpty()
                 && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("frost-damage"));
         boolean seen = SEEN.contains(action.action());
         boolean fallen = action.action().equals("flowering")
@@ -136,6 +181,7 @@ final class TroubleOrDoing {
         return frost
                 || eaten
                 || coveredBy(passage, action, troubles)
+                || eatenInto(passage, action)
                 || sprouted
                 || fallen
                 || felled

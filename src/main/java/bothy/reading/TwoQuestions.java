@@ -53,6 +53,8 @@ final class TwoQuestions {
         boolean joint = passage.word(at).equals("and")
                 // "When do they go out an how far apart": a slip of the pen.
                 || passage.word(at).equals("an")
+                || passage.word(at).equals("also")
+                || passage.word(at).equals("plus")
                 || passage.word(at).equals(",") && !passage.word(at + 1).equals("and");
         String next = passage.word(at + 1);
         return joint && (ASKING.contains(next) || INVERTED.contains(next) && SUBJECTS.contains(passage.word(at + 2)));

@@ -139,6 +139,9 @@ final class WhereAsked {
             case "when", "enough", "worth", "too" -> false;
             case "ought" -> !next.equals("to");
             case "am" -> next.equals("i");
+            // "Ain't put a drop on them all week."
+            case "is", "are", "have", "has" ->
+                !next.equals("not") || passage.message().contains("?");
             case "can" ->
                 SUBJECTS.contains(next)
                         || passage.end("crop", cue.start() + 1) > 0
@@ -215,7 +218,7 @@ final class WhereAsked {
                         .anyMatch(action -> action.start() > part && action.end() <= sentence[1]);
                 boolean before = passage.actions().stream()
                         .anyMatch(action -> action.start() >= sentence[0] && action.end() <= part);
-                return before && !doing ? at + 1 : sentence[0];
+                return before && !doing && !passage.word(at + 1).equals("or") ? at + 1 : sentence[0];
             }
         }
         return sentence[0];

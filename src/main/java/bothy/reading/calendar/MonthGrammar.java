@@ -14,6 +14,9 @@ import java.util.Set;
 
 /** "3rd April", "April 3", "the 3rd", "start of May", "in March", "2027-04-03", "3/4", "week 20", "the last frost". */
 final class MonthGrammar {
+    /** "1/2 the bed"; "5/17 the gauge showed" is a day. */
+    private static final int LARGEST_SHARE = 10;
+
     private static final Set<String> LEADING = Set.of(
             "in",
             "of",
@@ -75,7 +78,10 @@ final class MonthGrammar {
         if (parts[0].length() == 4) {
             return List.of(dated(number[0], number[1], number[2], at, at + 1));
         }
-        if (parts.length == 2 && afterwardsUnit(at) && !isAny(at - 1, "sown", "sowed", "planted", "started", "since")) {
+        boolean share = isAny(at + 1, "the") && number[0] < number[1] && number[1] <= LARGEST_SHARE;
+        if (parts.length == 2
+                && (share || afterwardsUnit(at))
+                && !isAny(at - 1, "sown", "sowed", "planted", "started", "since")) {
             return List.of();
         }
         boolean monthFirst = grower.monthFirst() ? number[0] <= 12 : number[1] > 12;
@@ -90,7 +96,7 @@ final class MonthGrammar {
     private boolean afterwardsUnit(int at) {
         return isAny(
                         at + 1, "kg", "lb", "l", "litre", "pint", "inch", "tray", "of", "cup", "a", "full", "bucket",
-                        "the", "m", "are", "were", "have", "seeds", "gallon", "up")
+                        "m", "are", "were", "have", "seeds", "gallon", "up")
                 || isAny(at - 1, "about", "only") && isAny(at + 1, "of");
     }
 

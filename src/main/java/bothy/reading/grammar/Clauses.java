@@ -351,7 +351,7 @@ public final class Clauses {
             return false;
         }
         CropSaid next = after.get(0);
-        boolean comma = IntStream.range(action.lastWord() + 1, next.start())
+        boolean comma = IntStream.range(action.words().nextSetBit(0) + 1, next.start())
                 .anyMatch(at -> passage.tokens().get(at).mark());
         boolean joins = IntStream.range(next.end(), next.end() + 2)
                 .anyMatch(at -> Set.of("too", "also", "likewise", "same").contains(passage.word(at)));

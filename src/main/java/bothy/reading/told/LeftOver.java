@@ -21,6 +21,13 @@ final class LeftOver {
     private LeftOver() {}
 
     /** The one statement of a clause, in doubt about its figure when one is left over. */
+    /** "Counted 31 this morning". */
+    private static boolean counted(Passage passage, Clause clause, int number) {
+        return passage.counts(clause.from(), clause.to()).stream()
+                .anyMatch(said -> (int) said.value() == number
+                        && Set.of("counted", "count", "counting").contains(passage.word(said.start() - 1)));
+    }
+
     static Told asked(Passage passage, Clause clause, Told told, Particulars particulars) {
         Event event = told.event();
         boolean bare = event.count() == null && event.amount() == null && !"last".equals(event.detail());
@@ -28,6 +35,9 @@ final class LeftOver {
             return told;
         }
         Integer number = COUNTABLE.contains(event.what()) ? particulars.leftOver(passage, clause) : null;
+        if (number != null && counted(passage, clause, number)) {
+            return told.with(event.withCount(number));
+        }
         if (number != null) {
             return told.assuming("count").doubting(Doubt.About.HOW_MANY, String.valueOf(number));
         }

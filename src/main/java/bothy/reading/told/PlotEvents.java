@@ -119,7 +119,7 @@ public final class PlotEvents {
 
     /** Degrees Fahrenheit in Celsius, to the tenth. */
     public static double celsius(double fahrenheit) {
-        return Math.round((fahrenheit - 32) / 1.8 * 10) / 10.0;
+        return Math.round((fahrenheit - 32) / 1.8 * 1e5) / 1e5;
     }
 
     static String figures(double value) {

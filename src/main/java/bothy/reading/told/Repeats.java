@@ -33,7 +33,7 @@ final class Repeats {
                                 && Objects.equals(
                                         other.event().crop(), one.event().crop())));
         oneRain(kept);
-        oneFrost(kept);
+        degreesOfFrost(kept);
         oneLoss(kept);
         onceOnly(kept);
         scapesOnly(kept);
@@ -86,23 +86,20 @@ final class Repeats {
         return kept;
     }
 
-    /** "Frost on Sunday night, minus two": the degrees are the frost's. */
-    private static void oneFrost(List<Told> kept) {
-        for (Told cold : List.copyOf(kept)) {
-            boolean degrees = cold.event().what() == What.TEMPERATURE
-                    && cold.open() == null
-                    && cold.event().detail() == null
-                    && cold.event().amount() != null
-                    && cold.event().amount() < 2;
-            for (Told frost : degrees ? List.copyOf(kept) : List.<Told>of()) {
-                if (frost.event().what() == What.FROST
-                        && Objects.equals(frost.event().on(), cold.event().on())) {
-                    Event both = frost.event()
-                            .withAmount(cold.event().amount(), cold.event().unit());
-                    kept.replaceAll(one -> one == frost ? frost.with(both) : one);
-                    kept.remove(cold);
-                    break;
-                }
+    /** "Frost on Sunday night, minus two": a frost, and a temperature that is told once. */
+    private static void degreesOfFrost(List<Told> kept) {
+        for (Told frost : List.copyOf(kept)) {
+            Event event = frost.event();
+            if (event.what() != What.FROST || event.amount() == null) {
+                continue;
+            }
+            boolean told = kept.stream()
+                    .anyMatch(other -> other.event().what() == What.TEMPERATURE
+                            && Objects.equals(other.event().on(), event.on()));
+            kept.replaceAll(one -> one == frost ? frost.with(event.withAmount(null, null)) : one);
+            if (!told) {
+                kept.add(frost.with(
+                        Event.of(What.TEMPERATURE, null, null, event.on()).withAmount(event.amount(), event.unit())));
             }
         }
     }

@@ -85,7 +85,9 @@ public final class Statements {
         }
         boolean carried = !clause.crops().isEmpty()
                 && clause.crops().stream().allMatch(crop -> crop.end() <= clause.sentence()[0]);
-        if (carried && Subject.foreign(passage, clause)) {
+        if (carried
+                && Subject.foreign(passage, clause)
+                && !particulars.animals().begins(passage, clause)) {
             return told; // "Picked the toms. My nephew did the digging."
         }
         for (CropSaid crop : clause.crops()) {
@@ -156,7 +158,9 @@ public final class Statements {
                 .withVariety(crop.variety())
                 .withCount(UNCOUNTED.contains(what) ? null : particulars.count(passage, clause, crop))
                 .withDetail(clause.action().detail());
-        event = particulars.withAmount(event, passage, clause, crop);
+        if (!alongside(passage, clause, crop)) {
+            event = particulars.withAmount(event, passage, clause, crop);
+        }
         if (what == What.EMERGED && event.count() != null && after(passage, clause)) {
             event = event.withDetail(Event.MORE);
         }
@@ -184,6 +188,15 @@ public final class Statements {
                 ? PlantingsMeant.of(crop, passage, crop.start(), verb, true)
                 : PlantingsMeant.of(crop, passage, clause, !toPlace);
         return withPlantings(placed, fitting, crop, passage);
+    }
+
+    /** "6 litres to the chillies, and the aubergines too": how much the others had is not told. */
+    private static boolean alongside(Passage passage, Clause clause, CropSaid crop) {
+        boolean after = clause.crops().stream().anyMatch(other -> other.end() < crop.start());
+        return after
+                && (Set.of("too", "also").contains(passage.word(crop.end()))
+                        || passage.word(crop.end()).equals("as")
+                                && passage.word(crop.end() + 1).equals("well"));
     }
 
     /** A sowing begins a planting of its own. */
