@@ -55,7 +55,8 @@ final class KindOf {
             List<Plan> plans,
             boolean chores) {
         boolean strangeQuestion =
-                asked.stream().allMatch(inquiry -> inquiry.question() == Question.OTHER) && !onTopic(passage);
+                asked.stream().allMatch(inquiry -> inquiry.question() == Question.OTHER && inquiry.topic() == null)
+                        && !onTopic(passage);
         boolean questions = !asked.isEmpty() && !(strangeQuestion && lines.isEmpty() && signs.isEmpty());
         boolean events =
                 lines.stream().anyMatch(line -> !MEASURED.contains(line.event().what()));

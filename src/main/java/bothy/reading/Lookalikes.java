@@ -4,7 +4,6 @@ import bothy.reading.said.ActionSaid;
 import bothy.reading.said.Passage;
 import bothy.reading.text.Conjugation.Form;
 import java.util.Set;
-import java.util.stream.IntStream;
 
 /** Doings in the words of another: "dug the ground over" gathers nothing, "went in the salad" plants nothing. */
 final class Lookalikes {
@@ -73,11 +72,6 @@ final class Lookalikes {
             "cellar",
             "loft",
             "larder");
-    /** So many words lie between a leaf and what shows on it. */
-    private static final int LEAF_REACH = 4;
-
-    private static final Set<String> EARTHED = Set.of(
-            "earthed", "hilled", "mounded", "ridged", "banked", "tied", "propped", "staked", "strung", "potted", "dug");
     private static final Set<String> COVERS = Set.of(
             "cover",
             "covers",
@@ -156,54 +150,7 @@ final class Lookalikes {
                 || grown(passage, action)
                 || setDown(passage, action)
                 || trimmedWeight(passage, action)
-                || putUp(passage, action)
-                || inAll(passage, action)
-                || straightAway(passage, action)
-                || blossomEnd(passage, action)
-                || onLeaves(passage, action)
-                || driedEnough(passage, action);
-    }
-
-    /** "14 kg all up" counts together; nothing has come up. */
-    private static boolean inAll(Passage passage, ActionSaid action) {
-        return action.action().equals("emerged")
-                && passage.word(action.lastWord()).equals("up")
-                && passage.word(action.lastWord() - 1).equals("all")
-                && passage.quantities().stream().anyMatch(amount -> amount.end() == action.lastWord() - 1);
-    }
-
-    /** "Dark patches on the blossom end" are no blossom. */
-    private static boolean blossomEnd(Passage passage, ActionSaid action) {
-        return action.action().equals("flowering")
-                && Set.of("end", "ends").contains(passage.word(action.lastWord() + 1))
-                && passage.word(action.lastWord()).equals("blossom");
-    }
-
-    /** "It dried out enough to walk on" cures nothing. */
-    private static boolean driedEnough(Passage passage, ActionSaid action) {
-        return action.action().equals("cured")
-                && IntStream.rangeClosed(action.lastWord(), action.lastWord() + 2)
-                        .anyMatch(at -> passage.word(at).equals("enough"));
-    }
-
-    /** "On the leaves appeared a white coating": no seedlings. */
-    private static boolean onLeaves(Passage passage, ActionSaid action) {
-        boolean appears = action.action().equals("emerged")
-                && Set.of("appeared", "appearing", "appear", "appears").contains(passage.word(action.lastWord()));
-        for (int at = Math.max(0, action.start() - LEAF_REACH); appears && at < action.start(); at++) {
-            if (Set.of("leaves", "leaf", "stems", "stem", "fruit").contains(passage.word(at))
-                    && !Set.of("true", "new", "first", "seed").contains(passage.word(at - 1))) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** "Put cloches over them straight away" puts nothing away. */
-    private static boolean straightAway(Passage passage, ActionSaid action) {
-        return action.action().equals("stored")
-                && passage.word(action.lastWord()).equals("away")
-                && Set.of("straight", "right").contains(passage.word(action.lastWord() - 1));
+                || OtherSenses.meant(passage, action);
     }
 
     /** "Covered in scabs" is no cover. */
@@ -334,29 +281,6 @@ final class Lookalikes {
                 && passage.word(action.lastWord()).equals("set")
                 && Set.of("it", "them", "the", "my", "our", "up", "out", "off", "aside", "to", "down", "about", "all")
                         .contains(passage.word(action.lastWord() + 1));
-    }
-
-    /** "The netting I put up last weekend": nothing came up. */
-    private static boolean putUp(Passage passage, ActionSaid action) {
-        if (!action.action().equals("emerged") || !action.state()) {
-            return false;
-        }
-        int at = action.start();
-        if (passage.cropAt(at).isPresent() && passage.word(action.start() + 1).equals("up")) {
-            at--;
-            while (at > 0 && Set.of("the", "my", "our", "all").contains(passage.word(at))) {
-                at--;
-            }
-            return EARTHED.contains(passage.word(at)); // "Earthed the spuds up and …".
-        }
-        String before = passage.word(at - 1);
-        return passage.word(at).equals("up")
-                && passage.cropAt(at - 1).isEmpty()
-                && (before.length() > 4 && before.endsWith("ed")
-                        || Set.of(
-                                        "put", "set", "got", "gave", "took", "held", "hung", "dug", "cut", "made",
-                                        "woke", "stood")
-                                .contains(before));
     }
 
     /** "1.8 kg trimmed" tells what was weighed. */

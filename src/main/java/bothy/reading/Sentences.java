@@ -163,6 +163,7 @@ final class Sentences {
             asked.add(inquiries.ofLabel(passage, labelled));
         }
         said.removeIf(clause -> !seen.isEmpty() && TroubleOrDoing.beside(whole, clause));
+        restOfThem(whole, said);
         List<Clause> chores = said.stream().filter(Sentences::chore).toList();
         said.removeAll(chores);
         List<Told> lines = statements.told(passage, said);
@@ -178,6 +179,20 @@ final class Sentences {
                 closest(seen),
                 set,
                 chores.stream().anyMatch(clause -> clause.mood() == Mood.DONE));
+    }
+
+    /** "Gave 3 tomatoes away and potted up the rest": the rest are tomatoes. */
+    private static void restOfThem(Passage passage, List<Clause> said) {
+        for (int i = 1; i < said.size(); i++) {
+            Clause before = said.get(i - 1);
+            Clause clause = said.get(i);
+            boolean rest = Stream.iterate(clause.from(), at -> at < clause.to(), at -> at + 1)
+                    .anyMatch(
+                            at -> Set.of("rest", "them", "others", "remaining").contains(passage.word(at)));
+            if (chore(before) && clause.crops().isEmpty() && rest) {
+                said.set(i, clause.with(before.crops()));
+            }
+        }
     }
 
     /** Work that no diary of a crop needs: "weeded the onions". */

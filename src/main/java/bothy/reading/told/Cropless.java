@@ -86,6 +86,7 @@ final class Cropless {
                                 && passage.word(clause.action().words().nextSetBit(0))
                                         .equals("lost"))
                 && event.count() == null
+                && event.amount() == null
                 && before.isEmpty()
                 && !names(
                         passage,
@@ -102,7 +103,12 @@ final class Cropless {
                                 "first",
                                 "everything",
                                 "some"));
-        if (dug) {
+        boolean heap = what == What.HARVESTED
+                && names(
+                        passage,
+                        clause,
+                        Set.of("compost", "manure", "muck", "soil", "leafmould", "sand", "grit", "weeds"));
+        if (dug || heap) {
             return List.of();
         }
         boolean gap = clause.action().action().equals("planted")

@@ -196,7 +196,8 @@ final class WhatMeant {
         up |= verb.equals("cut")
                 && says(passage, clause, Set.of("down"))
                 && !says(passage, clause, Set.of("flower", "flowers", "haulms", "foliage"));
-        boolean weighed = Passage.within(passage.quantities(), clause.from(), clause.to()).stream()
+        int to = Math.min(clause.to(), clause.sentence()[1]);
+        boolean weighed = Passage.within(passage.quantities(), clause.from(), to).stream()
                 .anyMatch(quantity -> quantity.unit().equals("kg"));
         boolean plants = says(passage, clause, Set.of("plants", "vines", "haulms", "stumps"));
         return up && !weighed && (crop == null ? plants : cropNames.fruiting(crop.crop()));
