@@ -265,7 +265,7 @@ class TalkingBackTest {
         assertThat(grower.says("soil is 70C").doubt().choices())
                 .extracting(choice -> choice.label())
                 .contains("70 °F (21 °C)");
-        assertThat(grower.says("F").statements().get(0).event().amount()).isEqualTo(21.1);
+        assertThat(grower.says("F").statements().get(0).event().amount()).isEqualTo(21.11111);
     }
 
     @ParameterizedTest
