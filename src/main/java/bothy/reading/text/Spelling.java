@@ -13,55 +13,6 @@ import java.util.function.UnaryOperator;
  * English one, and one word of the trade is nearer than all others. A tie is left as it stands and told apart.
  */
 public final class Spelling {
-    private static final Set<String> BEHIND_INCHES = Set.of("rain", "rainfall", "apart", "tall", "high");
-    /** "Wed be eating them". */
-    private static final Map<String, String> WOULD_TOO =
-            Map.of("wed", "we", "id", "i", "youd", "you", "theyd", "they", "itd", "it");
-    /** Letters before which "an" may stand; "an hour". */
-    private static final String VOWELS = "aeiouhx";
-
-    private static final Set<String> BEFORE_STATE = Set.of(
-            "on",
-            "over",
-            "off",
-            "in",
-            "out",
-            "up",
-            "down",
-            "finally",
-            "just",
-            "quite",
-            "very",
-            "really",
-            "so",
-            "too",
-            "all",
-            "now",
-            "still",
-            "bone",
-            "through",
-            "dry",
-            "wet",
-            "moist",
-            "damp",
-            "not",
-            "a",
-            "got",
-            "been",
-            "going",
-            "turning",
-            "looking",
-            "starting",
-            "flowering",
-            "ready",
-            "ripe",
-            "full",
-            "gone",
-            "already",
-            "covered",
-            "soaking",
-            "growing",
-            "coming");
     private static final Set<String> APPROXIMATE = Set.of("ish", "odd");
     private static final int SHORTEST = 4;
     private static final int LONG = 8;
@@ -124,14 +75,11 @@ public final class Spelling {
                 tokens.add(token);
             }
         }
-        pastApart(tokens);
+        SlipsOfThePen.pastApart(tokens, this::known);
         Dictated.marks(tokens);
         spokenDates.figures(tokens);
         besideOthers(tokens);
-        isForS(tokens);
-        anForAnd(tokens);
-        inForInch(tokens);
-        hadForWould(tokens);
+        SlipsOfThePen.setRight(tokens);
         return tokens;
     }
 
@@ -159,74 +107,6 @@ public final class Spelling {
     /** "80ish", "30 odd": the number alone tells. */
     private static boolean counts(Token token) {
         return token.sort() == Token.Sort.NUMBER;
-    }
-
-    /** "Fed the peas an watered the beans": before a consonant no "an" stands. */
-    private static void anForAnd(List<Token> tokens) {
-        for (int at = 1; at + 1 < tokens.size(); at++) {
-            Token next = tokens.get(at + 1);
-            if (tokens.get(at).is("an")
-                    && next.aWord()
-                    && VOWELS.indexOf(next.word().charAt(0)) < 0) {
-                tokens.set(at, tokens.get(at).spelled("and"));
-            }
-        }
-    }
-
-    /** "0.4 in rain", "6 in apart": inches. */
-    private static void inForInch(List<Token> tokens) {
-        for (int at = 1; at + 1 < tokens.size(); at++) {
-            if (tokens.get(at).is("in")
-                    && counts(tokens.get(at - 1))
-                    && BEHIND_INCHES.contains(tokens.get(at + 1).word())) {
-                tokens.set(at, tokens.get(at).spelled("inch"));
-            }
-        }
-    }
-
-    /** "We'd be eating them by now": what could be. */
-    private static void hadForWould(List<Token> tokens) {
-        for (int at = 0; at + 1 < tokens.size(); at++) {
-            boolean be = tokens.get(at + 1).is("be");
-            if (be && tokens.get(at).is("had")) {
-                tokens.set(at, tokens.get(at).spelled("would"));
-            } else if (be && WOULD_TOO.containsKey(tokens.get(at).word())) {
-                Token token = tokens.get(at);
-                tokens.set(at, token.spelled("would"));
-                tokens.add(at, token.spelled(WOULD_TOO.get(token.word())));
-            }
-        }
-    }
-
-    /** "Transplant Ed 8 peppers": a telephone that knows a man of that name. */
-    private void pastApart(List<Token> tokens) {
-        for (int at = 1; at < tokens.size(); at++) {
-            Token verb = tokens.get(at - 1);
-            String past = verb.word() + (verb.word().endsWith("e") ? "d" : "ed");
-            if (tokens.get(at).is("ed") && verb.aWord() && known(past)) {
-                tokens.set(
-                        at - 1,
-                        new Token(
-                                past,
-                                verb.sort(),
-                                verb.number(),
-                                verb.from(),
-                                tokens.get(at).to(),
-                                verb.capital(),
-                                true));
-                tokens.remove(at);
-            }
-        }
-    }
-
-    /** "Soil's quite wet": before such a word the 's is short for "is". */
-    private static void isForS(List<Token> tokens) {
-        for (int at = 0; at + 1 < tokens.size(); at++) {
-            if (tokens.get(at).is("'s")
-                    && BEFORE_STATE.contains(tokens.get(at + 1).word())) {
-                tokens.set(at, tokens.get(at).spelled("is"));
-            }
-        }
     }
 
     /** Words of the trade that are equally near to a word that was not set right; empty when none is near. */
