@@ -104,4 +104,12 @@ class ConversationsTest {
         assertThat(ids).as("advice that no conversation expects").allMatch(ADVISED::contains);
         assertThat(ids).as("advice that no conversation withholds").allMatch(WITHHELD::contains);
     }
+
+    @Test
+    @Order(5)
+    void no_conversation_withholds_an_advice_that_there_is_none_of() {
+        assertThat(Wording.in(RULES).advice().keySet())
+                .as("withheld by a conversation, and so held whatever happens")
+                .containsAll(WITHHELD);
+    }
 }

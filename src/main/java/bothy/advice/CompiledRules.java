@@ -116,11 +116,11 @@ final class CompiledRules {
     }
 
     private void write(byte[] bytes) throws IOException {
-        new KeptFiles(cache, "rules-[0-9a-f]{64}\\.jar", KEPT).write(name, out -> unpressed(bytes, out));
+        new KeptFiles(cache, "rules-[0-9a-f]{64}\\.jar", KEPT).write(name, out -> uncompressed(bytes, out));
     }
 
     /** The same jar with its thousands of small classes not compressed: it is read at every start, and written once. */
-    private static void unpressed(byte[] jar, OutputStream to) throws IOException {
+    private static void uncompressed(byte[] jar, OutputStream to) throws IOException {
         try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(jar));
                 ZipOutputStream out = new ZipOutputStream(to)) {
             out.setLevel(Deflater.NO_COMPRESSION);

@@ -2,11 +2,26 @@ package bothy.reading;
 
 import bothy.reading.said.ActionSaid;
 import bothy.reading.said.Passage;
+import java.util.List;
 import java.util.Set;
+import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
 
 /** Words of a doing that mean something else where they stand: the blossom end of a fruit, "14 kg all up". */
 final class OtherSenses {
+    private static final List<BiPredicate<Passage, ActionSaid>> SENSES = List.of(
+            OtherSenses::putUp,
+            OtherSenses::inAll,
+            OtherSenses::straightAway,
+            OtherSenses::blossomEnd,
+            OtherSenses::onLeaves,
+            OtherSenses::driedEnough,
+            OtherSenses::fruitTaken,
+            OtherSenses::ownDoing);
+    private static final Set<String> FRUIT = Set.of("fruit", "fruits", "cobs", "ears", "pods", "berries");
+    private static final Set<String> COLOURS = Set.of("green", "red", "ripe", "unripe", "yellow", "orange");
+    /** So many words lie between a number and the fruit that it counts. */
+    private static final int FRUIT_REACH = 3;
     /** So many words lie between a leaf and what shows on it. */
     private static final int LEAF_REACH = 4;
 
@@ -16,13 +31,7 @@ final class OtherSenses {
     private OtherSenses() {}
 
     static boolean meant(Passage passage, ActionSaid action) {
-        return putUp(passage, action)
-                || inAll(passage, action)
-                || straightAway(passage, action)
-                || blossomEnd(passage, action)
-                || onLeaves(passage, action)
-                || driedEnough(passage, action)
-                || fruitTaken(passage, action);
+        return SENSES.stream().anyMatch(sense -> sense.test(passage, action));
     }
 
     /** "The netting I put up last weekend": nothing came up. */
@@ -90,13 +99,21 @@ final class OtherSenses {
                         .anyMatch(at -> passage.word(at).equals("enough"));
     }
 
-    /** "Squirrels got 3 green ones off the plants" kills no plant. */
+    /** "Squirrels got 3 green ones off the plants" kills no plant; "slugs ate 3 of the small ones" does. */
     private static boolean fruitTaken(Passage passage, ActionSaid action) {
-        boolean fruit = false;
-        for (int at = action.start(); at <= Math.min(action.lastWord() + 3, passage.size() - 1); at++) {
-            fruit |= Set.of("ones", "fruit", "fruits", "cobs", "ears", "pods", "berries")
-                    .contains(passage.word(at));
+        if (!action.action().equals("died") || action.form() != null) {
+            return false;
         }
-        return action.action().equals("died") && action.form() == null && fruit;
+        return IntStream.rangeClosed(action.start(), action.lastWord() + FRUIT_REACH)
+                .anyMatch(at -> FRUIT.contains(passage.word(at))
+                        || passage.word(at).equals("ones") && COLOURS.contains(passage.word(at - 1)));
+    }
+
+    /** "The dog got out and I picked 3" is no animal's doing. */
+    private static boolean ownDoing(Passage passage, ActionSaid action) {
+        return action.action().equals("died")
+                && action.form() == null
+                && IntStream.range(action.start() + 1, action.lastWord())
+                        .anyMatch(at -> Set.of("i", "we").contains(passage.word(at)));
     }
 }

@@ -27,6 +27,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Gathers what the sentences of a message tell, ask and show. */
@@ -186,7 +187,7 @@ final class Sentences {
         for (int i = 1; i < said.size(); i++) {
             Clause before = said.get(i - 1);
             Clause clause = said.get(i);
-            boolean rest = Stream.iterate(clause.from(), at -> at < clause.to(), at -> at + 1)
+            boolean rest = IntStream.range(clause.from(), clause.to())
                     .anyMatch(
                             at -> Set.of("rest", "them", "others", "remaining").contains(passage.word(at)));
             if (chore(before) && clause.crops().isEmpty() && rest) {

@@ -3,8 +3,9 @@ package bothy.advice.facts;
 import java.time.LocalDate;
 
 /**
- * The grower's day, for rules that apply on some days and not on others. A rule that only reckons dates from it takes the global
- * {@code today}: whatever has to wait for a fact costs time in every run.
+ * The grower's day, for rules that apply on some days and not on others: before a frost, a week after planting out. A rule that only
+ * reckons a date from it, or holds one fact's date against it, takes the global {@code today}: a join with this fact costs memory and
+ * time in every run, fired or not.
  */
 public record Today(LocalDate day) {
 

@@ -52,7 +52,7 @@ final class SlipsOfThePen {
     /** Letters before which "an" may stand; "an hour". */
     private static final String VOWELS = "aeiouhx";
 
-    private static final Set<String> BEHIND_INCHES = Set.of("rain", "rainfall", "apart", "tall", "high");
+    private static final Set<String> BEHIND_INCHES = Set.of("rain", "rainfall", "apart");
     /** "Wed be eating them". */
     private static final Map<String, String> WOULD_TOO =
             Map.of("wed", "we", "id", "i", "youd", "you", "theyd", "they", "itd", "it");

@@ -5,6 +5,7 @@ import bothy.reading.said.Clause;
 import bothy.reading.said.Passage;
 import bothy.reading.text.Conjugation.Form;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** What animals did: "a pigeon pulled up 12 of my onions" gathers none. */
 final class Animals {
@@ -13,7 +14,8 @@ final class Animals {
 
     private static final Set<String> PRONOUNS = Set.of("it", "they", "he", "she");
 
-    private static final Set<String> PERSONS = Set.of("i", "we", "my", "me", "off", "from", "against", "for");
+    private static final Set<String> BEFORE_THE_NAME =
+            Set.of("the", "a", "an", "some", "our", "my", "those", "these", "two", "three", "bloody", "damn", "that");
 
     private final Set<String> names;
 
@@ -41,14 +43,21 @@ final class Animals {
                 || wentOn(passage, clause);
     }
 
-    /** "Sheep got in on Friday and ate 8 of them": who did the first did the second. */
+    /**
+     * "Sheep got in on Friday and ate 8 of them": who did the first did the second. Only an animal with which the sentence begins did it:
+     * "netted the kale against the pigeons and picked 3 cabbages" tells of a person.
+     */
     private boolean wentOn(Passage passage, Clause clause) {
         int verb = clause.action().words().nextSetBit(0);
-        boolean animal = false;
-        for (int at = clause.sentence()[0]; at < verb - 1; at++) {
-            animal = names.contains(passage.word(at)) || animal && !PERSONS.contains(passage.word(at));
+        int at = clause.sentence()[0];
+        while (at < verb && BEFORE_THE_NAME.contains(passage.word(at))) {
+            at++;
         }
-        return animal && Set.of("and", "then").contains(passage.word(verb - 1));
+        boolean begun = at < verb - 1 && names.contains(passage.word(at));
+        return begun
+                && Set.of("and", "then").contains(passage.word(verb - 1))
+                && IntStream.range(at, verb)
+                        .noneMatch(between -> Set.of("i", "we").contains(passage.word(between)));
     }
 
     /** "One has been pulled up, birds I think": done to the plants, and an animal is named in the message. */
