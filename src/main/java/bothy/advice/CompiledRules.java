@@ -45,6 +45,7 @@ final class CompiledRules {
 
     private static final Logger LOG = LoggerFactory.getLogger(CompiledRules.class);
     private static final List<String> FACT_PACKAGES = List.of("garden", "almanac", "advice/facts", "advice/reckoned");
+    private static final String NAMES = "rules-[0-9a-f]{64}\\.jar";
     private static final int KEPT = 8;
     private final String key;
     private final String name;
@@ -115,8 +116,22 @@ final class CompiledRules {
         }
     }
 
+    /** Drops what other rules were compiled to: a program is packed with its own only. */
+    void dropOthers() throws IOException {
+        try (Stream<Path> all = Files.list(cache)) {
+            for (Path path :
+                    all.filter(file -> isOther(file.getFileName().toString())).toList()) {
+                Files.delete(path);
+            }
+        }
+    }
+
+    private boolean isOther(String file) {
+        return file.matches(NAMES) && !file.equals(name);
+    }
+
     private void write(byte[] bytes) throws IOException {
-        new KeptFiles(cache, "rules-[0-9a-f]{64}\\.jar", KEPT).write(name, out -> uncompressed(bytes, out));
+        new KeptFiles(cache, NAMES, KEPT).write(name, out -> uncompressed(bytes, out));
     }
 
     /** The same jar with its thousands of small classes not compressed: it is read at every start, and written once. */

@@ -24,6 +24,7 @@ public final class Packing {
             Files.write(classes.resolve(mark.getKey()), mark.getValue());
         }
         RuleBook.of(RulesFolder.inside(), classes.resolve(HERE)).close();
+        new CompiledRules(RulesFolder.inside(), classes.resolve(HERE)).dropOthers();
         CropSheets.pack(classes);
     }
 
