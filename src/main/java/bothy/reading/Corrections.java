@@ -150,7 +150,31 @@ final class Corrections {
                 changes.contrast() && changes.refuted(situation.lately()).isEmpty()
                         ? changes.refuted(situation.earlier())
                         : List.of();
-        return earlier.isEmpty() ? changes.lines(situation.lately()) : earlier;
+        if (earlier.isEmpty()) {
+            List<Logged> recounted = recounted(changes, situation);
+            return recounted.isEmpty() ? changes.lines(situation.lately()) : recounted;
+        }
+        return earlier;
+    }
+
+    /** "Sorry, only 7 beans", when lettuces were told last: the newest count of beans of this day is meant, not 7 beans for the lettuces. */
+    private static List<Logged> recounted(Changes changes, Situation situation) {
+        boolean toldLast = situation.lately().stream().anyMatch(line -> ofCrop(changes, line));
+        return changes.count() == null || changes.crop() == null || changes.contrast() || toldLast
+                ? List.of()
+                : situation.earlier().stream()
+                        .filter(line -> ofCrop(changes, line)
+                                && line.entry() instanceof Event event
+                                && event.count() != null
+                                && situation.today().equals(event.on()))
+                        .limit(1)
+                        .toList();
+    }
+
+    private static boolean ofCrop(Changes changes, Logged line) {
+        return line.entry() instanceof Event event
+                && changes.crop() != null
+                && changes.crop().canMean(event.crop());
     }
 
     private static Optional<Heard> nothingToCorrect(
