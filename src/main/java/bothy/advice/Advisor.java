@@ -24,6 +24,7 @@ import bothy.garden.Given;
 import bothy.garden.Given.Neglect;
 import bothy.garden.Given.Occasion;
 import bothy.garden.Given.Sureness;
+import bothy.garden.Planting;
 import bothy.garden.Stage;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -89,17 +90,25 @@ public final class Advisor implements AutoCloseable {
      * @throws AdviceFailed when a rule fails in the run, or rules keep feeding each other
      */
     public Advised advise(Day day) {
-        KieSession session = rules.session(day.today());
+        try {
+            return advised(day);
+        } catch (AdviceFailed known) {
+            throw known;
+        } catch (RuntimeException thrown) {
+            throw new AdviceFailed(String.valueOf(thrown.getMessage()), thrown);
+        }
+    }
+
+    private Advised advised(Day day) {
+        Clinic clinic = new Clinic(troubles, day);
+        List<Object> facts = dayFacts.of(day, clinic.plantings());
+        KieSession session = rules.session(
+                Map.of("today", day.today(), "plantings", byId(every(Planting.class, facts)), "sheets", sheets));
         try {
             Reasons reasons = new Reasons();
             session.addEventListener((org.kie.api.event.rule.AgendaEventListener) reasons);
             session.addEventListener((org.kie.api.event.rule.RuleRuntimeEventListener) reasons);
-            Clinic clinic = new Clinic(troubles, day);
-            List<Object> facts = dayFacts.of(day, clinic.plantings());
-            List<NothingUpChance> seedbeds = facts.stream()
-                    .filter(NothingUpChance.class::isInstance)
-                    .map(NothingUpChance.class::cast)
-                    .toList();
+            List<NothingUpChance> seedbeds = every(NothingUpChance.class, facts);
             // What is likely of seed that is not up is weighed with the case first, so that both tell the same chances.
             facts.stream().filter(fact -> !(fact instanceof NothingUpChance)).forEach(session::insert);
             clinicFacts(clinic, session).forEach(session::insert);
@@ -109,13 +118,19 @@ public final class Advisor implements AutoCloseable {
             Clinic.seedbeds(seedbeds, diagnoses).forEach(session::insert);
             fire(session);
             return gather(session, reasons, day, diagnoses);
-        } catch (AdviceFailed known) {
-            throw known;
-        } catch (RuntimeException thrown) {
-            throw new AdviceFailed(String.valueOf(thrown.getMessage()), thrown);
         } finally {
             session.dispose();
         }
+    }
+
+    private static Map<String, Planting> byId(List<Planting> plantings) {
+        Map<String, Planting> byId = new HashMap<>();
+        plantings.forEach(planting -> byId.put(planting.id(), planting));
+        return byId;
+    }
+
+    private static <T> List<T> every(Class<T> kind, List<Object> facts) {
+        return facts.stream().filter(kind::isInstance).map(kind::cast).toList();
     }
 
     /** Lets go of the compiled rules; no run may be under way. */

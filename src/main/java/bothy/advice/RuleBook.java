@@ -4,9 +4,11 @@ import bothy.almanac.Problem;
 import bothy.almanac.RulesBroken;
 import bothy.almanac.RulesFolder;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.drools.compiler.kie.builder.impl.InternalKieModule;
 import org.drools.model.codegen.ExecutableModelProject;
 import org.kie.api.KieBase;
@@ -15,27 +17,31 @@ import org.kie.api.builder.KieBuilder;
 import org.kie.api.builder.KieFileSystem;
 import org.kie.api.builder.Message;
 import org.kie.api.builder.ReleaseId;
+import org.kie.api.definition.rule.Global;
 import org.kie.api.io.ResourceType;
 import org.kie.api.runtime.KieContainer;
 import org.kie.api.runtime.KieSession;
+import org.kie.api.runtime.KieSessionConfiguration;
+import org.kie.api.runtime.conf.ThreadSafeOption;
 
 /** The compiled rules of one rules folder. Safe for use by many threads; each run takes a session of its own. */
 public final class RuleBook implements AutoCloseable {
     static final String PACKAGE = "bothy.rules";
     private static final String SOURCES = "src/main/resources/bothy/rules/";
-    private final KieContainer container;
-    /** The global from which rules reckon dates. */
-    private static final String TODAY = "today";
 
+    private final KieContainer container;
     private final KieBase base;
-    private final boolean knowsToday;
+    private final Set<String> globals;
+    private final KieSessionConfiguration ofOneThread = KieServices.get().newKieSessionConfiguration();
 
     private RuleBook(KieContainer container) {
         this.container = container;
         this.base = container.getKieBase();
-        this.knowsToday = base.getKiePackages().stream()
+        this.globals = base.getKiePackages().stream()
                 .flatMap(rules -> rules.getGlobalVariables().stream())
-                .anyMatch(global -> global.getName().equals(TODAY));
+                .map(Global::getName)
+                .collect(Collectors.toUnmodifiableSet());
+        ofOneThread.setOption(ThreadSafeOption.NO);
     }
 
     /**
@@ -117,15 +123,17 @@ public final class RuleBook implements AutoCloseable {
     }
 
     /**
-     * A session for one run.
+     * A session for one run, for one thread.
      *
-     * @param today what rules know as {@code today}, where they ask for it
+     * @param known what rules look up by name; names that no rule declares as a global are passed over
      */
-    KieSession session(LocalDate today) {
-        KieSession session = base.newKieSession();
-        if (knowsToday) {
-            session.setGlobal(TODAY, today);
-        }
+    KieSession session(Map<String, Object> known) {
+        KieSession session = base.newKieSession(ofOneThread, null);
+        known.forEach((name, value) -> {
+            if (globals.contains(name)) {
+                session.setGlobal(name, value);
+            }
+        });
         return session;
     }
 

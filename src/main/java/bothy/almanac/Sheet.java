@@ -30,6 +30,12 @@ public record Sheet(
         Storing storing,
         Map<String, Source> sources) {
 
+    /** By its crop, since the rules hash a sheet with each look at it and all its figures take long. */
+    @Override
+    public int hashCode() {
+        return crop.hashCode();
+    }
+
     /** Whether it stands for years and bears at the same season of each. */
     public boolean perennial() {
         return harvest != null && harvest.weeksFromLastFrost() != null;

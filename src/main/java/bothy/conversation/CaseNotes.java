@@ -68,6 +68,7 @@ final class CaseNotes {
     private final Situation situation;
     private Description described;
     private List<Finding> found;
+    private List<Finding> toldOnly;
 
     CaseNotes(Reading reading, TroubleBook book, Garden garden, Doubt pending, Message message, Situation situation) {
         this.reading = reading;
@@ -104,7 +105,10 @@ final class CaseNotes {
         if (heard.inquiries().isEmpty() || !heard.signs().isEmpty()) {
             return found();
         }
-        return reading.toldOnly(message.text(), situation).findings();
+        if (toldOnly == null) {
+            toldOnly = reading.toldOnly(message.text(), situation).findings();
+        }
+        return toldOnly;
     }
 
     /** Whether a question that waits is about a trouble. */

@@ -1,7 +1,10 @@
 package bothy.garden;
 
 import java.util.Arrays;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What a diary entry tells. The words are those of the exchange vocabulary ("planted-out", "colour-turned"). */
 public enum What {
@@ -30,14 +33,19 @@ public enum What {
     SOIL_CHECKED,
     NOTE;
 
+    private static final Map<String, What> BY_WORD =
+            Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(What::word, what -> what));
+
+    private final String word = name().toLowerCase(Locale.ROOT).replace('_', '-');
+
     /** The word of the vocabulary, with hyphens. */
     public String word() {
-        return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        return word;
     }
 
     /** The kind of entry that a vocabulary word names, or empty when it names none. */
     public static Optional<What> of(String word) {
-        return Arrays.stream(values()).filter(what -> what.word().equals(word)).findFirst();
+        return word == null ? Optional.empty() : Optional.ofNullable(BY_WORD.get(word));
     }
 
     /** Weather of the whole plot, not of one planting. */

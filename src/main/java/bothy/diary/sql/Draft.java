@@ -34,6 +34,7 @@ final class Draft implements Page {
     private Optional<String> state;
     private boolean forgotten;
     private long lastLine;
+    private List<Logged> read;
 
     private Draft(OpenPage before) {
         this.before = before;
@@ -69,8 +70,16 @@ final class Draft implements Page {
 
     @Override
     public List<Logged> lines() {
-        return Stream.concat(forgotten ? Stream.of() : before.lines().stream(), added.stream())
+        return Stream.concat(forgotten ? Stream.of() : linesBefore().stream(), added.stream())
                 .toList();
+    }
+
+    /** Read once: what stood there when the draft was begun does not change. */
+    private List<Logged> linesBefore() {
+        if (read == null) {
+            read = before.lines();
+        }
+        return read;
     }
 
     @Override

@@ -1,7 +1,6 @@
 package bothy.reading.text;
 
 import java.util.BitSet;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -100,11 +99,9 @@ public final class Phrase {
         return parsed().parts();
     }
 
-    /** Whether a stretch with these words may hold the phrase; much cheaper than looking for it. */
-    boolean mayStandAmong(Set<String> words) {
-        Set<String> needed = parsed().needed();
-        boolean fewer = needed.size() <= words.size();
-        return needed.isEmpty() || !Collections.disjoint(fewer ? words : needed, fewer ? needed : words);
+    /** Words of which one must stand in whatever the phrase is found in, empty when any may. */
+    Set<String> needed() {
+        return parsed().needed();
     }
 
     /** Where the phrase stands when it begins at a token, {@code null} when it does not. */

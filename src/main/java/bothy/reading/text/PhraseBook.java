@@ -1,6 +1,7 @@
 package bothy.reading.text;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -14,12 +15,15 @@ import java.util.Set;
  * @param <T> what a phrase means
  */
 public final class PhraseBook<T> {
-    private final Map<String, List<Meant<T>>> byBeginning = new HashMap<>();
-    private final Map<String, List<Meant<T>>> bySlot = new HashMap<>();
-    private final List<Meant<T>> anywhere = new ArrayList<>();
+    private final Map<String, Shelf<T>> byBeginning = new HashMap<>();
+    private final Map<String, Shelf<T>> bySlot = new HashMap<>();
+    private final Shelf<T> anywhere = new Shelf<>();
     private final Set<String> vocabulary = new HashSet<>();
 
     private record Meant<T>(Phrase phrase, T meaning) {}
+
+    /** Stands for no word, under which phrases lie that need none. */
+    private static final String NOTHING = "";
 
     /**
      * A phrase found in a message.
@@ -43,12 +47,12 @@ public final class PhraseBook<T> {
         Glance glance = phrase.glance(vocabulary);
         Set<String> beginnings = glance.beginnings();
         if (glance.slot() != null) {
-            bySlot.computeIfAbsent(glance.slot(), slot -> new ArrayList<>()).add(meant);
+            bySlot.computeIfAbsent(glance.slot(), slot -> new Shelf<>()).add(meant);
         } else if (beginnings.isEmpty()) {
             anywhere.add(meant);
         }
         beginnings.forEach(word ->
-                byBeginning.computeIfAbsent(word, first -> new ArrayList<>()).add(meant));
+                byBeginning.computeIfAbsent(word, first -> new Shelf<>()).add(meant));
     }
 
     /** Every word in any phrase. */
@@ -65,9 +69,9 @@ public final class PhraseBook<T> {
         }
         Stretch stretch = new Stretch(tokens, to, words, slots);
         for (int at = from; at < to; at++) {
-            collect(byBeginning.getOrDefault(tokens.get(at).word(), List.of()), stretch, at, found);
+            collect(byBeginning.get(tokens.get(at).word()), stretch, at, found);
             collect(anywhere, stretch, at, found);
-            for (Map.Entry<String, List<Meant<T>>> slot : bySlot.entrySet()) {
+            for (Map.Entry<String, Shelf<T>> slot : bySlot.entrySet()) {
                 if (slots.end(slot.getKey(), at) > 0) {
                     collect(slot.getValue(), stretch, at, found);
                 }
@@ -102,14 +106,55 @@ public final class PhraseBook<T> {
     /** Tokens up to a limit, and the words that stand among them. */
     private record Stretch(List<Token> tokens, int limit, Set<String> words, Phrase.Slots slots) {}
 
-    private void collect(List<Meant<T>> phrases, Stretch stretch, int at, List<Found<T>> into) {
-        for (Meant<T> meant : phrases) {
-            Phrase.Place place = meant.phrase().mayStandAmong(stretch.words())
-                    ? meant.phrase().at(stretch.tokens(), at, stretch.limit(), stretch.slots())
-                    : null;
+    private void collect(Shelf<T> shelf, Stretch stretch, int at, List<Found<T>> into) {
+        if (shelf == null) {
+            return;
+        }
+        for (Meant<T> meant : shelf.among(stretch.words())) {
+            Phrase.Place place = meant.phrase().at(stretch.tokens(), at, stretch.limit(), stretch.slots());
             if (place != null) {
                 into.add(new Found<>(meant.meaning(), place));
             }
+        }
+    }
+
+    /** Phrases with one beginning, laid out by the words that they need when they are first looked for. */
+    private static final class Shelf<T> {
+        private final List<Meant<T>> phrases = new ArrayList<>();
+        private volatile Map<String, BitSet> byNeeded;
+
+        void add(Meant<T> meant) {
+            phrases.add(meant);
+            byNeeded = null;
+        }
+
+        /** Those that may stand in a stretch with these words, in the order in which they were added. */
+        List<Meant<T>> among(Set<String> words) {
+            Map<String, BitSet> laidOut = laidOut();
+            BitSet may = (BitSet) laidOut.get(NOTHING).clone();
+            for (String word : words) {
+                BitSet needing = laidOut.get(word);
+                if (needing != null) {
+                    may.or(needing);
+                }
+            }
+            return may.stream().mapToObj(phrases::get).toList();
+        }
+
+        private Map<String, BitSet> laidOut() {
+            Map<String, BitSet> laidOut = byNeeded;
+            if (laidOut == null) {
+                laidOut = new HashMap<>();
+                laidOut.put(NOTHING, new BitSet());
+                for (int at = 0; at < phrases.size(); at++) {
+                    Set<String> needed = phrases.get(at).phrase().needed();
+                    for (String word : needed.isEmpty() ? Set.of(NOTHING) : needed) {
+                        laidOut.computeIfAbsent(word, any -> new BitSet()).set(at);
+                    }
+                }
+                byNeeded = laidOut;
+            }
+            return laidOut;
         }
     }
 }
