@@ -223,13 +223,15 @@ final class PlantingFacts {
 
     /** With neither place nor pot told: sets and what is always sown in place are outdoors, the rest from its time outdoors on. */
     private boolean sownOutdoors(SeasonDates seasons, SowingCalendars.Calendar calendar) {
-        if (sheet == null || sheet.sowing() == null || planting.begun() == null) {
+        if (sheet == null || sheet.sowing() == null) {
             return false;
         }
-        Range weeks = sheet.sowing().weeksFromLastFrostOutdoors();
         boolean inPlace = sheet.sowing().where() == Sheet.Where.OUTDOORS
                 || EnumSet.of(Planting.Start.SET, Planting.Start.CLOVE, Planting.Start.TUBER)
                         .contains(planting.start());
+        if (planting.begun() == null) {
+            return inPlace;
+        }
         if (calendar != null) {
             return inPlace
                     || SowingCalendars.atOrAfter(
@@ -239,6 +241,7 @@ final class PlantingFacts {
                             .filter(time -> !time.from().isAfter(planting.begun()))
                             .isPresent();
         }
+        Range weeks = sheet.sowing().weeksFromLastFrostOutdoors();
         return inPlace
                 || weeks != null
                         && !planting.begun()

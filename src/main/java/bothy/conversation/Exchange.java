@@ -99,6 +99,7 @@ final class Exchange {
         if (written.isEmpty()) {
             heard = new AskedAgain(memory.pending(), chosen != null).orElse(heard, message.text());
         }
+        heard = new NotBegun(garden).settled(heard);
         if (AboutWhat.isOpen(heard)) {
             heard = new AboutWhat(garden, memory, written, today, notes.nameACrop())
                     .settled(heard, knowledge.replier());

@@ -24,6 +24,9 @@ final class FrostToCome {
     private static final double RISKY_C = 4.5;
 
     private static final double RISKY_F = 40;
+    /** No night that anybody warns of is as warm in Celsius. */
+    private static final double NO_NIGHT_C = 28;
+
     /** Degrees and a day with hardly a word beside speak of the weather. */
     private static final int FEW_WORDS = 4;
 
@@ -85,9 +88,9 @@ final class FrostToCome {
                 .anyMatch(number -> risky(number, passage));
     }
 
-    /** Bare degrees are the grower's own. */
+    /** Bare degrees are the grower's own; a night is told to come down to 38 in Fahrenheit only. */
     private static boolean risky(double degrees, Passage passage) {
-        boolean fahrenheit = passage.situation().grower().units() == Units.US;
+        boolean fahrenheit = passage.situation().grower().units() == Units.US || degrees >= NO_NIGHT_C;
         return degrees <= (fahrenheit ? RISKY_F : RISKY_C);
     }
 
@@ -128,7 +131,8 @@ final class FrostToCome {
     static Inquiry asked(Inquiry own) {
         boolean whetherBad = own.question() == Question.OTHER
                 && (own.topic() == null || own.topic().equals("normal"));
-        boolean whetherSafe = own.question() == Question.SAFE || whetherBad;
+        // "Frost on Thursday, what should I pick" asks of the picking.
+        boolean whetherSafe = own.question() == Question.SAFE && !"ripening-off".equals(own.topic()) || whetherBad;
         boolean whatToCover = own.question() == Question.HOW_TO && "protecting".equals(own.topic());
         return whetherSafe || whatToCover ? own.asking(Question.SAFE).withTopic("frost") : own;
     }

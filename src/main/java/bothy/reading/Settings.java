@@ -51,6 +51,7 @@ final class Settings {
     private final PhraseBook<String> usual;
     private final PhraseBook<String> happened;
     private final PhraseBook<String> telling;
+    private final PhraseBook<String> naming;
     private final Set<String> ordinary;
     private final Set<String> passingWords;
     private final Set<String> besideNames;
@@ -71,6 +72,7 @@ final class Settings {
         happened = file.book("/happened", "happened");
         wishes = new ReminderWishes(words);
         telling = file.book("/places/telling", "place");
+        naming = file.book("/places/naming", "place");
         ordinary = Set.copyOf(words.list("language", "/ordinary"));
         passingWords = Set.copyOf(words.list(FILE, "/passing"));
         besideNames = Set.copyOf(words.list(FILE, "/places/beside"));
@@ -107,6 +109,7 @@ final class Settings {
     Set<String> vocabulary() {
         Set<String> all = new HashSet<>(plain.vocabulary());
         all.addAll(telling.vocabulary());
+        all.addAll(naming.vocabulary());
         all.addAll(wishes.vocabulary());
         words.names(FILE, "/cities").forEach(city -> all.addAll(List.of(city.split(" "))));
         words.names(FILE, "/regions").forEach(region -> all.addAll(List.of(region.split(" "))));
@@ -232,7 +235,9 @@ final class Settings {
                     .or(() -> nameAtTheHead(passage, sentence))
                     .ifPresent(city -> told.addAll(city(city)));
         }
-        for (Found<String> lead : leads) {
+        List<Found<String>> before =
+                leads.isEmpty() ? naming.find(passage.tokens(), sentence[0], sentence[1], passage) : leads;
+        for (Found<String> lead : before) {
             cities().find(passage.tokens(), lead.end(), sentence[1], passage).stream()
                     .filter(city -> city.start() - lead.end() <= 1)
                     .findFirst()

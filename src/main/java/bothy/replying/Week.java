@@ -104,7 +104,9 @@ final class Week {
     }
 
     private String called(Given one) {
-        return one.planting() == null ? "" : vocabulary.names().planting(one.planting());
+        return one.planting() == null
+                ? wording.talk().get("any-plants")
+                : vocabulary.names().planting(one.planting());
     }
 
     /** What has been due and loses little by waiting is for any day of the week; what cannot wait is for today. */
@@ -118,8 +120,7 @@ final class Week {
 
     /** One task as the list would say it; empty for what is no task. */
     Optional<String> line(Given given) {
-        String planting = given.planting() == null ? "" : vocabulary.names().planting(given.planting());
-        return todo(given).map(text -> Phrasing.upper(text.replace(CROPS_HERE, planting)));
+        return todo(given).map(text -> Phrasing.upper(text.replace(CROPS_HERE, called(given))));
     }
 
     private Optional<String> todo(Given given) {

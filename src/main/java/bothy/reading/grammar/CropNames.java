@@ -30,7 +30,16 @@ public final class CropNames {
     private final Set<String> ordinary;
 
     /** What a name stands for. */
-    private record Name(List<String> crops, boolean certain, boolean variety, boolean careful) {}
+    private record Name(List<String> crops, boolean certain, boolean variety, boolean careful, boolean several) {
+        Name(List<String> crops, boolean certain, boolean variety, boolean careful) {
+            this(crops, certain, variety, careful, false);
+        }
+
+        /** "Romas" are of the variety Roma. */
+        String inSingular(String words) {
+            return several ? words.substring(0, words.length() - 1) : words;
+        }
+    }
 
     public CropNames(Words words, Set<String> ordinary) {
         this.ordinary = ordinary;
@@ -48,7 +57,7 @@ public final class CropNames {
                             .filter(name -> !name.endsWith("s"))
                             .map(name -> name + "s")
                             .toList(),
-                    new Name(List.of(crop), true, true, true));
+                    new Name(List.of(crop), true, true, true, true));
             for (String sort : List.of("/names", "/kinds", "/careful")) {
                 words.list("crops", at + sort).forEach(text -> mendable.addAll(List.of(text.split("[ '-]+"))));
             }
@@ -262,7 +271,7 @@ public final class CropNames {
                 found.end(),
                 name.crops(),
                 name.certain(),
-                name.variety() ? VarietyNames.bare(words) : null,
+                name.variety() ? VarietyNames.bare(name.inSingular(words)) : null,
                 plural,
                 false);
         boolean measure = found.end() < tokens.size()
@@ -284,6 +293,7 @@ public final class CropNames {
         for (Planting planting : plantings) {
             if (planting.variety() != null && planting.variety().matches("[\\p{L}\\d' -]{3,40}")) {
                 own.add(new Phrase(planting.variety(), Map.of()), planting);
+                own.add(new Phrase(planting.variety() + "s", Map.of()), planting);
             }
         }
         List<CropSaid> more = new ArrayList<>();

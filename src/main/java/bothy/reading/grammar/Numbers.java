@@ -4,6 +4,7 @@ import bothy.almanac.Words;
 import bothy.reading.said.NumberSaid;
 import bothy.reading.text.Phrase;
 import bothy.reading.text.PhraseBook;
+import bothy.reading.text.PhraseFile;
 import bothy.reading.text.Token;
 import bothy.reading.text.Token.Sort;
 import java.util.ArrayList;
@@ -20,8 +21,10 @@ public final class Numbers {
             "m", "metre", "can", "an");
     private final Map<String, Integer> words = new HashMap<>();
     private final PhraseBook<Double> phrases = new PhraseBook<>();
+    private final PhraseBook<String> guessed;
 
     public Numbers(Words words) {
+        guessed = new PhraseFile(words, "numbers", Map.of()).book("/guessed", "guessed");
         words.names("numbers", "/words")
                 .forEach(word -> this.words.put(word, Integer.valueOf(words.text("numbers", "/words/" + word, "0"))));
         for (String phrase : words.names("numbers", "/phrases")) {
@@ -29,8 +32,22 @@ public final class Numbers {
         }
     }
 
+    /** "4 I think": behind a number, that it was guessed. */
+    private NumberSaid withGuess(NumberSaid number, List<Token> tokens) {
+        int end = guessed.find(tokens, number.end(), tokens.size(), (slot, at) -> -1).stream()
+                .filter(found -> found.start() == number.end())
+                .mapToInt(PhraseBook.Found::end)
+                .findFirst()
+                .orElse(number.end());
+        boolean closes = end >= tokens.size()
+                || tokens.get(end).mark()
+                || tokens.get(end - 1).endsSentence();
+        return closes ? new NumberSaid(number.start(), end, number.value(), number.ordinal()) : number;
+    }
+
     public Set<String> vocabulary() {
         Set<String> vocabulary = new java.util.HashSet<>(words.keySet());
+        vocabulary.addAll(guessed.vocabulary());
         vocabulary.addAll(phrases.vocabulary());
         return vocabulary;
     }
@@ -43,7 +60,7 @@ public final class Numbers {
         for (int at = 0; at < tokens.size(); ) {
             NumberSaid number = range(single(tokens, at, told), tokens, told);
             if (number != null) {
-                numbers.add(number);
+                numbers.add(withGuess(number, tokens));
             }
             at = number == null ? at + 1 : number.end();
         }

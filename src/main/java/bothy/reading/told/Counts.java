@@ -371,7 +371,16 @@ final class Counts {
                 || counted.contains(passage.word(described(passage, number.end())))
                 || Set.of("of", "out", "more", "so", "are", "have", "up", "in", "into", "on")
                         .contains(next)
-                || number.end() >= clause.to();
+                || number.end() >= clause.to()
+                || remarkFollows(passage, clause, number);
+    }
+
+    /** "Two rows of six, bit cold though": behind the number stands a remark, and no other number. */
+    private static boolean remarkFollows(Passage passage, Clause clause, NumberSaid number) {
+        boolean opens = Set.of(",", "of", "-", ":").contains(passage.word(number.start() - 1));
+        return opens
+                && Set.of(",", "-", "(").contains(passage.word(number.end()))
+                && passage.counts(number.end(), clause.to()).isEmpty();
     }
 
     /** Where the thing counted stands: behind "good", "nice big" and the like. */

@@ -60,6 +60,7 @@ final class WhatMeant {
             "pushed",
             "pressed",
             "poked");
+    private static final Set<String> INTO = Set.of("into", "to");
     private static final Set<String> COVERED = Set.of(
             "greenhouse",
             "polytunnel",
@@ -131,6 +132,9 @@ final class WhatMeant {
                     && passage.word(clause.action().words().nextSetBit(0)).equals("put");
             if (put && says(passage, clause, Set.of("slips", "plants", "seedlings", "plugs", "transplants"))) {
                 return What.PLANTED_OUT;
+            }
+            if (what == What.MOVED && intoPots(passage, clause)) {
+                return What.POTTED_ON;
             }
             boolean seed = says(passage, clause, SEED) && !says(passage, clause, PLANTS);
             return what == What.PLANTED_OUT ? seed ? What.SOWN : transplanted(passage, clause) : what;
@@ -224,6 +228,13 @@ final class WhatMeant {
         return verb && pots && !ground ? What.POTTED_ON : What.PLANTED_OUT;
     }
 
+    /** "Moved the tomatoes into cups", not "moved the pots to the patio". */
+    private static boolean intoPots(Passage passage, Clause clause) {
+        return Passage.within(passage.places(), clause.from(), clause.to()).stream()
+                .filter(place -> place.container() && place.name().endsWith("pots"))
+                .anyMatch(place -> says(passage, clause.action().start(), place.start(), INTO));
+    }
+
     /** "The chillies are in the polytunnel now" tells where they stand, not that they were planted. */
     private static boolean standsIn(Passage passage, Clause clause) {
         List<PlaceSaid> places = Passage.within(passage.places(), clause.from(), clause.to());
@@ -276,7 +287,11 @@ final class WhatMeant {
     }
 
     private static boolean says(Passage passage, Clause clause, Set<String> words) {
-        for (int at = clause.from(); at < clause.to(); at++) {
+        return says(passage, clause.from(), clause.to(), words);
+    }
+
+    private static boolean says(Passage passage, int from, int to, Set<String> words) {
+        for (int at = from; at < to; at++) {
             if (words.contains(passage.word(at))) {
                 return true;
             }
