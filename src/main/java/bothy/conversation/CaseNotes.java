@@ -21,6 +21,7 @@ import bothy.garden.What;
 import bothy.reading.Description;
 import bothy.reading.Reading;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -48,6 +49,8 @@ final class CaseNotes {
             "unsure",
             "haven't looked",
             "idk");
+    private static final Set<What> BEGUN = EnumSet.of(What.SOWN, What.PLANTED_OUT, What.PRICKED_OUT, What.POTTED_ON);
+
     private static final int SHORT_ANSWER_WORDS = 6;
 
     /** Matters whose words may sound like a trouble. */
@@ -327,7 +330,7 @@ final class CaseNotes {
         List<Finding> found = found().stream()
                 .filter(finding -> !finding.about().equals(Finding.OUTCOME))
                 .toList();
-        if (heard.inquiries().stream().anyMatch(CaseNotes::asksAMatter)) {
+        if (heard.inquiries().stream().anyMatch(CaseNotes::asksAMatter) || countIsOpen(heard)) {
             return List.of();
         }
         boolean nothingElse = heard.statements().stream().noneMatch(Statement::sure);
@@ -347,6 +350,14 @@ final class CaseNotes {
         entries.addAll(of(List.of(signs.get(0)), found));
         entries.addAll(wordsOf(List.of(signs.get(0))));
         return entries;
+    }
+
+    /** "Sowed courgettes, 4 spots of 2 seeds" tells of no spots: how many there are is still to be asked. */
+    private static boolean countIsOpen(Heard heard) {
+        return heard.doubt() != null
+                && heard.doubt().about() == Doubt.About.HOW_MANY
+                && heard.statements().stream()
+                        .anyMatch(statement -> BEGUN.contains(statement.event().what()));
     }
 
     /** "When can they go in the tunnel" asks of the tunnel, and tells of none in a leaf. */

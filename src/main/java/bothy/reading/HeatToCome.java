@@ -101,27 +101,32 @@ final class HeatToCome {
         return DoubleStream.concat(degrees, bare);
     }
 
-    /** "Going to hit 41", "its 38 today". */
+    /** "Going to hit 41", "its 38 today", "42 on Friday". */
     private static boolean ofTheWeather(Passage passage, NumberSaid number) {
-        return Set.of(
-                        "be",
-                        "hit",
-                        "hits",
-                        "hitting",
-                        "reach",
-                        "reaches",
-                        "reaching",
-                        "to",
-                        "is",
-                        "of",
-                        "at",
-                        "says",
-                        "forecast",
-                        "above",
-                        "over",
-                        "around",
-                        "about")
-                .contains(passage.word(number.start() - 1));
+        boolean ofADay = passage.days().stream().anyMatch(day -> day.start() == number.end())
+                || passage.word(number.end()).equals("on")
+                        && passage.days().stream().anyMatch(day -> day.start() == number.end() + 1)
+                || passage.word(number.end()).equals("forecast");
+        return ofADay
+                || Set.of(
+                                "be",
+                                "hit",
+                                "hits",
+                                "hitting",
+                                "reach",
+                                "reaches",
+                                "reaching",
+                                "to",
+                                "is",
+                                "of",
+                                "at",
+                                "says",
+                                "forecast",
+                                "above",
+                                "over",
+                                "around",
+                                "about")
+                        .contains(passage.word(number.start() - 1));
     }
 
     private static double celsius(double told, boolean fahrenheit) {

@@ -44,6 +44,7 @@ final class ReminderWishes {
                 "remind", file.book("/remind", ""),
                 "away", file.book("/away", ""),
                 "away-for", file.book("/away-for", ""),
+                "been-away", file.book("/been-away", ""),
                 "back", file.book("/back", ""),
                 "quiet", file.book("/quiet", ""));
     }
@@ -88,7 +89,9 @@ final class ReminderWishes {
         Optional<LocalDate> end = lasting(text(passage, sentence), from);
         var mode = modes.find(passage.tokens(), sentence[0], sentence[1], passage);
         boolean silent = !mode.isEmpty() && mode.get(0).meaning().equals("none");
-        if ((silent || said("away-for", passage, sentence)) && end.isPresent()) {
+        // "Went away for a week" is over.
+        boolean away = said("away-for", passage, sentence) && !said("been-away", passage, sentence);
+        if ((silent || away) && end.isPresent()) {
             // "Stop messages for a month" is no wish to be left alone for good.
             return List.of(new SettingChange("awayUntil", end.get().toString()));
         }

@@ -250,7 +250,9 @@ final class Settings {
     private Optional<String> nameAlone(Passage passage, int[] sentence) {
         boolean frostsToo = !frosts.find(passage.tokens(), sentence[1], passage.size(), passage)
                 .isEmpty();
-        boolean whole = (passage.sentences().size() == 1 || frostsToo) && sentence[1] - sentence[0] <= LONGEST_NAMES;
+        boolean first = sentence[0] == 0 && passage.situation().grower().latitude() == null;
+        boolean whole =
+                (passage.sentences().size() == 1 || frostsToo || first) && sentence[1] - sentence[0] <= LONGEST_NAMES;
         if (!whole || passage.word(sentence[1]).equals("?")) {
             return Optional.empty();
         }

@@ -77,7 +77,8 @@ final class Consultation {
         return troubles.questions().entrySet().stream()
                 .filter(entry -> askable.contains(entry.getKey())
                         && !scales.answered().contains(entry.getKey())
-                        && entry.getValue().askedAt(file.signs()))
+                        && entry.getValue().askedAt(file.signs())
+                        && troubles.askedOf(entry.getValue(), file.crop()))
                 .toList();
     }
 

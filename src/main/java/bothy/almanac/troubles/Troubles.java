@@ -123,12 +123,17 @@ public record Troubles(
      * A question and what its answers tell.
      *
      * @param signs the signs at which it may be asked; {@code null}: at all for whose causes it tells something
+     * @param crops the crops or groups of crops of which it is asked; {@code null}: of any
      * @param only whether it counts at those signs only, since its words mean something else elsewhere
      * @param circumstance whether it is about weather, place or care rather than something seen on the plant
      * @param answers for each answer its score by cause, "otherwise" for all causes not named (0 when absent)
      */
     public record Question(
-            List<String> signs, boolean only, boolean circumstance, Map<String, Map<String, Double>> answers) {
+            List<String> signs,
+            List<String> crops,
+            boolean only,
+            boolean circumstance,
+            Map<String, Map<String, Double>> answers) {
         private static final String OTHERWISE = "otherwise";
 
         /** Scores of the answers, in their order, for a cause; for "something else" when it is {@code null}. */
@@ -232,6 +237,11 @@ public record Troubles(
                 || crops.contains(crop)
                 || crops.stream()
                         .anyMatch(group -> groups.getOrDefault(group, List.of()).contains(crop));
+    }
+
+    /** Whether a question can be asked of a crop, or the crop is not known. */
+    public boolean askedOf(Question question, String crop) {
+        return question.crops() == null || crop == null || fits(question.crops(), crop);
     }
 
     /** Whether a row is of any crop rather than of some. */

@@ -47,7 +47,9 @@ public final class CropNames {
             String at = "/crops/" + crop;
             List<String> names = words.list("crops", at + "/names");
             called.put(crop, names.isEmpty() ? crop.replace('-', ' ') : names.get(0));
-            add(names, new Name(List.of(crop), true, false, false));
+            List<String> meant = new ArrayList<>(List.of(crop));
+            meant.addAll(words.list("crops", "/loosely/" + crop));
+            add(names, new Name(meant, true, false, false));
             add(words.list("crops", at + "/kinds"), new Name(List.of(crop), true, true, false));
             add(words.list("crops", at + "/careful"), new Name(List.of(crop), true, false, true));
             List<String> varieties = words.list("varieties", "/" + crop);

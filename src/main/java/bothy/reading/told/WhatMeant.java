@@ -60,6 +60,8 @@ final class WhatMeant {
             "pushed",
             "pressed",
             "poked");
+    private static final Set<String> HANGING =
+            Set.of("strung", "string", "hung", "hang", "tied", "tie", "stringing", "tying");
     private static final Set<String> INTO = Set.of("into", "to");
     private static final Set<String> COVERED = Set.of(
             "greenhouse",
@@ -120,7 +122,11 @@ final class WhatMeant {
                 return What.CURED;
             }
             if (what == What.SUPPORTED && hungUp(passage, clause, crop)) {
-                return What.STORED;
+                return asLifted(passage, clause) ? What.CURED : What.STORED;
+            }
+            boolean hung = HANGING.contains(passage.word(clause.action().words().nextSetBit(0)));
+            if (what == What.STORED && hung && asLifted(passage, clause)) {
+                return What.CURED;
             }
             if (what == What.HARVESTED && gotOut(passage, clause) && !(crop != null && cropNames.dug(crop.crop()))) {
                 return What.PLANTED_OUT;
@@ -188,14 +194,22 @@ final class WhatMeant {
     private boolean hungUp(Passage passage, Clause clause, CropSaid crop) {
         return crop != null
                 && cropNames.hung(crop.crop())
-                && Set.of("strung", "string", "hung", "hang", "tied", "tie", "stringing", "tying")
-                        .contains(passage.word(clause.action().words().nextSetBit(0)));
+                && HANGING.contains(passage.word(clause.action().words().nextSetBit(0)));
+    }
+
+    /** "Dug the garlic, hung it in the shed": what is hung up as it comes out of the ground dries first. */
+    private static boolean asLifted(Passage passage, Clause clause) {
+        return passage.actions().stream()
+                .anyMatch(action -> action.action().equals("harvested")
+                        && action.start() < clause.action().start()
+                        && action.start() >= clause.sentence()[0]);
     }
 
     /** "Pulled up the courgettes", "pulled up all the plants": who wants fruit pulls the plants when they are done. */
     boolean cleared(Passage passage, Clause clause, CropSaid crop) {
         String verb = passage.word(clause.action().words().nextSetBit(0));
-        boolean up = Set.of("pulled", "pull", "pulling", "yanked", "dug").contains(verb)
+        boolean up = Set.of("pulled", "pull", "pulling", "yanked", "dug", "ripped", "rip", "tore")
+                        .contains(verb)
                 && (clause.action().words().cardinality() > 1 || verb.startsWith("pull"));
         up |= verb.equals("cut")
                 && says(passage, clause, Set.of("down"))
