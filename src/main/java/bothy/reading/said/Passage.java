@@ -158,7 +158,7 @@ public record Passage(
         List<int[]> sentences = new ArrayList<>();
         int start = 0;
         for (int at = 0; at <= tokens.size(); at++) {
-            if (at == tokens.size() || tokens.get(at).endsSentence()) {
+            if (at == tokens.size() || tokens.get(at).endsSentence() && !onlyWeightFollows(at + 1)) {
                 if (at > start) {
                     sentences.add(new int[] {start, at});
                 }
@@ -166,6 +166,15 @@ public record Passage(
             }
         }
         return sentences;
+    }
+
+    /** "First courgettes! 2 kg": what follows the mark belongs before it. */
+    private boolean onlyWeightFollows(int from) {
+        return quantities.stream()
+                .filter(quantity -> quantity.start() == from && quantity.unit().equals("kg"))
+                .anyMatch(quantity -> quantity.end() == tokens.size()
+                        || tokens.get(quantity.end()).endsSentence()
+                        || days.stream().anyMatch(day -> day.start() == quantity.end()));
     }
 
     /** Whole numbers in a stretch that count something: no part of a day, an amount or a place. */

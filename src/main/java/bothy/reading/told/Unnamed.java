@@ -269,7 +269,10 @@ final class Unnamed {
         List<Told> carried = new ArrayList<>();
         for (Told earlier : before) {
             Event from = earlier.event();
+            // "Set traps. Sowed another 10": what was done to all that grows was not counted.
+            boolean ofEverything = from.crop() == null && earlier.plantings().size() > 1;
             if (earlier.from() == latest
+                    && !(ofEverything && told.event().count() != null)
                     && Sequence.follows(from.what(), told.event().what())
                     && (from.crop() != null || !earlier.plantings().isEmpty())) {
                 Event event = told.event().withPlanting(null, from.crop()).withVariety(from.variety());
