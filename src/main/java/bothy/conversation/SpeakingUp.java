@@ -83,6 +83,7 @@ final class SpeakingUp {
                 Heard.nothing(Kind.CHAT),
                 List.of(),
                 List.of(),
+                List.of(),
                 advised.given(),
                 advised.stages(),
                 null,

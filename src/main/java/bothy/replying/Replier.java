@@ -52,7 +52,9 @@ public final class Replier {
     public Answer answer(Turn turn) {
         Phrasing phrasing = phrasing(turn);
         List<String> paragraphs = new ArrayList<>();
-        phrasing.receipts().line(turn.written(), turn.takenBack()).ifPresent(paragraphs::add);
+        phrasing.receipts()
+                .line(turn.written(), turn.takenBack(), turn.standingAgain())
+                .ifPresent(paragraphs::add);
         Choosing choosing = new Choosing(wording, turn);
         List<Given> spoken = choosing.spoken();
         paragraphs.addAll(phrasing.advice(spoken));
