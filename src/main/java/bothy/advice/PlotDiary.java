@@ -34,7 +34,8 @@ record PlotDiary(
             "pollinated",
             "new leaves",
             "true leaves",
-            "scapes");
+            "scapes",
+            "store sound");
 
     static PlotDiary of(Garden garden) {
         List<Event> events = garden.events();

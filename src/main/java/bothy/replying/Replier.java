@@ -65,7 +65,9 @@ public final class Replier {
         if (paragraphs.isEmpty() && turn.doubt() == null) {
             paragraphs.add(phrasing.nothingUnderstood());
         }
-        LocalDate look = phrasing.nextLook(spoken).orElse(null);
+        LocalDate look = phrasing.nextLook(spoken)
+                .or(() -> phrasing.nextLook(List.copyOf(all)))
+                .orElse(null);
         Doubt doubt = turn.doubt() != null
                 ? turn.doubt()
                 : phrasing.questionOf(spoken).orElse(null);
@@ -154,7 +156,8 @@ public final class Replier {
             paragraphs.addAll(phrasing.advice(due));
         }
         paragraphs.addAll(phrasing.advice(added(said, new Choosing(wording, turn))));
-        LocalDate look = phrasing.nextLook(due).orElse(null);
+        LocalDate look =
+                phrasing.nextLook(due).or(() -> phrasing.nextLook(listed)).orElse(null);
         return finished(
                 turn,
                 paragraphs,
