@@ -1,5 +1,8 @@
 package bothy;
 
+import java.io.PrintWriter;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
@@ -7,6 +10,8 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.TypeConversionException;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The program. Without a verb it opens a chat in the terminal. */
 @Command(
@@ -51,12 +56,29 @@ public final class Bothy extends ChatVerb {
             line.setParameterExceptionHandler((wrong, arguments) -> line(false).execute(arguments));
         } else {
             VERBS.forEach((name, verb) -> line.addSubcommand(name, verb.get()));
+            line.setParameterExceptionHandler((wrong, arguments) -> {
+                PrintWriter err = wrong.getCommandLine().getErr();
+                err.println(wrong.getMessage());
+                UnmatchedArgumentException.printSuggestions(wrong, err);
+                err.println("--help lists what may be given.");
+                return 2;
+            });
         }
-        return line.setCaseInsensitiveEnumValuesAllowed(true)
+        return line.registerConverter(LocalDate.class, Bothy::day)
+                .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler((thrown, running, parsed) -> {
                     running.getErr().println(Complaints.sentence(thrown));
                     return 1;
                 });
+    }
+
+    /** A day of the calendar, or what is wrong with it in a grower's words. */
+    private static LocalDate day(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeParseException none) {
+            throw new TypeConversionException("“" + text + "” is no day of the calendar; write a day as 2027-05-01.");
+        }
     }
 
     private static Map<String, Supplier<Object>> verbs() {

@@ -62,7 +62,7 @@ final class JsonLines {
         try {
             asked = JSON.readTree(line);
         } catch (JsonProcessingException broken) {
-            return error(null, "line " + number + " is no JSON object: " + broken.getOriginalMessage());
+            return error(null, "line " + number + " is no JSON object; write each line as {\"id\": 1, \"text\": …}.");
         }
         Object id = JSON.convertValue(asked.get("id"), Object.class);
         if (!asked.path("text").isTextual()) {

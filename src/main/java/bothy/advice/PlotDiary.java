@@ -11,18 +11,31 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * The diary of a plot sorted by what its lines tell, once for all plantings.
  *
  * @param events what happened
  * @param rains the days of rain told
- * @param notes notes that have words and a day
+ * @param notes notes in the grower's own words that have a day
  * @param signs signs of trouble
  * @param findings what closer looks found
  */
 record PlotDiary(
         List<Event> events, List<LocalDate> rains, List<Event> notes, List<SignSeen> signs, List<Finding> findings) {
+
+    /** What a note tells as seen or done on its day: part of the season, no lesson of it. The details of notes in words/actions.yaml. */
+    static final Set<String> OF_THE_DAY = Set.of(
+            "runners pegged down",
+            "haulms cut",
+            "pinched out",
+            "pruned",
+            "pollinated",
+            "new leaves",
+            "true leaves",
+            "scapes",
+            "store sound");
 
     static PlotDiary of(Garden garden) {
         List<Event> events = garden.events();
@@ -34,6 +47,7 @@ record PlotDiary(
                         .toList(),
                 events.stream()
                         .filter(event -> event.what() == What.NOTE && event.detail() != null && event.on() != null)
+                        .filter(event -> !OF_THE_DAY.contains(event.detail()))
                         .toList(),
                 garden.signs(),
                 garden.standing().stream()

@@ -5,8 +5,13 @@ import bothy.almanac.RulesFolder;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.drools.drl.parser.DrlParser;
 import org.drools.drl.parser.DroolsParserException;
 import org.kie.api.KieServices;
@@ -19,6 +24,20 @@ import org.kie.internal.builder.conf.LanguageLevelOption;
  * compiled apart, with the package, imports and declared facts of all files, and those of an ill file by halves.
  */
 final class RuleDoctor {
+    private static final List<Plainer> PLAINER = List.of(
+            new Plainer(
+                    "mismatched input '([^']*)'.*|no viable alternative at input '([^']*)'.*|extraneous input '([^']*)'.*",
+                    "“%s” was not expected here. A rule stands as: rule \"its sentence\", its @source, when, then, end. Check the "
+                            + "spelling and whether something before it is missing."),
+            new Plainer(
+                    "The method (\\w+)\\(.*\\) is undefined for the type Lambda.*",
+                    "“%s” is nothing that a rule can do: check the spelling. A rule ends in insertLogical(new Advice(…));"),
+            new Plainer(
+                    "The method (\\w+\\(.*\\) is undefined for the type \\w+).*", "The method %s: check the spelling."),
+            new Plainer(
+                    "(\\$?\\w+) cannot be resolved.*", "“%s” is not known here: check the spelling, or bind it above."),
+            new Plainer("Syntax error, insert \"(.*)\" to complete.*", "a “%s” is missing."));
+
     private final RulesFolder folder;
 
     RuleDoctor(RulesFolder folder) {
@@ -63,9 +82,7 @@ final class RuleDoctor {
             parser.getErrors().stream()
                     .filter(error -> !error.getMessage().contains("null Package"))
                     .forEach(error -> problems.add(new Problem(
-                            path,
-                            error.getLines().length > 0 ? error.getLines()[0] : 0,
-                            "this is not written as a rule must be: " + plain(error.getMessage()))));
+                            path, error.getLines().length > 0 ? error.getLines()[0] : 0, plain(error.getMessage()))));
         } catch (DroolsParserException unparsable) {
             problems.add(new Problem(path, 0, plain(String.valueOf(unparsable.getMessage()))));
         }
@@ -123,9 +140,11 @@ final class RuleDoctor {
         }
     }
 
+    /** What the compiler said, in words that a gardener can act on. */
     private static String plain(String compilerText) {
         String text = compilerText
                 .replaceAll("\\[ERR \\d+]\\s*", "")
+                .replaceAll("^\\s*Line \\d+:\\d+\\s*", "")
                 .replaceAll("\\s+", " ")
                 .strip();
         if (text.startsWith("Unable to find class")) {
@@ -134,7 +153,28 @@ final class RuleDoctor {
         if (text.contains("Unable to parse left part") || text.contains("Unable to create")) {
             return text + ". The fact has no such part: check the spelling.";
         }
-        return text;
+        return PLAINER.stream()
+                .flatMap(plainer -> plainer.of(text).stream())
+                .findFirst()
+                .orElse(text);
+    }
+
+    /** A sentence of the compiler and how a gardener would say it, with the word that is at fault. */
+    private record Plainer(Pattern said, String words) {
+        private Plainer(String said, String words) {
+            this(Pattern.compile(said), words);
+        }
+
+        private Optional<String> of(String text) {
+            Matcher matcher = said.matcher(text);
+            return matcher.matches()
+                    ? IntStream.rangeClosed(1, matcher.groupCount())
+                            .mapToObj(matcher::group)
+                            .filter(Objects::nonNull)
+                            .findFirst()
+                            .map(words::formatted)
+                    : Optional.empty();
+        }
     }
 
     /** One rule of a file, with the line of its name. */

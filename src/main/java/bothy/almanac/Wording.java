@@ -12,6 +12,7 @@ import java.util.Map;
  * @param receipts what is said when an entry was written, by its kind
  * @param doubts what is asked when something is unclear, by what is in doubt
  * @param facts how a known fact is told in answer to "why", by the fact's kind
+ * @param figures how a figure of a crop sheet is told there, by its path in the sheet
  * @param stages everyday words for the stages
  * @param topics what to do first for a how-to or a question that no rule answers, by question word
  * @param phrases short phrases for ids in sheets (cues, cuts, supports, feeds) and for parts of sentences
@@ -23,6 +24,7 @@ public record Wording(
         Map<String, String> receipts,
         Map<String, String> doubts,
         Map<String, String> facts,
+        Map<String, String> figures,
         Map<String, String> stages,
         Map<String, String> topics,
         Map<String, String> phrases,

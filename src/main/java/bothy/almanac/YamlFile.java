@@ -6,6 +6,8 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.MapperFeature;
+import com.fasterxml.jackson.databind.exc.InvalidFormatException;
+import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
@@ -13,6 +15,8 @@ import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.io.StringReader;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -151,7 +155,27 @@ public final class YamlFile {
                         && !mapping.getPath().isEmpty()
                 ? line(pointer(mapping))
                 : error.getLocation() == null ? 0 : error.getLocation().getLineNr();
-        return new RulesBroken(List.of(new Problem(path, line, error.getOriginalMessage())));
+        return new RulesBroken(List.of(new Problem(path, line, plain(error))));
+    }
+
+    /** What is wrong without Java's own names for it. */
+    private static String plain(JsonProcessingException error) {
+        if (error instanceof InvalidFormatException wrong) {
+            Class<?> wanted = wrong.getTargetType();
+            String takes = wanted == LocalDateTime.class
+                    ? "a day and time such as 2027-05-01T09:00"
+                    : wanted == LocalDate.class
+                            ? "a day such as 2027-05-01"
+                            : Number.class.isAssignableFrom(wanted) || wanted.isPrimitive()
+                                    ? "a number"
+                                    : "another value";
+            return "\"" + wrong.getValue() + "\" cannot be read here; it takes " + takes + ". Correct it.";
+        }
+        if (error instanceof MismatchedInputException) {
+            return "what stands here is of another kind than it takes (a list, a text or parts of their own). "
+                    + "Compare it with the same line in another file.";
+        }
+        return error.getOriginalMessage();
     }
 
     private static String pointer(JsonMappingException error) {

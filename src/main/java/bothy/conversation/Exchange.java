@@ -117,6 +117,7 @@ final class Exchange {
                 heard,
                 written,
                 takenBack(written),
+                standingAgain(written, garden),
                 advised.given(),
                 advised.stages(),
                 heard.doubt(),
@@ -221,6 +222,21 @@ final class Exchange {
                 .map(entry -> ((Amendment) entry).entry())
                 .collect(Collectors.toSet());
         return gone.isEmpty() ? List.of() : Replay.standingOrCorrecting(lines, gone);
+    }
+
+    /** What a correction had changed, as it stands now that the correction was taken back. */
+    private List<Event> standingAgain(List<Logged> written, Garden garden) {
+        Set<Long> corrected = written.stream()
+                .filter(line -> line.entry() instanceof Amendment back && back.instead() == null)
+                .flatMap(back -> lines.stream()
+                        .filter(line -> line.number() == ((Amendment) back.entry()).entry())
+                        .filter(line -> line.entry() instanceof Amendment))
+                .map(line -> ((Amendment) line.entry()).entry())
+                .collect(Collectors.toSet());
+        return garden.standing().stream()
+                .filter(line -> corrected.contains(line.number()) && line.entry() instanceof Event)
+                .map(line -> (Event) line.entry())
+                .toList();
     }
 
     private Advised advise(Heard heard, List<Logged> written, Garden garden) {

@@ -75,10 +75,8 @@ final class Remembering {
 
     /** What to know next time. */
     Memory after(Answer answer, Turn turn, Raised raised) {
-        List<String> why = answer.spoken().stream()
-                .limit(MOST_EXPLAINED)
-                .map(given -> replier.why(given, turn))
-                .toList();
+        List<String> why =
+                replier.why(answer.spoken().stream().limit(MOST_EXPLAINED).toList(), turn);
         Set<String> mentioned = new LinkedHashSet<>();
         for (Logged line : turn.written()) {
             if (line.entry() instanceof Event event && event.planting() != null) {

@@ -83,6 +83,7 @@ final class SpeakingUp {
                 Heard.nothing(Kind.CHAT),
                 List.of(),
                 List.of(),
+                List.of(),
                 advised.given(),
                 advised.stages(),
                 null,
@@ -110,10 +111,9 @@ final class SpeakingUp {
 
     private Outcome said(Unasked said, Turn turn, Advised advised, Raised after) {
         Answer answer = knowledge.replier().unasked(turn, said);
-        List<String> why = answer.spoken().stream()
-                .limit(MOST_EXPLAINED)
-                .map(given -> knowledge.replier().why(given, turn))
-                .toList();
+        List<String> why = knowledge
+                .replier()
+                .why(answer.spoken().stream().limit(MOST_EXPLAINED).toList(), turn);
         List<String> mentioned = answer.spoken().stream()
                 .map(Given::planting)
                 .filter(Objects::nonNull)

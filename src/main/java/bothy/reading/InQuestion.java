@@ -40,6 +40,9 @@ final class InQuestion {
         if (KEPT_FROM.contains(passage.word(trouble.start() - 1))) {
             return true; // "How do I keep my cat from eating my plants?"
         }
+        if ("hole".equals(passage.word(trouble.start())) && "planting-out".equals(inquiry.topic())) {
+            return true; // "How big a hole do the pumpkins want?" asks of no hole in a leaf.
+        }
         if (NO_FAULTS.contains(String.valueOf(inquiry.topic()))) {
             return true; // "The curly flower thing" is no misshapen fruit, "beans without a canner" no want of beans.
         }

@@ -53,9 +53,9 @@ final class NamedAnswer {
     }
 
     private static boolean says(String word, String variety) {
-        return variety != null
-                && word.length() > 2
-                && variety.toLowerCase(Locale.ROOT).contains(word.toLowerCase(Locale.ROOT));
+        String one = word.toLowerCase(Locale.ROOT);
+        String named = variety == null ? "" : variety.toLowerCase(Locale.ROOT);
+        return word.length() > 2 && (named.contains(one) || one.length() > 3 && one.equals(named + "s"));
     }
 
     static Optional<Heard> crop(Passage passage, Doubt pending) {

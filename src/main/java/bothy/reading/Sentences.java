@@ -151,6 +151,10 @@ final class Sentences {
                                         clause.action().start(),
                                         clause.action().end()));
             }
+            if (begins < 0) {
+                int[] here = sentence;
+                own.removeIf(clause -> inquiries.onlyRipe(whole, here, clause.action()));
+            }
             if (safety) {
                 // "The toddler just ate a raw bean, is that dangerous?"
                 own.removeIf(clause -> Set.of("ate", "eaten", "eat", "swallowed", "munched")
@@ -172,6 +176,9 @@ final class Sentences {
                 .toList();
         if (lines.isEmpty() && plans.isEmpty() && asked.isEmpty() && seen.isEmpty()) {
             asked.addAll(growingWished.in(passage));
+            if (asked.isEmpty() && set.isEmpty()) {
+                asked.addAll(inquiries.ripeness(whole));
+            }
         }
         return new Gathered(
                 lines,

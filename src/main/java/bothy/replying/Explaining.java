@@ -7,6 +7,7 @@ import bothy.garden.Given.Known;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -14,6 +15,11 @@ import java.util.Set;
 /** Answers "why?": the rule that fired, what it matched, what lies behind that, how sure it is and the source. */
 final class Explaining {
     private static final String CROP_SHEET = "crop sheet";
+    /** The kind of fact that a crop's sheet is. */
+    private static final String SHEET = "Sheet";
+
+    private static final String PLANTING = "Planting";
+
     private final Wording wording;
     private final Vocabulary vocabulary;
 
@@ -22,11 +28,21 @@ final class Explaining {
         this.vocabulary = vocabulary;
     }
 
-    String why(Given given) {
+    /** @param alike the same advice by the same rules, of one planting or several */
+    String why(List<Given> alike) {
         Set<String> rules = new LinkedHashSet<>();
         Set<String> facts = new LinkedHashSet<>();
         Set<String> sources = new LinkedHashSet<>();
-        collect(given.because(), rules, facts, sources);
+        for (Given given : alike) {
+            Set<String> named = new LinkedHashSet<>();
+            List<SheetFigures.Figure> figures = vocabulary.sheetFigures(given);
+            collect(given.because(), rules, facts, named);
+            planting(given, facts).ifPresent(facts::add);
+            if (given.crop() != null) {
+                sheet(given.crop(), figures).ifPresent(facts::add);
+            }
+            sources.addAll(named(named, figures));
+        }
         List<String> lines = new ArrayList<>();
         List<String> ordered = List.copyOf(rules);
         lines.add(fill("why-rule", "rule", ordered.get(0)));
@@ -34,29 +50,67 @@ final class Explaining {
         if (!facts.isEmpty()) {
             lines.add(fill("why-facts", "facts", String.join("; ", facts)));
         }
-        lines.add(fill("why-source", "source", String.join("; ", named(sources, given))));
-        lines.add(Objects.requireNonNull(wording.talk()
-                .get("sure-"
-                        + given.sureness()
-                                .name()
-                                .toLowerCase(java.util.Locale.ROOT)
-                                .replace('_', '-'))));
+        lines.add(fill("why-source", "source", String.join("; ", sources)));
+        lines.add(Objects.requireNonNull(wording.talk().get("sure-" + word(alike.get(0)))));
         return String.join("\n", lines);
     }
 
+    /** What must be the same of advice to several plantings for it to be explained once. */
+    static String kind(Given given) {
+        Set<String> rules = new LinkedHashSet<>();
+        rules(given.because(), rules);
+        return given.id() + " " + word(given) + " " + rules;
+    }
+
+    private static String word(Given given) {
+        return given.sureness().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private static void rules(Because because, Set<String> rules) {
+        rules.add(because.rule());
+        because.from().forEach(behind -> rules(behind, rules));
+    }
+
+    /** Which planting it is of, where no other fact tells it. */
+    private Optional<String> planting(Given given, Set<String> facts) {
+        if (given.planting() == null || !vocabulary.begun(given.planting())) {
+            return Optional.empty();
+        }
+        String name = vocabulary.names().planting(given.planting());
+        return facts.stream().anyMatch(fact -> fact.contains(name))
+                ? Optional.empty()
+                : Optional.ofNullable(wording.facts().get(PLANTING))
+                        .flatMap(sentence -> new Sentence(sentence).fill(asked -> Optional.of(name)));
+    }
+
+    /** What the sheet says of the crop that the advice goes by, figure by figure. */
+    private Optional<String> sheet(String crop, List<SheetFigures.Figure> used) {
+        List<String> figures = used.stream()
+                .filter(figure -> figure.value() != null)
+                .map(figure -> Optional.ofNullable(wording.figures().get(figure.path()))
+                        .flatMap(sentence -> new Sentence(sentence)
+                                .fill(name -> Optional.of(vocabulary.write(figure.leaf(), figure.value())))))
+                .flatMap(Optional::stream)
+                .distinct()
+                .toList();
+        if (figures.isEmpty()) {
+            return Optional.empty();
+        }
+        String said = String.join(", ", figures);
+        return new Sentence(wording.facts().get(SHEET))
+                .fill(name ->
+                        Optional.of(name.equals("crop") ? vocabulary.names().many(crop) : said));
+    }
+
     /** "crop sheet" stands for the sources of the figures that were used from it. */
-    private Set<String> named(Set<String> sources, Given given) {
+    private static Set<String> named(Set<String> sources, List<SheetFigures.Figure> figures) {
         Set<String> named = new LinkedHashSet<>();
         for (String source : sources) {
-            boolean ofSheet = source.startsWith(CROP_SHEET);
-            Set<String> ofFigures = ofSheet ? vocabulary.sheetSources(given) : Set.of();
-            if (ofFigures.isEmpty()) {
-                named.add(source);
-            } else {
-                named.addAll(ofFigures);
-                String rest = source.substring(CROP_SHEET.length()).replaceFirst("^; ", "");
-                if (!rest.isBlank()) {
-                    named.add(rest);
+            for (String part : source.split("; ")) {
+                if (part.equals(CROP_SHEET) && !figures.isEmpty()) {
+                    figures.forEach(figure -> named.add(figure.source().source()));
+                } else {
+                    named.add(part);
                 }
             }
         }
@@ -67,7 +121,9 @@ final class Explaining {
         rules.add(because.rule());
         sources.add(because.source());
         for (Known known : because.known()) {
-            fact(known).ifPresent(facts::add);
+            if (!known.kind().equals(SHEET) && !known.kind().equals(PLANTING)) {
+                fact(known).ifPresent(facts::add);
+            }
         }
         for (Because behind : because.from()) {
             collect(behind, rules, facts, sources);
@@ -75,7 +131,11 @@ final class Explaining {
     }
 
     private Optional<String> fact(Known known) {
+        boolean assumed = Boolean.FALSE.equals(known.values().get("told"));
         String sentence = wording.facts().get(known.kind());
+        if (assumed) {
+            sentence = wording.facts().getOrDefault(known.kind() + "-assumed", sentence);
+        }
         if (sentence == null) {
             return Optional.empty();
         }
@@ -87,7 +147,9 @@ final class Explaining {
         if (value == null) {
             return Optional.empty();
         }
-        if (name.equals("planting") && value instanceof String id) {
+        boolean planting =
+                name.equals("planting") || name.equals("id") && known.kind().equals("Planting");
+        if (planting && value instanceof String id) {
             return Optional.of(vocabulary.names().planting(id));
         }
         if (name.equals("crop") && value instanceof String id) {

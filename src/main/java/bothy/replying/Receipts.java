@@ -25,7 +25,7 @@ final class Receipts {
         this.vocabulary = vocabulary;
     }
 
-    Optional<String> line(List<Logged> written, List<Event> takenBack) {
+    Optional<String> line(List<Logged> written, List<Event> takenBack, List<Event> standingAgain) {
         List<String> parts = new ArrayList<>();
         List<Event> events = new ArrayList<>();
         List<Event> corrected = new ArrayList<>();
@@ -49,8 +49,9 @@ final class Receipts {
         }
         words(corrected).ifPresent(text -> lines.add(talk("corrected", text)));
         if (undone && (corrected.isEmpty() || !takenBack.isEmpty())) {
-            lines.add(words(takenBack)
-                    .map(what -> talk("taken-back", what))
+            lines.add(words(standingAgain)
+                    .map(what -> talk("correction-taken-back", what))
+                    .or(() -> words(takenBack).map(what -> talk("taken-back", what)))
                     .orElse(wording.talk().get("taken-back-all")));
         }
         return lines.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", lines));

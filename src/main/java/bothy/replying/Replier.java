@@ -14,6 +14,7 @@ import bothy.garden.Question;
 import bothy.garden.Reply;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -51,7 +52,9 @@ public final class Replier {
     public Answer answer(Turn turn) {
         Phrasing phrasing = phrasing(turn);
         List<String> paragraphs = new ArrayList<>();
-        phrasing.receipts().line(turn.written(), turn.takenBack()).ifPresent(paragraphs::add);
+        phrasing.receipts()
+                .line(turn.written(), turn.takenBack(), turn.standingAgain())
+                .ifPresent(paragraphs::add);
         Choosing choosing = new Choosing(wording, turn);
         List<Given> spoken = choosing.spoken();
         paragraphs.addAll(phrasing.advice(spoken));
@@ -62,7 +65,9 @@ public final class Replier {
         if (paragraphs.isEmpty() && turn.doubt() == null) {
             paragraphs.add(phrasing.nothingUnderstood());
         }
-        LocalDate look = phrasing.nextLook(spoken).orElse(null);
+        LocalDate look = phrasing.nextLook(spoken)
+                .or(() -> phrasing.nextLook(List.copyOf(all)))
+                .orElse(null);
         Doubt doubt = turn.doubt() != null
                 ? turn.doubt()
                 : phrasing.questionOf(spoken).orElse(null);
@@ -151,7 +156,8 @@ public final class Replier {
             paragraphs.addAll(phrasing.advice(due));
         }
         paragraphs.addAll(phrasing.advice(added(said, new Choosing(wording, turn))));
-        LocalDate look = phrasing.nextLook(due).orElse(null);
+        LocalDate look =
+                phrasing.nextLook(due).or(() -> phrasing.nextLook(listed)).orElse(null);
         return finished(
                 turn,
                 paragraphs,
@@ -196,12 +202,25 @@ public final class Replier {
                 .orElseThrow(() -> new IllegalStateException("talk." + id + " needs more than " + words.keySet()));
     }
 
-    /** Why an advice was given: its rules, the facts that they matched, how sure it is and the source. */
-    public String why(Given given, Turn turn) {
-        Optional<String> ofTrouble = phrasing(turn).whyTrouble(given);
-        return figures(turn.garden()).in(ofTrouble.orElseGet(() -> new Explaining(
-                        wording, new Vocabulary(wording, sheets, turn.garden(), turn.today()))
-                .why(given)));
+    /** Why advice was given: its rules, the facts that they matched, how sure it is and the source; the same for several plantings once. */
+    public List<String> why(List<Given> spoken, Turn turn) {
+        Phrasing phrasing = phrasing(turn);
+        Explaining explaining = new Explaining(wording, new Vocabulary(wording, sheets, turn.garden(), turn.today()));
+        Map<String, String> ofTroubles = new LinkedHashMap<>();
+        Map<String, List<Given>> alike = new LinkedHashMap<>();
+        for (Given given : spoken) {
+            Optional<String> ofTrouble = phrasing.whyTrouble(given);
+            String kind = ofTrouble.isPresent() ? Turn.key(given) : Explaining.kind(given);
+            ofTrouble.ifPresent(why -> ofTroubles.put(kind, why));
+            alike.computeIfAbsent(kind, none -> new ArrayList<>()).add(given);
+        }
+        FixedFigures figures = figures(turn.garden());
+        return alike.entrySet().stream()
+                .map(one -> ofTroubles.containsKey(one.getKey())
+                        ? ofTroubles.get(one.getKey())
+                        : explaining.why(one.getValue()))
+                .map(figures::in)
+                .toList();
     }
 
     /** A diary line in a few words, for receipts and for choosing among lines. */

@@ -21,6 +21,7 @@ import java.util.Set;
  * @param heard what was understood
  * @param written the diary lines that this turn added
  * @param takenBack the events that this turn took back
+ * @param standingAgain the events that stand again as they were, since a correction of them was taken back
  * @param given all advice of the day
  * @param stages the stage of each planting
  * @param doubt what is to be asked back, {@code null} for nothing
@@ -34,6 +35,7 @@ public record Turn(
         Heard heard,
         List<Logged> written,
         List<Event> takenBack,
+        List<Event> standingAgain,
         List<Given> given,
         Map<String, Stage> stages,
         Doubt doubt,
@@ -45,6 +47,7 @@ public record Turn(
         verdicts = Map.copyOf(verdicts);
         written = List.copyOf(written);
         takenBack = List.copyOf(takenBack);
+        standingAgain = List.copyOf(standingAgain);
         given = List.copyOf(given);
         stages = Map.copyOf(stages);
         saidToday = Set.copyOf(saidToday);

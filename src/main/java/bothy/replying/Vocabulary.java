@@ -12,7 +12,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** Finds the words for a name in a sentence: the advice's own figures first, then the planting, then the sheet. */
 final class Vocabulary {
@@ -65,6 +64,11 @@ final class Vocabulary {
                 : sheet.growth().start();
         return start != Sheet.Start.SEED
                 && !((start == Sheet.Start.SET || start == Sheet.Start.PLANT) && container != null);
+    }
+
+    /** Whether a planting is in the garden, not only asked about. */
+    boolean begun(String planting) {
+        return garden.planting(planting).isPresent();
     }
 
     /** As {@link #planted(String, String)}, of a planting. */
@@ -134,10 +138,10 @@ final class Vocabulary {
         return Optional.empty();
     }
 
-    /** Sources of the sheet's figures that an advice used. */
-    Set<String> sheetSources(Given given) {
+    /** The sheet's figures that an advice used. */
+    List<SheetFigures.Figure> sheetFigures(Given given) {
         Sheet sheet = given.crop() == null ? null : sheets.get(given.crop());
-        return sheet == null ? Set.of() : SheetSources.of(given, sheet);
+        return sheet == null ? List.of() : SheetFigures.of(given, sheet);
     }
 
     String write(String name, Object value) {

@@ -72,6 +72,28 @@ class BrokenRulesTest {
     }
 
     @Test
+    void a_misspelt_doing_is_told_without_the_compilers_own_names() {
+        assertThat(told(SOUND.replace("insertLogical(", "insertLogicly(")))
+                .isEqualTo(
+                        "watering.drl:6: rule \"Water daily for the week after planting out\": “insertLogicly” is nothing that a "
+                                + "rule can do: check the spelling. A rule ends in insertLogical(new Advice(…));");
+    }
+
+    @Test
+    void a_misspelt_when_is_told_with_its_line_and_what_a_rule_looks_like() {
+        assertThat(told(SOUND.replace("when\n", "whenn\n")))
+                .startsWith("watering.drl:8: “whenn” was not expected here. A rule stands as: rule")
+                .doesNotContain("mismatched");
+    }
+
+    @Test
+    void a_name_that_nothing_binds_is_named() {
+        assertThat(told(SOUND.replace("$p, $today", "$p, $day")))
+                .startsWith("watering.drl:6: ")
+                .contains("“$day” is not known here");
+    }
+
+    @Test
     void two_rules_of_one_name_are_told_with_both_places() {
         String twice = SOUND + SOUND.substring(SOUND.indexOf("rule "));
 

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -28,18 +29,10 @@ public final class CropNames {
     private final Set<String> dug;
     private final Set<String> things;
     private final Set<String> ordinary;
+    private final Set<String> known = new HashSet<>();
 
     /** What a name stands for. */
-    private record Name(List<String> crops, boolean certain, boolean variety, boolean careful, boolean several) {
-        Name(List<String> crops, boolean certain, boolean variety, boolean careful) {
-            this(crops, certain, variety, careful, false);
-        }
-
-        /** "Romas" are of the variety Roma. */
-        String inSingular(String words) {
-            return several ? words.substring(0, words.length() - 1) : words;
-        }
-    }
+    private record Name(List<String> crops, boolean certain, boolean variety, boolean careful) {}
 
     public CropNames(Words words, Set<String> ordinary) {
         this.ordinary = ordinary;
@@ -53,13 +46,14 @@ public final class CropNames {
             add(words.list("crops", at + "/kinds"), new Name(List.of(crop), true, true, false));
             add(words.list("crops", at + "/careful"), new Name(List.of(crop), true, false, true));
             List<String> varieties = words.list("varieties", "/" + crop);
+            known.addAll(varieties);
             add(varieties, new Name(List.of(crop), true, true, true));
             add(
                     varieties.stream()
                             .filter(name -> !name.endsWith("s"))
                             .map(name -> name + "s")
                             .toList(),
-                    new Name(List.of(crop), true, true, true, true));
+                    new Name(List.of(crop), true, true, true));
             for (String sort : List.of("/names", "/kinds", "/careful")) {
                 words.list("crops", at + sort).forEach(text -> mendable.addAll(List.of(text.split("[ '-]+"))));
             }
@@ -262,6 +256,14 @@ public final class CropNames {
         return sameCrop && b.start() - a.end() <= 1;
     }
 
+    /** "Romas" are of the variety Roma. */
+    private String variety(String words) {
+        String one = words.replaceFirst("(?i)s$", "");
+        boolean several =
+                !known.contains(words.toLowerCase(Locale.ROOT)) && known.contains(one.toLowerCase(Locale.ROOT));
+        return several ? one : words;
+    }
+
     private CropSaid said(Found<Name> found, List<Token> tokens, String message) {
         Name name = found.meaning();
         String words = message.substring(
@@ -273,7 +275,7 @@ public final class CropNames {
                 found.end(),
                 name.crops(),
                 name.certain(),
-                name.variety() ? VarietyNames.bare(name.inSingular(words)) : null,
+                name.variety() ? variety(VarietyNames.bare(words)) : null,
                 plural,
                 false);
         boolean measure = found.end() < tokens.size()

@@ -11,6 +11,9 @@ import java.util.function.Predicate;
 /** Joins a crop with the variety that stands beside it, also one that no list knows: "6 Black Krim tomatoes". */
 final class VarietyNames {
     private static final Set<String> CALLING = Set.of("called", "variety", "named", "var", "type");
+    /** Kinds that growers call by each other's names. */
+    private static final Set<String> SQUASHES = Set.of("pumpkin", "winter-squash");
+
     private static final int MOST_WORDS = 4;
     private static final int MOST_BETWEEN = 8;
     private final List<Token> tokens;
@@ -80,11 +83,18 @@ final class VarietyNames {
         if (!near || (between == 1 && b.variety() == null) || (!oneNamed && between > 0)) {
             return null;
         }
-        List<String> shared = a.crops().stream().filter(b.crops()::contains).toList();
+        List<String> alike = a.crops().stream().filter(b.crops()::contains).toList();
+        CropSaid namer = a.variety() != null ? a : b;
+        // "8 Crown Prince pumpkins": of squashes the variety says which kind they are.
+        boolean squashes = oneNamed
+                && (between == 0 || tokens.get(a.end()).is("("))
+                && SQUASHES.containsAll(a.crops())
+                && SQUASHES.containsAll(b.crops());
+        List<String> shared = alike.isEmpty() && squashes ? namer.crops() : alike;
         if (shared.isEmpty()) {
             return null;
         }
-        String variety = a.variety() != null ? a.variety() : b.variety();
+        String variety = namer.variety();
         return new CropSaid(
                 a.start(), b.end(), shared, true, variety, b.plural() || a.plural(), a.thing() || b.thing());
     }

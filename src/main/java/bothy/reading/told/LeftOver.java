@@ -5,8 +5,10 @@ import bothy.garden.Event;
 import bothy.garden.What;
 import bothy.reading.said.Clause;
 import bothy.reading.said.DaySaid;
+import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -20,7 +22,6 @@ final class LeftOver {
 
     private LeftOver() {}
 
-    /** The one statement of a clause, in doubt about its figure when one is left over. */
     /** "Counted 31 this morning". */
     private static boolean counted(Passage passage, Clause clause, int number) {
         return passage.counts(clause.from(), clause.to()).stream()
@@ -28,11 +29,26 @@ final class LeftOver {
                         && Set.of("counted", "count", "counting").contains(passage.word(said.start() - 1)));
     }
 
+    /** "Sowed 2.5 cucumbers": of plants there are whole ones only. */
+    private static Optional<NumberSaid> broken(Passage passage, Clause clause) {
+        return Passage.within(passage.numbers(), clause.from(), clause.to()).stream()
+                .filter(number -> number.value() > 1 && !number.whole() && !number.ordinal())
+                .filter(number ->
+                        passage.crops().stream().anyMatch(crop -> !crop.thing() && crop.start() == number.end()))
+                .findFirst();
+    }
+
+    /** The one statement of a clause, in doubt about its figure when one is left over. */
     static Told asked(Passage passage, Clause clause, Told told, Particulars particulars) {
         Event event = told.event();
         boolean bare = event.count() == null && event.amount() == null && !"last".equals(event.detail());
         if (!bare) {
             return told;
+        }
+        Optional<NumberSaid> broken = COUNTABLE.contains(event.what()) ? broken(passage, clause) : Optional.empty();
+        if (broken.isPresent()) {
+            return told.doubting(
+                    Doubt.About.HOW_MANY, String.valueOf(broken.get().value()));
         }
         Integer number = COUNTABLE.contains(event.what()) ? particulars.leftOver(passage, clause) : null;
         if (number != null && counted(passage, clause, number)) {

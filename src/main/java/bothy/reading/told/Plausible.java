@@ -23,14 +23,19 @@ final class Plausible {
                     case "kg" -> MOST_KG;
                     default -> Double.MAX_VALUE;
                 };
-        boolean degrees = event.unit().startsWith("°");
-        return degrees || event.amount() >= 0 && event.amount() <= most;
+        if (event.unit().startsWith("°")) {
+            // What can be in one scale only is asked about with both.
+            return PlotEvents.possible(event.amount()) || PlotEvents.possible(PlotEvents.celsius(event.amount()));
+        }
+        return event.amount() >= 0 && event.amount() <= most;
     }
 
-    /** The amount in the grower's eyes: "minus 5 mm". */
+    /** The amount in the grower's eyes: "minus 5 mm", "-300". */
     static String told(Event event) {
         double amount = Math.abs(event.amount());
         String figure = amount == Math.rint(amount) ? String.valueOf((long) amount) : String.valueOf(amount);
-        return (event.amount() < 0 ? "minus " : "") + figure + " " + event.unit();
+        return event.unit().startsWith("°")
+                ? PlotEvents.figures(event.amount())
+                : (event.amount() < 0 ? "minus " : "") + figure + " " + event.unit();
     }
 }
