@@ -7,6 +7,7 @@ import bothy.garden.Event;
 import bothy.garden.Garden;
 import bothy.garden.Heard;
 import bothy.garden.Logged;
+import bothy.garden.SignSeen;
 import bothy.garden.Statement;
 import bothy.garden.What;
 import java.time.Instant;
@@ -37,7 +38,7 @@ final class Writing {
                 entries.addAll(events(statement));
             }
         }
-        entries.addAll(heard.signs());
+        heard.signs().stream().map(this::ofBegun).forEach(entries::add);
         entries.addAll(heard.settings());
         return entries;
     }
@@ -62,7 +63,7 @@ final class Writing {
             }
         }
         left.forEach(line -> entries.add(new Amendment(line.number(), null)));
-        entries.addAll(heard.signs());
+        heard.signs().stream().map(this::ofBegun).forEach(entries::add);
         entries.addAll(heard.settings());
         return entries;
     }
@@ -112,6 +113,23 @@ final class Writing {
                 .map(one -> one.crop())
                 // An answer may come when the planting that it is about was taken back.
                 .orElseGet(() -> event.crop() == null ? Replay.cropOf(planting) : event.crop());
+    }
+
+    /** "Sowed 20 carrots 3 weeks ago, nothing up": what is seen of a crop that the message begins is seen of that planting. */
+    private SignSeen ofBegun(SignSeen sign) {
+        if (sign.planting() != null) {
+            return sign;
+        }
+        if (sign.crop() == null) {
+            return begunNow.size() != 1
+                    ? sign
+                    : begunNow.entrySet().stream()
+                            .map(begun -> sign.of(begun.getValue(), begun.getKey()))
+                            .findFirst()
+                            .orElseThrow();
+        }
+        String begun = begunNow.get(sign.crop());
+        return begun == null ? sign : sign.of(begun, sign.crop());
     }
 
     private String begin(Event event) {

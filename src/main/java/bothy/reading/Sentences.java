@@ -19,6 +19,7 @@ import bothy.reading.said.Passage;
 import bothy.reading.text.PhraseBook.Found;
 import bothy.reading.told.Asking;
 import bothy.reading.told.Particulars;
+import bothy.reading.told.Recalled;
 import bothy.reading.told.Statements;
 import bothy.reading.told.Told;
 import java.util.ArrayList;
@@ -167,7 +168,8 @@ final class Sentences {
         restOfThem(whole, said);
         List<Clause> chores = said.stream().filter(Sentences::chore).toList();
         said.removeAll(chores);
-        List<Told> lines = statements.told(passage, said);
+        List<Told> told = statements.told(passage, said);
+        List<Told> lines = seen.isEmpty() ? told : Recalled.without(told, passage.situation());
         List<Plan> plans = Stream.concat(toCome.stream(), statements.plans(passage, said).stream())
                 .toList();
         if (lines.isEmpty() && plans.isEmpty() && asked.isEmpty() && seen.isEmpty()) {
