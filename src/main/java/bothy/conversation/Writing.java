@@ -11,17 +11,24 @@ import bothy.garden.SignSeen;
 import bothy.garden.Statement;
 import bothy.garden.What;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Turns what was said into the diary entries to append. */
 final class Writing {
     private final Garden garden;
     private final List<Logged> lines;
     private final List<String> mentioned;
+    private static final Set<String> OF_SEED = Set.of("no-emergence", "patchy-emergence");
+    /** No crop shows sooner; common practice. */
+    private static final int SOONEST_UP_DAYS = 3;
+
     private final Map<String, String> begunNow = new HashMap<>();
+    private final Map<String, LocalDate> begunOn = new HashMap<>();
 
     /** @param mentioned ids of the plantings talked about last, to which a note without a crop belongs */
     Writing(Garden garden, List<Logged> lines, List<String> mentioned) {
@@ -117,7 +124,7 @@ final class Writing {
 
     /** "Sowed 20 carrots 3 weeks ago, nothing up": what is seen of a crop that the message begins is seen of that planting. */
     private SignSeen ofBegun(SignSeen sign) {
-        if (sign.planting() != null) {
+        if (sign.planting() != null && !sownLongEnough(sign)) {
             return sign;
         }
         if (sign.crop() == null) {
@@ -132,9 +139,19 @@ final class Writing {
         return begun == null ? sign : sign.of(begun, sign.crop());
     }
 
+    /** Of what was sown today nothing is missed yet: then it is the earlier sowing that did not come up. */
+    private boolean sownLongEnough(SignSeen sign) {
+        LocalDate begun = begunOn.get(sign.crop());
+        return OF_SEED.contains(sign.sign())
+                && begun != null
+                && sign.on() != null
+                && begun.isBefore(sign.on().minusDays(SOONEST_UP_DAYS));
+    }
+
     private String begin(Event event) {
         String id = Replay.nextPlanting(event.crop(), lines);
         begunNow.put(event.crop(), id);
+        begunOn.put(event.crop(), event.on());
         lines.add(new Logged(Long.MAX_VALUE, "", Instant.EPOCH, event.withPlanting(id, event.crop())));
         return id;
     }
