@@ -253,14 +253,18 @@ final class PlantingFacts {
     private Warmth warmth(Stands stands) {
         Optional<Event> told = Optional.empty();
         for (Event event : events) {
-            boolean fresh = event.on().isAfter(day.today().minusDays(WARMTH_KEEPS_DAYS));
+            boolean fresh = !event.on().isBefore(day.today().minusDays(WARMTH_KEEPS_DAYS));
             if (event.amount() != null && "°C".equals(event.unit())) {
-                told = fresh || event.what() == What.SOWN ? Optional.of(event) : told;
+                // Under cover that of the sowing day holds for the sowing, however long they take.
+                boolean ofTheSowing = event.what() == What.SOWN
+                        || stands.where() != PlaceKind.OUTDOORS && event.on().equals(planting.begun());
+                told = fresh || ofTheSowing ? Optional.of(event) : told;
             } else if (event.what() == What.MOVED || event.what() == What.PLANTED_OUT) {
                 // A temperature told before says nothing of where they stand now.
                 told = Optional.empty();
             }
         }
+        told = told.or(() -> soilOfThePlot(stands));
         if (told.isPresent()) {
             return new Warmth(planting.id(), told.get().amount(), true);
         }
@@ -269,6 +273,16 @@ final class PlantingFacts {
             return new Warmth(planting.id(), usual.get(), false);
         }
         return outdoors().map(tempC -> new Warmth(planting.id(), tempC, false)).orElse(null);
+    }
+
+    /** "Soil is 8 degrees" told of no crop is that of the open ground. */
+    private Optional<Event> soilOfThePlot(Stands stands) {
+        return stands.where() == PlaceKind.OUTDOORS && !stands.inContainer()
+                ? diary.soilTemperatures().stream()
+                        .filter(event -> !event.on().isAfter(day.today())
+                                && !event.on().isBefore(day.today().minusDays(WARMTH_KEEPS_DAYS)))
+                        .max(Comparator.comparing(Event::on))
+                : Optional.empty();
     }
 
     /** Mean air temperature of the last ten days, the nearest thing to a soil temperature that is at hand. */

@@ -57,6 +57,19 @@ record PlotDiary(
                         .toList());
     }
 
+    /** Temperatures of the soil that were told of no planting and no place, with their day. */
+    List<Event> soilTemperatures() {
+        return events.stream()
+                .filter(event -> event.what() == What.TEMPERATURE
+                        && event.planting() == null
+                        && event.place() == null
+                        && "soil".equals(event.detail())
+                        && "°C".equals(event.unit())
+                        && event.amount() != null
+                        && event.on() != null)
+                .toList();
+    }
+
     /** The events of each planting by its id. */
     Map<String, List<Event>> byPlanting() {
         Map<String, List<Event>> sorted = new LinkedHashMap<>();

@@ -257,7 +257,7 @@ final class Exchange {
                 today,
                 garden,
                 told,
-                placeTold(asked(heard, garden), written),
+                placeTold(asked(heard, written, garden), written),
                 signs,
                 heard.plans(),
                 Skies.over(page, knowledge.weather(), garden.grower(), today),
@@ -287,11 +287,25 @@ final class Exchange {
     }
 
     /** A question about no named crop is about what was talked about last, if that still grows. */
-    private List<Inquiry> asked(Heard heard, Garden garden) {
+    private static List<Inquiry> asked(Heard heard, List<Logged> written, Garden garden) {
         Set<String> growing = garden.growing().stream().map(one -> one.id()).collect(Collectors.toSet());
         return heard.inquiries().stream()
-                .map(inquiry -> aboutGrowing(inquiry, growing))
+                .map(inquiry -> aboutBegun(aboutGrowing(inquiry, growing), written))
                 .toList();
+    }
+
+    /** "Sowed carrots 3 weeks ago, nothing up, is that normal?" asks about what the message begins. */
+    private static Inquiry aboutBegun(Inquiry inquiry, List<Logged> written) {
+        List<String> begun = written.stream()
+                .map(Logged::entry)
+                .filter(entry -> entry instanceof Event event
+                        && event.what() == What.SOWN
+                        && event.planting() != null
+                        && (inquiry.crop() == null || inquiry.crop().equals(event.crop())))
+                .map(entry -> ((Event) entry).planting())
+                .distinct()
+                .toList();
+        return inquiry.plantings().isEmpty() && begun.size() == 1 ? inquiry.about(begun) : inquiry;
     }
 
     private static Inquiry aboutGrowing(Inquiry inquiry, Set<String> growing) {

@@ -37,6 +37,9 @@ final class LooselyTold {
     /** Questions of what is picked and kept. */
     private static final Set<String> OF_KITCHEN = Set.of("harvest-size", "freezing", "pesto");
 
+    /** Questions of what may come. */
+    private static final Set<String> AHEAD = Set.of("will-split", "will-bolt", "blight-risk");
+
     private final Description description;
     private final TroubleBook book;
     private final String text;
@@ -57,7 +60,7 @@ final class LooselyTold {
         boolean named = heard.signs().stream()
                 .anyMatch(sign -> !book.tables().beside().containsKey(sign.sign())
                         && !book.tables().rows(sign.sign(), sign.crop()).isEmpty());
-        if (asksOfScapes(heard)) {
+        if (asksOfScapes(heard) || asksAhead(heard)) {
             return List.of();
         }
         if (asksOfTheHarvest(heard) && text.split("\\s+").length <= BRIEF) {
@@ -79,6 +82,13 @@ final class LooselyTold {
         }
         names.removeIf(name -> toldAsDone(name, heard));
         return names.isEmpty() && plainly ? List.of(Troubles.UNNAMED) : names;
+    }
+
+    /** "Will the tomatoes split after all that rain?": nothing has split. */
+    private static boolean asksAhead(Heard heard) {
+        return heard.signs().isEmpty()
+                && heard.inquiries().stream()
+                        .anyMatch(inquiry -> inquiry.topic() != null && AHEAD.contains(inquiry.topic()));
     }
 
     /** "The silks have gone brown, are they ready?" tells of ripeness. */

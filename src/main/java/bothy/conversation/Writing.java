@@ -7,20 +7,28 @@ import bothy.garden.Event;
 import bothy.garden.Garden;
 import bothy.garden.Heard;
 import bothy.garden.Logged;
+import bothy.garden.SignSeen;
 import bothy.garden.Statement;
 import bothy.garden.What;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Turns what was said into the diary entries to append. */
 final class Writing {
     private final Garden garden;
     private final List<Logged> lines;
     private final List<String> mentioned;
+    private static final Set<String> OF_SEED = Set.of("no-emergence", "patchy-emergence");
+    /** No crop shows sooner; common practice. */
+    private static final int SOONEST_UP_DAYS = 3;
+
     private final Map<String, String> begunNow = new HashMap<>();
+    private final Map<String, LocalDate> begunOn = new HashMap<>();
 
     /** @param mentioned ids of the plantings talked about last, to which a note without a crop belongs */
     Writing(Garden garden, List<Logged> lines, List<String> mentioned) {
@@ -37,7 +45,7 @@ final class Writing {
                 entries.addAll(events(statement));
             }
         }
-        entries.addAll(heard.signs());
+        heard.signs().stream().map(this::ofBegun).forEach(entries::add);
         entries.addAll(heard.settings());
         return entries;
     }
@@ -62,7 +70,7 @@ final class Writing {
             }
         }
         left.forEach(line -> entries.add(new Amendment(line.number(), null)));
-        entries.addAll(heard.signs());
+        heard.signs().stream().map(this::ofBegun).forEach(entries::add);
         entries.addAll(heard.settings());
         return entries;
     }
@@ -114,9 +122,36 @@ final class Writing {
                 .orElseGet(() -> event.crop() == null ? Replay.cropOf(planting) : event.crop());
     }
 
+    /** "Sowed 20 carrots 3 weeks ago, nothing up": what is seen of a crop that the message begins is seen of that planting. */
+    private SignSeen ofBegun(SignSeen sign) {
+        if (sign.planting() != null && !sownLongEnough(sign)) {
+            return sign;
+        }
+        if (sign.crop() == null) {
+            return begunNow.size() != 1
+                    ? sign
+                    : begunNow.entrySet().stream()
+                            .map(begun -> sign.of(begun.getValue(), begun.getKey()))
+                            .findFirst()
+                            .orElseThrow();
+        }
+        String begun = begunNow.get(sign.crop());
+        return begun == null ? sign : sign.of(begun, sign.crop());
+    }
+
+    /** Of what was sown today nothing is missed yet: then it is the earlier sowing that did not come up. */
+    private boolean sownLongEnough(SignSeen sign) {
+        LocalDate begun = begunOn.get(sign.crop());
+        return OF_SEED.contains(sign.sign())
+                && begun != null
+                && sign.on() != null
+                && begun.isBefore(sign.on().minusDays(SOONEST_UP_DAYS));
+    }
+
     private String begin(Event event) {
         String id = Replay.nextPlanting(event.crop(), lines);
         begunNow.put(event.crop(), id);
+        begunOn.put(event.crop(), event.on());
         lines.add(new Logged(Long.MAX_VALUE, "", Instant.EPOCH, event.withPlanting(id, event.crop())));
         return id;
     }

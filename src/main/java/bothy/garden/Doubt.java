@@ -72,6 +72,8 @@ public record Doubt(About about, Map<String, String> arguments, List<Choice> cho
         HOW_MANY,
         /** Degrees Celsius or Fahrenheit. */
         WHICH_DEGREES,
+        /** It cannot have been so warm or so cold. */
+        HOW_WARM,
         /** Whether it was done at all, or is only meant. */
         REALLY_DONE,
         /** Which entry is to be corrected. */

@@ -26,4 +26,9 @@ public record SignSeen(
     public SignSeen withSeedAge(Integer seedAge) {
         return new SignSeen(sign, planting, crop, on, where, count, seedAge);
     }
+
+    /** The same of this planting. */
+    public SignSeen of(String planting, String crop) {
+        return new SignSeen(sign, planting, crop, on, where, count, seedAge);
+    }
 }

@@ -20,6 +20,9 @@ final class Degrees {
             "\\b(lat|long|lon|latt?itude|longitude)\\b\\s*(?:is|of|=|:|about|around|at|\\s)*(-?\\d{1,3}(?:\\.\\d+)?)(?![\\d.])"
                     + "\\s*(?:°|deg(?:rees?)?)?\\s*(?:(north|south|east|west|[nsew])\\b)?",
             Pattern.CASE_INSENSITIVE);
+    /** Who says so tells them without decimals too. */
+    private static final Pattern COORDINATES = Pattern.compile("\\bco-?ordinates?\\b", Pattern.CASE_INSENSITIVE);
+
     private static final Pattern LATITUDE = Pattern.compile("\\blat(?:t?itude)?\\b", Pattern.CASE_INSENSITIVE);
 
     private Degrees() {}
@@ -39,8 +42,8 @@ final class Degrees {
         Matcher both = BOTH.matcher(words);
         boolean bare = words.strip().matches("(?i)-?\\d.*[\\d°NSEW]");
         boolean told = both.find()
-                && (bare || lead || LATITUDE.matcher(words).find())
-                && (words.contains(".") || both.group(2) != null);
+                && (bare || lead || LATITUDE.matcher(words).find() || coordinates(words))
+                && (words.contains(".") || both.group(2) != null || coordinates(words));
         return told ? onEarth(both(both)) : List.of();
     }
 
@@ -54,12 +57,16 @@ final class Degrees {
                     : Optional.empty();
         }
         Matcher found = BOTH.matcher(words);
-        return lead
+        return (lead || coordinates(words))
                         && found.find()
-                        && words.contains(".")
+                        && (words.contains(".") || coordinates(words))
                         && onEarth(both(found)).isEmpty()
                 ? Optional.of(found.group().strip())
                 : Optional.empty();
+    }
+
+    private static boolean coordinates(String words) {
+        return COORDINATES.matcher(words).find();
     }
 
     private static Map<String, Double> named(String words) {

@@ -7,6 +7,7 @@ import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
 import bothy.reading.said.Quantity;
 import bothy.reading.told.PlotEvents;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 
@@ -73,6 +74,11 @@ final class HeatToCome {
         boolean open = OPEN.contains(inquiry.question())
                 && (inquiry.topic() == null || PLAIN_TOPICS.contains(inquiry.topic()));
         return open && in(passage) ? inquiry.asking(Question.OTHER).withTopic(TOPIC) : inquiry;
+    }
+
+    /** The question that great heat to come is. */
+    static Inquiry heatWave() {
+        return Inquiry.of(Question.OTHER, null, List.of()).withTopic(TOPIC);
     }
 
     /** Whether a sentence tells great heat that has not been: there is nothing to write down. */

@@ -23,7 +23,7 @@ final class InQuestion {
     private static final Set<String> KEPT_FROM = Set.of("from", "stop", "prevent");
     private static final Set<String> OF_SOIL = Set.of("overwatering", "underwatering", "wilting");
 
-    private static final Set<String> NO_FAULTS = Set.of("scapes", "canning");
+    private static final Set<String> NO_FAULTS = Set.of("scapes", "canning", "will-split", "will-bolt", "blight-risk");
 
     private InQuestion() {}
 
@@ -44,7 +44,8 @@ final class InQuestion {
             return true; // "How big a hole do the pumpkins want?" asks of no hole in a leaf.
         }
         if (NO_FAULTS.contains(String.valueOf(inquiry.topic()))) {
-            return true; // "The curly flower thing" is no misshapen fruit, "beans without a canner" no want of beans.
+            return true; // "The curly flower thing" is no misshapen fruit, "beans without a canner" no want of beans,
+            // and what may come has not come.
         }
         boolean meaning = inquiry.topic() != null && inquiry.topic().startsWith(MeaningsAsked.TOPIC);
         boolean general = inquiry.question() == Question.SAFE

@@ -46,6 +46,9 @@ final class MattersAsked {
     /** Of a yield counted rather than weighed. */
     private static final String FRUIT = "fruit-a-plant";
 
+    /** "How many of the seeds should have come up" asks for seedlings, not for seeds to sow. */
+    private static final String UP_BY_NOW = "up-by-now";
+
     private static final String YIELD = "yield";
 
     private static final String TOPICS = "/topics";
@@ -84,6 +87,7 @@ final class MattersAsked {
             boolean ofYield = YIELD.equals(inquiry.topic());
             return matters.find(passage.tokens(), sentence[0], sentence[1], passage).stream()
                     .filter(found -> found.meaning().name().equals(PICKED)
+                            || found.meaning().name().equals(UP_BY_NOW)
                             || ofYield && found.meaning().name().equals(FRUIT))
                     .findFirst()
                     .map(found -> of(inquiry, found.meaning()))

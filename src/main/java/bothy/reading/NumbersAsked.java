@@ -25,6 +25,7 @@ final class NumbersAsked {
             Question.OTHER,
             Question.HOW_TO,
             Question.WHEN_SOW,
+            Question.WHAT_TO_GROW,
             Question.HOW_MANY_FIT,
             Question.SPACING,
             Question.READY,
@@ -122,6 +123,10 @@ final class NumbersAsked {
             }
         }
         can = can == null && label.isPresent() ? water(passage, label.get()) : can;
+        if (can == null && label.isEmpty() && PotsAsked.sized(text)) {
+            // "How much do 6 tomatoes in 20 litre pots need": no can.
+            return inquiry.with(inquiry.count(), inquiry.length(), null, null);
+        }
         return label.isEmpty() && can == null
                 ? inquiry
                 : inquiry.withFeed(label.map(FeedLabels.Found::label).orElse(null), can);

@@ -90,7 +90,9 @@ final class ReminderWishes {
         var mode = modes.find(passage.tokens(), sentence[0], sentence[1], passage);
         boolean silent = !mode.isEmpty() && mode.get(0).meaning().equals("none");
         // "Went away for a week" is over.
-        boolean away = said("away-for", passage, sentence) && !said("been-away", passage, sentence);
+        boolean away = said("away-for", passage, sentence)
+                && !said("been-away", passage, sentence)
+                && !ofTheWeather(passage, sentence);
         if ((silent || away) && end.isPresent()) {
             // "Stop messages for a month" is no wish to be left alone for good.
             return List.of(new SettingChange("awayUntil", end.get().toString()));
@@ -105,6 +107,17 @@ final class ReminderWishes {
         return brief && said("back", passage, sentence)
                 ? List.of(new SettingChange("awayUntil", today.toString()))
                 : List.of();
+    }
+
+    /** "It is going to be 35 for a week" tells of the weather, not of a journey. */
+    private static boolean ofTheWeather(Passage passage, int[] sentence) {
+        boolean weather = false;
+        for (int at = sentence[0]; at + 2 < sentence[1]; at++) {
+            weather |= passage.word(at).equals("going")
+                    && passage.word(at + 1).equals("to")
+                    && Set.of("be", "get", "stay", "rain", "snow", "freeze").contains(passage.word(at + 2));
+        }
+        return weather && !passage.words().contains("away") && !passage.words().contains("holiday");
     }
 
     private boolean said(String book, Passage passage, int[] sentence) {

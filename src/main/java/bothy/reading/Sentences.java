@@ -16,9 +16,11 @@ import bothy.reading.said.Clause;
 import bothy.reading.said.CropSaid;
 import bothy.reading.said.Mood;
 import bothy.reading.said.Passage;
+import bothy.reading.text.Conjugation.Form;
 import bothy.reading.text.PhraseBook.Found;
 import bothy.reading.told.Asking;
 import bothy.reading.told.Particulars;
+import bothy.reading.told.Recalled;
 import bothy.reading.told.Statements;
 import bothy.reading.told.Told;
 import java.util.ArrayList;
@@ -108,6 +110,11 @@ final class Sentences {
             if (frost || begins >= 0 && HeatToCome.ahead(passage, sentence)) {
                 passage = FrostToCome.unwritten(passage, sentence);
             }
+            if (begins < 0 && told.isEmpty() && !frost && HeatToCome.ahead(passage, sentence)) {
+                // "It is going to be 35 all week": what is told of heat to come asks what to do.
+                passage = FrostToCome.unwritten(passage, sentence);
+                asked.add(HeatToCome.heatWave());
+            }
             if (frost && begins < 0) {
                 toCome.add(FrostToCome.plan(passage, sentence));
             } else if (begins >= 0
@@ -136,7 +143,7 @@ final class Sentences {
                     clauses.in(apart(passage, troubles), sentence[0], begins < 0 ? sentence[1] : begins));
             if (begins >= 0) {
                 // "Sow carrots how deep" orders nothing.
-                own.removeIf(clause -> clause.mood() == Mood.UNCLEAR);
+                own.removeIf(clause -> clause.mood() == Mood.UNCLEAR || onlyNamed(whole, sentence, clause));
                 // "Onions in store at 10 °C, how long will they last" asks of that warmth.
                 boolean ofStore =
                         !asked.isEmpty() && asked.get(asked.size() - 1).question() == Question.HOW_STORE;
@@ -171,7 +178,8 @@ final class Sentences {
         restOfThem(whole, said);
         List<Clause> chores = said.stream().filter(Sentences::chore).toList();
         said.removeAll(chores);
-        List<Told> lines = statements.told(passage, said);
+        List<Told> told = statements.told(passage, said);
+        List<Told> lines = seen.isEmpty() ? told : Recalled.without(told, passage.situation());
         List<Plan> plans = Stream.concat(toCome.stream(), statements.plans(passage, said).stream())
                 .toList();
         if (lines.isEmpty() && plans.isEmpty() && asked.isEmpty() && seen.isEmpty()) {
@@ -201,6 +209,14 @@ final class Sentences {
                 said.set(i, clause.with(before.crops()));
             }
         }
+    }
+
+    /** "Storing spuds what temp": a doing named at the head of a question, neither counted nor dated, is what is asked of. */
+    private static boolean onlyNamed(Passage passage, int[] sentence, Clause clause) {
+        return clause.action().form() == Form.ING
+                && clause.action().start() == sentence[0]
+                && Passage.within(passage.days(), sentence[0], sentence[1]).isEmpty()
+                && passage.counts(sentence[0], clause.to()).isEmpty();
     }
 
     /** Work that no diary of a crop needs: "weeded the onions". */

@@ -65,6 +65,11 @@ final class Signs {
         return signs.vocabulary();
     }
 
+    /** Whether a sign is of seed that does not come up. */
+    static boolean ofSeed(String sign) {
+        return OF_SEED.contains(sign);
+    }
+
     /** The wider sign that a sign is a case of, {@code null} when it is none. */
     String wider(String sign) {
         return wider.get(sign);
@@ -182,10 +187,19 @@ final class Signs {
                 found.meaning(),
                 plantings.size() == 1 ? plantings.get(0).id() : null,
                 crop,
-                day(passage, sentence),
+                sownInIt(passage, sentence, found) ? passage.situation().today() : day(passage, sentence),
                 place(passage, sentence, found),
                 count(passage, sentence),
                 OF_SEED.contains(found.meaning()) ? seedAge(passage) : null);
+    }
+
+    /** "Sowed carrots 3 weeks ago, nothing up": the day is that of the sowing; that they are not up is seen now. */
+    private static boolean sownInIt(Passage passage, int[] sentence, Found<String> found) {
+        return ofSeed(found.meaning())
+                && passage.actions().stream()
+                        .anyMatch(action -> action.start() >= sentence[0]
+                                && action.end() <= sentence[1]
+                                && Set.of("sown", "planted-out").contains(action.action()));
     }
 
     private static Integer seedAge(Passage passage) {

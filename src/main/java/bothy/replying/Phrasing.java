@@ -31,6 +31,9 @@ import java.util.TreeSet;
 final class Phrasing {
     private static final String CROPS_HERE = "\u0001";
     /** The advice whose words are made of a verdict. */
+    /** The matter of "is that normal?". */
+    private static final String NORMAL = "normal";
+
     private static final String LIKELIEST_CAUSE = "likeliest-cause";
 
     private static final Set<Question> LISTS = Set.of(Question.TO_DO, Question.STATUS, Question.NEXT, Question.WHY);
@@ -169,9 +172,18 @@ final class Phrasing {
                 .filter(sign -> spoken.stream()
                         .noneMatch(given -> given.occasion() == Given.Occasion.SIGN
                                 && given.neglect() != Given.Neglect.PERSON_HURT))
+                .filter(sign -> !askedOf(sign, spoken))
                 .filter(sign -> !(sign.sign().endsWith("watering") && feltTheSoil()))
                 .forEach(sign -> lines.add(unknown(sign)));
         return List.copyOf(lines);
+    }
+
+    /** "Is it normal that the parsnips are not up?" is answered when it was answered whether that is normal. */
+    private boolean askedOf(SignSeen sign, List<Given> spoken) {
+        return turn.heard().inquiries().stream().anyMatch(inquiry -> NORMAL.equals(inquiry.topic()))
+                && spoken.stream()
+                        .anyMatch(given ->
+                                given.occasion() == Given.Occasion.ASKED && Objects.equals(given.crop(), sign.crop()));
     }
 
     private String unknown(SignSeen sign) {

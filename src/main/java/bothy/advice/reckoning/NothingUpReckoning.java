@@ -2,11 +2,13 @@ package bothy.advice.reckoning;
 
 import bothy.advice.facts.Outlook;
 import bothy.advice.reckoned.NothingUpChance;
+import bothy.advice.reckoned.UpByNow;
 import bothy.agronomy.Emergence;
 import bothy.agronomy.NothingUp;
 import bothy.agronomy.NothingUp.Chances;
 import bothy.agronomy.NothingUp.Moisture;
 import bothy.agronomy.SeedAge;
+import bothy.agronomy.SeedlingsByNow;
 import bothy.agronomy.climate.SoilWarmth;
 import bothy.almanac.PlaceKind;
 import bothy.almanac.Sheet;
@@ -28,6 +30,11 @@ final class NothingUpReckoning {
     private static final Set<String> SIGNS = Set.of("no-emergence", "patchy-emergence");
     /** Where nobody told how many were sown the chances are those of ten. */
     private static final int USUAL_SEEDS = 10;
+
+    private static final String UP_BY_NOW = "up-by-now";
+    private static final int MOST_COUNTED = 2000;
+    /** Soil further from the usual than this stands elsewhere than in the open, °C. Own choice. */
+    private static final double MOST_OFF_C = 8;
     /** Age of seed where nobody told it: last year's packing. */
     private static final double USUAL_AGE_YEARS = 1;
 
@@ -53,6 +60,39 @@ final class NothingUpReckoning {
         return days < 1 || days > MOST_DAYS ? Optional.empty() : Optional.of(chance(subject, (int) days));
     }
 
+    /** How many should be up; reckoned only when that is asked. */
+    static Optional<UpByNow> byNow(Subject subject) {
+        boolean asked = subject.inquiries().stream().anyMatch(inquiry -> UP_BY_NOW.equals(inquiry.topic()));
+        if (!asked || !seedWithATable(subject)) {
+            return Optional.empty();
+        }
+        long days = ChronoUnit.DAYS.between(start(subject), subject.today());
+        if (days < 0 || days > MOST_DAYS) {
+            return Optional.empty();
+        }
+        Integer told = subject.planting().sown();
+        int sown = told == null || told < 1 ? USUAL_SEEDS : Math.min(MOST_COUNTED, told);
+        SeedlingsByNow up = SeedlingsByNow.of(
+                Emergence.table(subject.sheet().germination().emergenceDays()),
+                errorC(subject),
+                sown,
+                soilTemps(subject, (int) days),
+                viable(subject));
+        return Optional.of(new UpByNow(
+                subject.id(),
+                sown,
+                up.likely(),
+                up.low(),
+                up.high(),
+                subject.warmth() == null
+                        ? null
+                        : Double.valueOf(subject.warmth().tempC())));
+    }
+
+    private static double errorC(Subject subject) {
+        return subject.warmth() == null ? NothingUp.GUESSED_ERROR_C : NothingUp.TOLD_ERROR_C;
+    }
+
     private static boolean seedWithATable(Subject subject) {
         Sheet.Germination seed = subject.sheet().germination();
         return seed != null
@@ -75,13 +115,13 @@ final class NothingUpReckoning {
         Integer told = subject.planting().sown();
         int sown = told == null || told < 1 ? USUAL_SEEDS : Math.min(10_000, told);
         int up = Math.min(sown, seedlings(subject));
-        double errorC = subject.warmth() == null ? NothingUp.GUESSED_ERROR_C : NothingUp.TOLD_ERROR_C;
         boolean open = subject.stands().where() == PlaceKind.OUTDOORS
                 && !subject.stands().inContainer();
         double lost = open ? NothingUp.LOST_IN_OPEN_GROUND : NothingUp.LOST_UNDER_COVER;
         Chances chances = warmEnough(
                 subject,
-                new NothingUp(emergence, errorC, lost).chances(sown, up, temps, viable(subject), moisture(subject)));
+                new NothingUp(emergence, errorC(subject), lost)
+                        .chances(sown, up, temps, viable(subject), moisture(subject)));
         // A guessed warmth is good for chances, not for a date.
         LocalDate nineInTen = Optional.ofNullable(subject.warmth())
                 .flatMap(warmth -> emergence.dates(start(subject), temps, warmth.tempC()))
@@ -96,7 +136,7 @@ final class NothingUpReckoning {
                         ? null
                         : Double.valueOf(subject.warmth().tempC()),
                 nineInTen,
-                look(nineInTen == null ? usually(subject) : nineInTen, subject.today()),
+                inTime(look(nineInTen == null ? usually(subject) : nineInTen, subject.today()), subject),
                 percent(chances.slow()),
                 percent(chances.tooCold()),
                 percent(chances.tooHot()),
@@ -119,6 +159,14 @@ final class NothingUpReckoning {
         return nineInTen != null && nineInTen.isAfter(today)
                 ? nineInTen.plusDays(LOOK_AFTER_DAYS)
                 : today.plusDays(LATE_LOOK_DAYS);
+    }
+
+    /** Whoever looks after the last day for a new sowing looks too late to decide. */
+    private static LocalDate inTime(LocalDate look, Subject subject) {
+        return subject.outlook(What.SOWN, "latest")
+                .map(Outlook::to)
+                .filter(latest -> latest.isAfter(subject.today()) && latest.isBefore(look))
+                .orElse(look);
     }
 
     /** The end of the crop's usual window where the warmth gives no date, {@code null} when there is none. */
@@ -201,14 +249,29 @@ final class NothingUpReckoning {
      * else as usual at that season. */
     private static List<Double> soilTemps(Subject subject, int days) {
         if (subject.warmth() == null) {
+            double offC = offFromUsual(subject);
             return start(subject)
                     .datesUntil(subject.today())
-                    .map(day -> UsualWarmth.meanC(subject, day))
+                    .map(day -> UsualWarmth.meanC(subject, day) + offC)
                     .toList();
         }
         boolean steady = subject.warmth().told() || subject.stands().where() == PlaceKind.INDOORS;
         Optional<List<Double>> air = steady ? Optional.empty() : Air.means(subject, days);
         return air.map(SoilWarmth::fromAirC)
                 .orElseGet(() -> Collections.nCopies(days, subject.warmth().tempC()));
+    }
+
+    /** How far the soil was from what is usual when its warmth was told last, too long ago to hold still, °C. */
+    private static double offFromUsual(Subject subject) {
+        return subject.events().stream()
+                .filter(event -> event.what() == What.TEMPERATURE
+                        && event.amount() != null
+                        && "°C".equals(event.unit())
+                        && event.on() != null
+                        && !event.on().isBefore(start(subject)))
+                .reduce((earlier, later) -> later)
+                .map(event -> event.amount() - UsualWarmth.meanC(subject, event.on()))
+                .map(offC -> Math.max(-MOST_OFF_C, Math.min(MOST_OFF_C, offC)))
+                .orElse(0.0);
     }
 }

@@ -13,6 +13,7 @@ public final class Reckoning {
 
     private static final List<Function<Subject, Stream<?>>> ALL = List.of(
             subject -> NothingUpReckoning.of(subject).stream(),
+            subject -> NothingUpReckoning.byNow(subject).stream(),
             subject -> SuccessionReckoning.of(subject).stream(),
             subject -> HardeningReckoning.of(subject).stream(),
             WaterReckoning::of,

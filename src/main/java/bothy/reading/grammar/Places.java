@@ -69,6 +69,10 @@ public final class Places {
         return new PlaceSaid(start, found.end(), whole.toString(), false);
     }
 
+    private static String one(String unit) {
+        return unit.equals("inches") ? "inch" : unit.replaceFirst("(?<=\\w{2})s$", "");
+    }
+
     private static PlaceSaid container(String name, PhraseBook.Found<PlaceSaid> found, List<Token> tokens) {
         int start = found.start();
         if (start > 1
@@ -79,6 +83,16 @@ public final class Places {
                             ? "inch"
                             : tokens.get(start - 1).word();
             return new PlaceSaid(start - 2, found.end(), tokens.get(start - 2).word() + " " + unit + " " + name, true);
+        }
+        int end = found.end();
+        if (end + 2 < tokens.size()
+                && tokens.get(end).is("of")
+                && tokens.get(end + 1).sort() == Token.Sort.NUMBER
+                && SIZES.contains(one(tokens.get(end + 2).word()))) {
+            // "In pots of 20 litres" is their size, no watering.
+            String size =
+                    tokens.get(end + 1).word() + " " + one(tokens.get(end + 2).word());
+            return new PlaceSaid(start, end + 3, size + " " + name, true);
         }
         return new PlaceSaid(start, found.end(), name, true);
     }

@@ -146,7 +146,7 @@ public final class Asking {
     }
 
     private static Heard draft(Told first, List<Told> alike, List<Told> rest) {
-        if (first.open() == About.REALLY_DONE) {
+        if (first.open() == About.REALLY_DONE || first.open() == About.HOW_WARM) {
             return null;
         }
         List<Statement> waiting = new ArrayList<>();

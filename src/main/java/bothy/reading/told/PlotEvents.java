@@ -5,6 +5,7 @@ import bothy.garden.Event;
 import bothy.garden.Units;
 import bothy.garden.What;
 import bothy.reading.said.Clause;
+import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
 import bothy.reading.said.PlaceSaid;
 import bothy.reading.said.Quantity;
@@ -14,6 +15,12 @@ import java.util.Set;
 /** Events of the plot rather than of a planting: weather, temperatures, soil looked at, notes. */
 public final class PlotEvents {
     private static final Set<String> SOIL = Set.of("soil", "compost", "ground", "bed", "mix", "earth");
+    private static final Set<String> LOWS = Set.of("min", "minimum", "low", "lowest", "tmin");
+    private static final Set<String> HIGHS = Set.of("max", "maximum", "high", "highest", "tmax");
+    /** "A low of about 20". */
+    private static final int NUMBER_REACH = 3;
+
+    private static final double SAME = 1e-3;
     private static final double HOTTEST_C = 55;
     private static final double COLDEST_C = -40;
     private static final double COOLEST_F_LIKELY = 30;
@@ -90,6 +97,10 @@ public final class PlotEvents {
         if (event.amount() == null || event.unit() == null) {
             return told;
         }
+        String crossed = crossed(passage);
+        if (crossed != null) {
+            return told.doubting(Doubt.About.HOW_WARM, crossed);
+        }
         double value = event.amount();
         if (event.unit().equals("°")) {
             boolean us = passage.situation().grower().units() == Units.US;
@@ -99,11 +110,59 @@ public final class PlotEvents {
                 return told.with(event.withAmount(celsius(value), "°C")).assuming("unit");
             }
             Event taken = event.withAmount(us ? celsius(value) : value, "°C");
+            if (!likely && !possible(value) && !possible(celsius(value))) {
+                return told.with(taken).doubting(Doubt.About.HOW_WARM, figures(value));
+            }
             return likely
                     ? told.with(taken).assuming("unit")
                     : told.with(taken).doubting(Doubt.About.WHICH_DEGREES, figures(value));
         }
-        return possible(value) ? told : told.doubting(Doubt.About.WHICH_DEGREES, figures(value));
+        return possible(value) ? told : inEither(told, passage, value);
+    }
+
+    /** What can be in the other scale is asked about; what can be in neither is refused. */
+    private static Told inEither(Told told, Passage passage, double celsius) {
+        Quantity measured = passage.quantities().stream()
+                .filter(quantity -> quantity.degrees() && Math.abs(quantity.value() - celsius) < SAME)
+                .findFirst()
+                .orElse(null);
+        double figure = measured == null ? celsius : measured.told();
+        if (possible(figure) || possible(celsius(figure))) {
+            return told.doubting(Doubt.About.WHICH_DEGREES, figures(figure));
+        }
+        boolean fahrenheit = measured != null && Math.abs(figure - celsius) > SAME;
+        return told.doubting(Doubt.About.HOW_WARM, figures(figure) + (fahrenheit ? " °F" : ""));
+    }
+
+    /** "Min 15 max 8": the lowest of a day is not above its highest; the words that say so, {@code null} for none. */
+    private static String crossed(Passage passage) {
+        for (int at = 0; at + 1 < passage.size(); at++) {
+            NumberSaid low = LOWS.contains(passage.word(at)) ? after(passage, at) : null;
+            for (int next = low == null ? passage.size() : low.end(); next + 1 < passage.size(); next++) {
+                NumberSaid high = HIGHS.contains(passage.word(next)) ? after(passage, next) : null;
+                if (high != null) {
+                    return low.value() > high.value() ? words(passage, at, high.end()) : null;
+                }
+            }
+        }
+        return null;
+    }
+
+    /** The number that a "min" or a "high of" stands before. */
+    private static NumberSaid after(Passage passage, int at) {
+        return passage.numbers().stream()
+                .filter(number -> number.start() > at && number.start() <= at + NUMBER_REACH)
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static String words(Passage passage, int from, int to) {
+        return passage.message()
+                .substring(
+                        passage.tokens().get(from).from(),
+                        Math.min(
+                                passage.tokens().get(to - 1).to(),
+                                passage.message().length()));
     }
 
     /** "100 degrees today": the air of a day, which can be so only in Fahrenheit. */
