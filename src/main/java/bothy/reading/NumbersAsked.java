@@ -35,6 +35,9 @@ final class NumbersAsked {
             Pattern.compile("\\bcans?\\b\\s*(?:is|are|of|holds?|takes?|has|=)?\\s*(?:about )?" + FeedLabels.NUMBER
                     + "\\s*" + FeedLabels.VOLUME + "\\b"),
             Pattern.compile(FeedLabels.NUMBER + "[\\s-]*" + FeedLabels.VOLUME + "[\\s-]*(?:watering )?can"));
+    /** "My can holds 7": litres, or gallons of whoever counts in those. */
+    private static final Pattern CAN_OF =
+            Pattern.compile("\\bcan\\s+(?:holds|takes)\\s+(?:about )?" + FeedLabels.NUMBER + "\\s*(?:$|[.,;?!])");
     /** What a question that gives a label may have been taken for. */
     private static final Set<Question> MIXED = Set.of(
             Question.OTHER,
@@ -121,6 +124,10 @@ final class NumbersAsked {
             if (can == null && told.find()) {
                 can = FeedLabels.number(told.group(1)) * FeedLabels.litres(told.group(2), units);
             }
+        }
+        Matcher bare = CAN_OF.matcher(text);
+        if (can == null && bare.find()) {
+            can = FeedLabels.number(bare.group(1)) * FeedLabels.litres(units == Units.US ? "gallons" : "litres", units);
         }
         can = can == null && label.isPresent() ? water(passage, label.get()) : can;
         if (can == null && label.isEmpty() && PotsAsked.sized(text)) {

@@ -102,7 +102,15 @@ final class Cropless {
                                 "all",
                                 "first",
                                 "everything",
-                                "some"));
+                                "some",
+                                "bowl",
+                                "bowlful",
+                                "basket",
+                                "bag",
+                                "bagful",
+                                "colander",
+                                "punnet",
+                                "trug"));
         boolean heap = what == What.HARVESTED
                 && names(
                         passage,

@@ -64,8 +64,10 @@ final class PlansTold {
         if (over && !day.past().isAfter(today)) {
             return false;
         }
-        boolean began = Set.of("was", "were", "been", "started", "finished", "spent", "began")
-                .contains(passage.word(verb - 1));
+        boolean since = passage.word(day.start() - 1).equals("since");
+        boolean began = since
+                || Set.of("was", "were", "been", "started", "finished", "spent", "began")
+                        .contains(passage.word(verb - 1));
         boolean either = day.past().isBefore(today)
                 && day.future().isAfter(today)
                 && !began

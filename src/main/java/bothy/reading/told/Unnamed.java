@@ -46,6 +46,17 @@ final class Unnamed {
             "cells",
             "modules",
             "bag",
+            "bowl",
+            "bowlful",
+            "bagful",
+            "basket",
+            "colander",
+            "handful",
+            "punnet",
+            "trug",
+            "bunch",
+            "big",
+            "huge",
             "crop",
             "whole",
             "first",
@@ -110,7 +121,7 @@ final class Unnamed {
         if (!placed.isEmpty()) {
             return List.of(among(told, placed));
         }
-        CropSaid exclaimed = before.isEmpty() && terse(told) ? namedSentenceBefore() : null;
+        CropSaid exclaimed = before.isEmpty() && (terse(told) || ofWhatWasShown(told)) ? namedSentenceBefore() : null;
         if (exclaimed != null) {
             return List.of(Statements.withPlantings(
                             told.with(told.event().withPlanting(null, exclaimed.crop())),
@@ -236,6 +247,12 @@ final class Unnamed {
                 && !elsewhere();
     }
 
+    /** "Loads of peas! Picked a bowl", "first courgette. Ate it": what is picked is what was just cried out about. */
+    private boolean ofWhatWasShown(Told told) {
+        int[] shown = sentenceBefore();
+        return told.event().what() == What.HARVESTED && shown != null && shown[1] - shown[0] <= TRAILING;
+    }
+
     /** "Onion tops bent over, lifted the lot": the one crop named before in the sentence, {@code null} when it is not one. */
     private CropSaid namedBefore() {
         List<CropSaid> named = Passage.within(
@@ -248,16 +265,21 @@ final class Unnamed {
 
     /** "First new potatoes! 1.8 kg off 3 plants.": the one crop of the sentence before, {@code null} when it is not one. */
     private CropSaid namedSentenceBefore() {
-        int[] last = null;
-        for (int[] sentence : passage.sentences()) {
-            last = sentence[0] < clause.sentence()[0] ? sentence : last;
-        }
+        int[] last = sentenceBefore();
         List<CropSaid> named = last == null
                 ? List.of()
                 : Passage.within(passage.crops(), last[0], last[1]).stream()
                         .filter(crop -> !crop.thing() && (crop.single() || crop.certain()))
                         .toList();
         return named.stream().map(CropSaid::crop).distinct().count() == 1 ? named.get(0) : null;
+    }
+
+    private int[] sentenceBefore() {
+        int[] last = null;
+        for (int[] sentence : passage.sentences()) {
+            last = sentence[0] < clause.sentence()[0] ? sentence : last;
+        }
+        return last;
     }
 
     /** "Planted out the squash and watered them in." */
