@@ -4,6 +4,7 @@ import bothy.garden.Event;
 import bothy.garden.Planting;
 import bothy.garden.Situation;
 import bothy.garden.What;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -40,6 +41,45 @@ final class Sequence {
             case HARVESTED -> !YOUNG.contains(next) && next != What.SOWN;
             default -> true;
         };
+    }
+
+    /** "8 tomato seedlings on the sill, sowed on 6 March": what was sown before it was seen is one planting, begun by the sowing. */
+    static List<Told> sownFirst(List<Told> told) {
+        List<Told> ordered = new ArrayList<>();
+        for (Told next : told) {
+            int seen = next.event().what() == What.SOWN ? seenOf(next, ordered) : -1;
+            if (seen < 0) {
+                ordered.add(next);
+            } else {
+                Integer count = next.event().count();
+                ordered.add(
+                        seen,
+                        next.with(next.event()
+                                .withCount(
+                                        count == null
+                                                ? ordered.get(seen).event().count()
+                                                : count)));
+            }
+        }
+        return ordered;
+    }
+
+    private static int seenOf(Told sown, List<Told> before) {
+        for (int at = 0; at < before.size(); at++) {
+            Event event = before.get(at).event();
+            boolean same = event.crop() != null
+                    && event.crop().equals(sown.event().crop())
+                    && before.get(at).plantings().isEmpty()
+                    && sown.plantings().isEmpty();
+            if (same
+                    && event.what() == What.EMERGED
+                    && event.on() != null
+                    && sown.event().on() != null
+                    && sown.event().on().isBefore(event.on())) {
+                return at;
+            }
+        }
+        return -1;
     }
 
     /** Whether what was told may follow what the diary has of at least one of its plantings. */

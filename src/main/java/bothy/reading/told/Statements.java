@@ -66,7 +66,7 @@ public final class Statements {
                 }
             }
         }
-        return Repeats.without(told);
+        return Sequence.sownFirst(Repeats.without(told));
     }
 
     private List<Told> ofClause(Passage passage, Clause clause, List<Told> before) {
