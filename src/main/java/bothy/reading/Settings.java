@@ -235,9 +235,18 @@ final class Settings {
                     .or(() -> nameAtTheHead(passage, sentence))
                     .ifPresent(city -> told.addAll(city(city)));
         }
-        List<Found<String>> before =
-                leads.isEmpty() ? naming.find(passage.tokens(), sentence[0], sentence[1], passage) : leads;
-        for (Found<String> lead : before) {
+        List<SettingChange> behind = behind(leads, passage, sentence);
+        told.addAll(
+                behind.isEmpty()
+                        ? behind(naming.find(passage.tokens(), sentence[0], sentence[1], passage), passage, sentence)
+                        : behind);
+        return told;
+    }
+
+    /** The places that stand right behind words that lead to one. */
+    private List<SettingChange> behind(List<Found<String>> leads, Passage passage, int[] sentence) {
+        List<SettingChange> told = new ArrayList<>();
+        for (Found<String> lead : leads) {
             cities().find(passage.tokens(), lead.end(), sentence[1], passage).stream()
                     .filter(city -> city.start() - lead.end() <= 1)
                     .findFirst()

@@ -62,6 +62,9 @@ final class Unnamed {
             "first",
             "tops",
             "best");
+    /** "Peas falling over, put up sticks": what helps is for what was named before it. */
+    private static final Set<What> AIDS = Set.of(What.SUPPORTED, What.PROTECTED, What.WATERED, What.FED);
+
     private static final Set<What> OF_CROP = Set.of(What.HARVESTED, What.DIED, What.SOWN);
     private static final Set<String> AGAIN = Set.of(
             "row", "rows", "batch", "lot", "tray", "sowing", "pinch", "few", "dozen", "line", "drill", "pot", "patch",
@@ -109,7 +112,7 @@ final class Unnamed {
             return List.of();
         }
         CropSaid named = namedBefore();
-        if (named != null && points()) {
+        if (named != null && (points() || AIDS.contains(told.event().what()))) {
             return List.of(Statements.withPlantings(
                             told.with(told.event().withPlanting(null, named.crop())),
                             PlantingsMeant.of(named, passage, clause, false),
