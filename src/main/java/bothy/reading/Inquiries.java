@@ -5,8 +5,6 @@ import bothy.garden.Inquiry;
 import bothy.garden.Planting;
 import bothy.garden.Question;
 import bothy.garden.Units;
-import bothy.garden.What;
-import bothy.reading.said.ActionSaid;
 import bothy.reading.said.CropSaid;
 import bothy.reading.said.DaySaid;
 import bothy.reading.said.NumberSaid;
@@ -258,37 +256,7 @@ final class Inquiries {
                 Inquiry.of(Question.FEED_DOSE, name(said, plantings), PlantingsMeant.ids(plantings)), passage);
     }
 
-    /** "The onion tops have flopped over" tells no trouble and asks, unsaid, whether the onions are ready. */
-    List<Inquiry> ripeness(Passage passage) {
-        return passage.sentences().stream()
-                .flatMap(sentence -> ripeness(passage, sentence).stream())
-                .toList();
-    }
-
-    private Optional<Inquiry> ripeness(Passage passage, int[] sentence) {
-        Inquiry ready = ready(passage, sentence);
-        return !ready.plantings().isEmpty() && questions.cues().ripeness(passage, ready, sentence[0], sentence[1])
-                ? Optional.of(questions.cues().in(ready, passage))
-                : Optional.empty();
-    }
-
-    /** "The potato tops have died down": the crop is ready, nothing has died. */
-    boolean onlyRipe(Passage passage, int[] sentence, ActionSaid action) {
-        return action.action().equals(What.DIED.word())
-                && questions.cues().ripeness(passage, ready(passage, sentence), action.start(), action.end());
-    }
-
-    private static Inquiry ready(Passage passage, int[] sentence) {
-        CropSaid said = crop(passage, sentence, sentence[0]);
-        List<Planting> meant = said == null
-                ? PlantingsMeant.mentioned(passage.situation())
-                : plantings(passage, sentence, said, Question.READY);
-        List<Planting> grown =
-                meant.stream().filter(planting -> !planting.over()).toList();
-        return Inquiry.of(Question.READY, name(said, grown), PlantingsMeant.ids(grown));
-    }
-
-    private static CropSaid crop(Passage passage, int[] sentence, int begins) {
+    static CropSaid crop(Passage passage, int[] sentence, int begins) {
         List<CropSaid> inside = Passage.within(passage.crops(), begins, sentence[1]);
         if (!inside.isEmpty()) {
             // "Tomato feed on courgettes" is about courgettes.
@@ -298,7 +266,7 @@ final class Inquiries {
         return before.isEmpty() ? null : before.get(before.size() - 1);
     }
 
-    private static List<Planting> plantings(Passage passage, int[] sentence, CropSaid said, Question question) {
+    static List<Planting> plantings(Passage passage, int[] sentence, CropSaid said, Question question) {
         if (said != null) {
             return PlantingsMeant.of(said, passage, sentence[0], sentence[1], true);
         }
@@ -320,7 +288,7 @@ final class Inquiries {
         return false;
     }
 
-    private static String name(CropSaid said, List<Planting> plantings) {
+    static String name(CropSaid said, List<Planting> plantings) {
         List<String> grown = plantings.stream().map(Planting::crop).distinct().toList();
         if (grown.size() == 1) {
             return grown.get(0);

@@ -43,6 +43,7 @@ final class Sentences {
     private final Asking asking;
     private final Questions questions;
     private final Inquiries inquiries;
+    private final RipenessShown ripeness;
     private final TwoQuestions twoQuestions;
     private final Signs signs;
     private final Settings settings;
@@ -76,6 +77,7 @@ final class Sentences {
         this.asking = new Asking(grammar.cropNames());
         this.questions = questions;
         this.inquiries = new Inquiries(questions);
+        this.ripeness = new RipenessShown(questions.cues());
         this.twoQuestions = new TwoQuestions(inquiries);
         this.signs = signs;
         this.settings = settings;
@@ -160,7 +162,7 @@ final class Sentences {
             }
             if (begins < 0) {
                 int[] here = sentence;
-                own.removeIf(clause -> inquiries.onlyRipe(whole, here, clause.action()));
+                own.removeIf(clause -> ripeness.only(whole, here, clause.action()));
             }
             if (safety) {
                 // "The toddler just ate a raw bean, is that dangerous?"
@@ -185,7 +187,7 @@ final class Sentences {
         if (lines.isEmpty() && plans.isEmpty() && asked.isEmpty() && seen.isEmpty()) {
             asked.addAll(growingWished.in(passage));
             if (asked.isEmpty() && set.isEmpty()) {
-                asked.addAll(inquiries.ripeness(whole));
+                asked.addAll(ripeness.asked(whole));
             }
         }
         return new Gathered(
