@@ -2,17 +2,13 @@ package bothy.replying;
 
 import bothy.almanac.Sheet;
 import bothy.almanac.Wording;
-import bothy.almanac.troubles.Troubles;
 import bothy.garden.Diagnosis;
 import bothy.garden.Doubt;
 import bothy.garden.Doubt.Choice;
 import bothy.garden.Event;
 import bothy.garden.Given;
 import bothy.garden.Heard;
-import bothy.garden.Inquiry;
 import bothy.garden.Kind;
-import bothy.garden.Logged;
-import bothy.garden.Question;
 import bothy.garden.SignSeen;
 import bothy.garden.Statement;
 import bothy.garden.What;
@@ -31,15 +27,7 @@ import java.util.TreeSet;
 final class Phrasing {
     private static final String CROPS_HERE = "\u0001";
     /** The advice whose words are made of a verdict. */
-    /** The matter of "is that normal?". */
-    private static final String NORMAL = "normal";
-
     private static final String LIKELIEST_CAUSE = "likeliest-cause";
-
-    private static final Set<Question> LISTS = Set.of(Question.TO_DO, Question.STATUS, Question.NEXT, Question.WHY);
-    /** "Sowing squash tomorrow, how do I do it?" is answered by what the plan called for. */
-    private static final Set<Given.Occasion> ANSWERS =
-            Set.of(Given.Occasion.ASKED, Given.Occasion.SIGN, Given.Occasion.PLANNED);
 
     private final Wording wording;
     private final Vocabulary vocabulary;
@@ -73,6 +61,10 @@ final class Phrasing {
 
     Plot plot() {
         return new Plot(wording, vocabulary, turn);
+    }
+
+    Unanswered unanswered() {
+        return new Unanswered(wording, vocabulary, sheets, plot(), turn);
     }
 
     /** A paragraph for each advice; the same advice for several plantings is one paragraph. */
@@ -150,85 +142,6 @@ final class Phrasing {
                 .fill(name -> name.equals("crops")
                         ? Optional.of(CROPS_HERE)
                         : vocabulary.agreeing(given, name, several).or(() -> vocabulary.word(given, name)));
-    }
-
-    /** Honest words for each question that no rule answered, and for crops without a sheet. */
-    List<String> unanswered(List<Given> spoken) {
-        Set<String> lines = new TreeSet<>();
-        for (Inquiry inquiry : turn.heard().inquiries()) {
-            if (!LISTS.contains(inquiry.question()) && !answered(inquiry, spoken)) {
-                lines.add(noAnswer(inquiry));
-            }
-        }
-        for (Logged line : turn.written()) {
-            if (line.entry() instanceof Event event && event.crop() != null && !sheets.containsKey(event.crop())) {
-                lines.add(talk("no-sheet", Map.of("crops", vocabulary.names().many(event.crop()))));
-            }
-        }
-        turn.written().stream()
-                .map(Logged::entry)
-                .filter(SignSeen.class::isInstance)
-                .map(SignSeen.class::cast)
-                .filter(sign -> spoken.stream()
-                        .noneMatch(given -> given.occasion() == Given.Occasion.SIGN
-                                && given.neglect() != Given.Neglect.PERSON_HURT))
-                .filter(sign -> !askedOf(sign, spoken))
-                .filter(sign -> !(sign.sign().endsWith("watering") && feltTheSoil()))
-                .forEach(sign -> lines.add(unknown(sign)));
-        return List.copyOf(lines);
-    }
-
-    /** "Is it normal that the parsnips are not up?" is answered when it was answered whether that is normal. */
-    private boolean askedOf(SignSeen sign, List<Given> spoken) {
-        return turn.heard().inquiries().stream().anyMatch(inquiry -> NORMAL.equals(inquiry.topic()))
-                && spoken.stream()
-                        .anyMatch(given ->
-                                given.occasion() == Given.Occasion.ASKED && Objects.equals(given.crop(), sign.crop()));
-    }
-
-    private String unknown(SignSeen sign) {
-        return sign.sign().equals(Troubles.UNNAMED)
-                ? talk("trouble-unknown", Map.of())
-                : talk("sign-unknown", Map.of("sign", sign.sign().replace('-', ' ')));
-    }
-
-    /** Soil told as dry or wet is answered as such; that the plants want less or more water is the same told twice. */
-    private boolean feltTheSoil() {
-        return turn.written().stream()
-                .anyMatch(line -> line.entry() instanceof Event event && event.what() == What.SOIL_CHECKED);
-    }
-
-    private static boolean answered(Inquiry inquiry, List<Given> spoken) {
-        return spoken.stream()
-                .filter(given -> ANSWERS.contains(given.occasion()))
-                .anyMatch(given -> inquiry.crop() == null || inquiry.crop().equals(given.crop()));
-    }
-
-    private String noAnswer(Inquiry inquiry) {
-        if (inquiry.crop() != null && !sheets.containsKey(inquiry.crop())) {
-            return talk("no-sheet-question", Map.of("crops", vocabulary.names().many(inquiry.crop())));
-        }
-        String key = inquiry.topic() == null
-                ? inquiry.question().word()
-                : inquiry.question().word() + ":" + inquiry.topic();
-        String topic = wording.topics()
-                .getOrDefault(key, wording.topics().get(inquiry.question().word()));
-        if (topic != null) {
-            return topic;
-        }
-        return plot().standing(turn.given(), inquiry)
-                .filter(lines -> !inquiry.plantings().isEmpty())
-                .map(lines -> noRule(inquiry) + "\n\n" + talk("where-they-stand", Map.of()) + "\n" + lines)
-                .orElseGet(() -> noRule(inquiry));
-    }
-
-    private String noRule(Inquiry inquiry) {
-        if (inquiry.crop() != null) {
-            return talk("no-rule", Map.of("crops", vocabulary.names().many(inquiry.crop())));
-        }
-        boolean matter =
-                inquiry.question() == Question.OTHER || !inquiry.plantings().isEmpty();
-        return talk(matter ? "no-answer" : "which-crop-question", Map.of());
     }
 
     String nothingUnderstood() {
@@ -397,10 +310,7 @@ final class Phrasing {
     }
 
     String talk(String id, Map<String, String> words) {
-        String sentence = Objects.requireNonNull(wording.talk().get(id), () -> "no wording talk." + id);
-        return new Sentence(sentence)
-                .fill(name -> Optional.ofNullable(words.get(name)))
-                .orElseThrow(() -> new IllegalStateException("talk." + id + " needs more than " + words.keySet()));
+        return Sentence.talk(wording.talk(), id, words);
     }
 
     static String upper(String text) {

@@ -61,7 +61,7 @@ public final class Replier {
         paragraphs.addAll(listsAsked(turn, phrasing));
         Set<Given> all = withListed(spoken, turn, phrasing);
         paragraphs.addAll(phrasing.advice(added(all, choosing)));
-        paragraphs.addAll(phrasing.unanswered(spoken));
+        paragraphs.addAll(phrasing.unanswered().lines(spoken));
         if (paragraphs.isEmpty() && turn.doubt() == null) {
             paragraphs.add(phrasing.nothingUnderstood());
         }
@@ -197,9 +197,7 @@ public final class Replier {
 
     /** A sentence of the wording with names filled in; {@code [parts]} with unknown names are left out. */
     public String talk(String id, Map<String, String> words) {
-        return new Sentence(talk(id))
-                .fill(name -> Optional.ofNullable(words.get(name)))
-                .orElseThrow(() -> new IllegalStateException("talk." + id + " needs more than " + words.keySet()));
+        return Sentence.talk(wording.talk(), id, words);
     }
 
     /** Why advice was given: its rules, the facts that they matched, how sure it is and the source; the same for several plantings once. */

@@ -1,5 +1,7 @@
 package bothy.replying;
 
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Matcher;
@@ -17,6 +19,14 @@ final class Sentence {
 
     Sentence(String text) {
         this.text = text;
+    }
+
+    /** A sentence of talk with names filled in; parts in brackets with unknown names are left out. */
+    static String talk(Map<String, String> sentences, String id, Map<String, String> words) {
+        String sentence = Objects.requireNonNull(sentences.get(id), () -> "no wording talk." + id);
+        return new Sentence(sentence)
+                .fill(name -> Optional.ofNullable(words.get(name)))
+                .orElseThrow(() -> new IllegalStateException("talk." + id + " needs more than " + words.keySet()));
     }
 
     /**

@@ -235,9 +235,6 @@ final class Verdicts {
     }
 
     private String fill(String id, Map<String, String> named) {
-        String sentence = Objects.requireNonNull(book.words().talk().get(id), () -> "no wording talk." + id);
-        return new Sentence(sentence)
-                .fill(name -> Optional.ofNullable(named.get(name)))
-                .orElseThrow(() -> new IllegalStateException("talk." + id + " needs more than " + named.keySet()));
+        return Sentence.talk(book.words().talk(), id, named);
     }
 }
