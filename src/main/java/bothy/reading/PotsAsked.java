@@ -23,14 +23,7 @@ final class PotsAsked {
             Pattern.compile("(\\d+)[\\s-]*(?:cell|module|plug|hole)s?[\\s-]*(tray|flat)(s?)\\b");
     private static final Pattern TRAYS =
             Pattern.compile("\\b(?:(cell|module|modular|plug) |seed )?(?:tray|flat)(s?)\\b(?: of (\\d+))?");
-    private static final String LENGTH =
-            "(mm|cm|centimetres?|centimeters?|m|metres?|meters?|inch(?:es)?|in|\"|”|″|feet|foot|ft|'|’|′)";
-    /** "4 by 8 foot, 10 in deep". */
-    private static final Pattern DEEP_BED = Pattern.compile(SIZE + LENGTH + "?\\s*(?:x|by|×|\\*)\\s*" + SIZE + LENGTH
-            + "(?:\\s*(?:bed|,|and|raised bed|x|by|×))*\\s*" + SIZE + LENGTH + "\\s*(?:deep|depth|high|tall)\\b");
-
     private static final double CM_PER_INCH = 2.54;
-    private static final double M_PER_FOOT = 0.3048;
     private static final double CM_PER_M = 100;
     private static final double MM_PER_M = 1000;
     private static final double LITRES_A_CUBIC_METRE = 1000;
@@ -48,14 +41,6 @@ final class PotsAsked {
     /** The question with pots or trays told in it, as it is when none are. */
     static Inquiry in(Inquiry inquiry, Passage passage) {
         String text = passage.message().toLowerCase(Locale.ROOT);
-        Matcher deep = DEEP_BED.matcher(text);
-        if (deep.find()) {
-            double second = FeedLabels.number(deep.group(3)) * metres(deep.group(4));
-            double first =
-                    FeedLabels.number(deep.group(1)) * metres(deep.group(2) == null ? deep.group(4) : deep.group(2));
-            double depth = FeedLabels.number(deep.group(5)) * metres(deep.group(6));
-            return inquiry.with(null, null, LITRES_A_CUBIC_METRE * first * second * depth, "L");
-        }
         Units units = passage.situation().grower().units();
         Matcher volume = VOLUME_POTS.matcher(text);
         if (volume.find()) {
@@ -69,15 +54,6 @@ final class PotsAsked {
         }
         Inquiry trays = trays(inquiry, passage, text);
         return trays.equals(inquiry) ? bed(inquiry, passage) : trays;
-    }
-
-    private static double metres(String unit) {
-        return switch (unit.charAt(0)) {
-            case 'f', '\'', '’', '′' -> M_PER_FOOT;
-            case 'i', '"', '”', '″' -> CM_PER_INCH / CM_PER_M;
-            case 'c' -> 1 / CM_PER_M;
-            default -> unit.equals("mm") ? 1 / MM_PER_M : 1;
-        };
     }
 
     /** "A bed 1 m x 2 m, 20 cm deep": its litres, told as those of one. */

@@ -12,6 +12,8 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 
 /** Finds quantities and turns them into SI: "2 lb", "half a litre", "59F", "5 ft 6 in". */
@@ -19,6 +21,11 @@ public final class Quantities {
     private static final Set<String> VESSELS =
             Set.of("can", "cans", "bucket", "buckets", "watering", "jug", "jugs", "bottles");
 
+    private static final Set<String> BY = Set.of("by", "x", "×", "*");
+    /** Behind a length these tell which one it is. */
+    private static final Set<String> ASIDE = Set.of("deep", "apart");
+
+    private static final Set<String> LENGTHS = Set.of("m", "mm");
     private static final List<String> SCALES = List.of("kg", "L", "mm", "m", "m²");
     private final PhraseBook<Unit> units = new PhraseBook<>();
 
@@ -66,11 +73,21 @@ public final class Quantities {
         List<Quantity> quantities = new ArrayList<>();
         Set<Integer> used = new HashSet<>();
         for (NumberSaid number : numbers) {
+            side(tokens, numbers, number, named)
+                    .ifPresent(unit -> quantities.add(new Quantity(
+                            number.start(),
+                            number.end(),
+                            rounded(number.value() * unit.factor(units)),
+                            unit.si(),
+                            number.value())));
             PhraseBook.Found<Unit> unit = named.get(number.end());
             if (unit != null && !number.ordinal()) {
                 used.add(unit.start());
-                NumberSaid times = times(tokens, numbers, number);
+                // "120 x 240 cm" are two sides, "2 x 10 litres" twice the litres.
+                boolean length = LENGTHS.contains(unit.meaning().si());
+                NumberSaid times = length ? null : times(tokens, numbers, number);
                 join(
+                        tokens,
                         quantities,
                         times == null
                                 ? quantity(number.start(), unit, number.value(), units)
@@ -85,6 +102,25 @@ public final class Quantities {
             }
         }
         return quantities;
+    }
+
+    /** "4 by 8 foot": the first side is measured as the second. */
+    private static Optional<Unit> side(
+            List<Token> tokens,
+            List<NumberSaid> numbers,
+            NumberSaid number,
+            Map<Integer, PhraseBook.Found<Unit>> named) {
+        boolean by = number.end() < tokens.size()
+                && BY.contains(tokens.get(number.end()).word());
+        return !by
+                ? Optional.empty()
+                : numbers.stream()
+                        .filter(other -> other.start() == number.end() + 1)
+                        .map(other -> named.get(other.end()))
+                        .filter(Objects::nonNull)
+                        .map(PhraseBook.Found::meaning)
+                        .filter(unit -> LENGTHS.contains(unit.si()))
+                        .findFirst();
     }
 
     private static int led(List<Token> tokens, int unit) {
@@ -136,13 +172,16 @@ public final class Quantities {
         return new Quantity(start, unit.end(), rounded(told * unit.meaning().factor(units)), si, told);
     }
 
-    /** "5 ft 6 in" is one length. */
-    private static void join(List<Quantity> quantities, Quantity next) {
+    /** "5 ft 6 in" is one length; in "8 ft 10 in deep" the depth is another. */
+    private static void join(List<Token> tokens, List<Quantity> quantities, Quantity next) {
         Quantity last = quantities.isEmpty() ? null : quantities.get(quantities.size() - 1);
         boolean goesOn = last != null
                 && last.end() == next.start()
                 && last.unit().equals(next.unit())
                 && !next.degrees()
+                && !ASIDE.contains(tokens.get(next.end() - 1).word())
+                && !(next.end() < tokens.size()
+                        && ASIDE.contains(tokens.get(next.end()).word()))
                 && next.value() < last.value();
         if (goesOn) {
             quantities.set(
