@@ -39,6 +39,7 @@ final class FrostToCome {
     private final Set<String> been;
     private final Set<String> being;
     private final Set<String> night;
+    private final Set<String> leading;
 
     FrostToCome(Words words) {
         frost = Set.copyOf(words.list(FILE, "/frost"));
@@ -47,6 +48,7 @@ final class FrostToCome {
         been = Set.copyOf(words.list(FILE, "/been"));
         being = Set.copyOf(words.list(FILE, "/being"));
         night = Set.copyOf(words.list(FILE, "/night"));
+        leading = Set.copyOf(words.list(FILE, "/leading"));
     }
 
     Set<String> vocabulary() {
@@ -72,10 +74,10 @@ final class FrostToCome {
                 .filter(number -> number.start() > sentence[0] && number.end() < sentence[1])
                 .filter(number ->
                         being.contains(passage.word(number.start() - 1)) && night.contains(passage.word(number.end())))
-                .anyMatch(number -> risky(number.value(), passage));
+                .anyMatch(number -> risky(number.value(), passage) || inFahrenheit(number, passage));
     }
 
-    private static boolean cold(Passage passage, int[] sentence) {
+    private boolean cold(Passage passage, int[] sentence) {
         List<Quantity> degrees = Passage.within(passage.quantities(), sentence[0], sentence[1]).stream()
                 .filter(Quantity::degrees)
                 .toList();
@@ -84,14 +86,20 @@ final class FrostToCome {
                     .anyMatch(one -> one.unit().equals("°") ? risky(one.value(), passage) : one.value() <= RISKY_C);
         }
         return Passage.within(passage.numbers(), sentence[0], sentence[1]).stream()
-                .mapToDouble(NumberSaid::value)
-                .anyMatch(number -> risky(number, passage));
+                .anyMatch(number -> risky(number.value(), passage) || inFahrenheit(number, passage));
     }
 
-    /** Bare degrees are the grower's own; a night is told to come down to 38 in Fahrenheit only. */
+    /** Bare degrees are the grower's own. */
     private static boolean risky(double degrees, Passage passage) {
-        boolean fahrenheit = passage.situation().grower().units() == Units.US || degrees >= NO_NIGHT_C;
+        boolean fahrenheit = passage.situation().grower().units() == Units.US;
         return degrees <= (fahrenheit ? RISKY_F : RISKY_C);
+    }
+
+    /** "Get down to 38 tonight": no night comes down to that in Celsius. "Sowed 30 beans, cold tonight" counts beans. */
+    private boolean inFahrenheit(NumberSaid number, Passage passage) {
+        return number.value() >= NO_NIGHT_C
+                && number.value() <= RISKY_F
+                && (leading.contains(passage.word(number.start() - 1)) || night.contains(passage.word(number.end())));
     }
 
     /** "-2 tonight". */

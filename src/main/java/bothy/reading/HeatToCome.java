@@ -107,13 +107,15 @@ final class HeatToCome {
         return DoubleStream.concat(degrees, bare);
     }
 
-    /** "Going to hit 41", "its 38 today", "42 on Friday". */
+    /** "Going to hit 41", "its 38 today", "42 on Friday"; "planted 40 today" counts plants. */
     private static boolean ofTheWeather(Passage passage, NumberSaid number) {
+        boolean opens =
+                number.start() == 0 || passage.tokens().get(number.start() - 1).mark();
         boolean ofADay = passage.days().stream().anyMatch(day -> day.start() == number.end())
                 || passage.word(number.end()).equals("on")
                         && passage.days().stream().anyMatch(day -> day.start() == number.end() + 1)
                 || passage.word(number.end()).equals("forecast");
-        return ofADay
+        return opens && ofADay && passage.actions().isEmpty()
                 || Set.of(
                                 "be",
                                 "hit",
