@@ -27,10 +27,9 @@ public final class NothingUp {
 
     private static final double ROT_IN_WET = 0.4;
     private static final int SHARES = 40;
-    private static final int ERRORS = 12;
 
     private final Emergence emergence;
-    private final double errorC;
+    private final SoilTemperatureError error;
     private final double lost;
 
     /** @param emergence table of the crop, for a soil temperature that was told, under cover */
@@ -46,7 +45,7 @@ public final class NothingUp {
     public NothingUp(Emergence emergence, double errorC, double lost) {
         this.emergence = emergence;
         this.lost = Stated.within("lost", lost, 0.01, 0.5, "");
-        this.errorC = Stated.within("errorC", errorC, 0.5, 6, "°C");
+        this.error = new SoilTemperatureError(errorC);
     }
 
     /** How the soil was told to be. */
@@ -100,17 +99,12 @@ public final class NothingUp {
         Sums sums = new Sums();
         double alive = moisture == Moisture.WET ? viableShare * (1 - ROT_IN_WET) : viableShare;
         double[] prior = packets(Math.min(0.99, Math.max(0.01, alive)));
-        for (int step = -ERRORS; step <= ERRORS; step++) {
-            double offC = 3 * errorC * step / ERRORS;
-            double weight = Math.exp(-offC * offC / (2 * errorC * errorC));
-            List<Double> temps = dailySoilTempC.stream()
-                    .map(t -> Math.max(-20, Math.min(60, t + offC)))
-                    .toList();
+        error.each(dailySoilTempC, (weight, temps) -> {
             weigh(sums, weight * (1 - moisture.noWater), emergence.share(temps), recent(temps), sown, up, prior);
             if (up == 0) {
                 sums.tooDry += weight * moisture.noWater;
             }
-        }
+        });
         return sums.chances();
     }
 

@@ -1,5 +1,6 @@
 package bothy.agronomy;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -12,12 +13,9 @@ import java.util.List;
  * @param high more come in one case of twenty
  */
 public record SeedlingsByNow(int low, int likely, int high) {
-    private static final int ERRORS = 12;
     private static final double LOW = 0.05;
     private static final double HALF = 0.5;
     private static final double HIGH = 0.95;
-    private static final double COLDEST_C = -20;
-    private static final double HOTTEST_C = 60;
 
     /**
      * @param emergence table of the crop
@@ -28,25 +26,18 @@ public record SeedlingsByNow(int low, int likely, int high) {
      */
     public static SeedlingsByNow of(
             Emergence emergence, double errorC, int sown, List<Double> dailySoilTempC, double viableShare) {
-        Stated.within("errorC", errorC, 0.5, 6, "°C");
         Stated.within("sown", sown, 1, 2000, "seeds");
         Stated.within("viableShare", viableShare, 0, 1, "");
         Stated.within("days since sowing", dailySoilTempC.size(), 0, 400, "days");
         dailySoilTempC.forEach(tempC -> Stated.within("dailySoilTempC", tempC, -10, 50, "°C"));
         double[] chance = new double[sown + 1];
-        double all = 0;
-        for (int step = -ERRORS; step <= ERRORS; step++) {
-            double offC = 3 * errorC * step / ERRORS;
-            double weight = Math.exp(-offC * offC / (2 * errorC * errorC));
-            double each = viableShare
-                    * emergence.share(dailySoilTempC.stream()
-                            .map(tempC -> Math.max(COLDEST_C, Math.min(HOTTEST_C, tempC + offC)))
-                            .toList());
+        new SoilTemperatureError(errorC).each(dailySoilTempC, (weight, temps) -> {
+            double each = viableShare * emergence.share(temps);
             for (int up = 0; up <= sown; up++) {
                 chance[up] += weight * Binomial.exactly(sown, up, each);
             }
-            all += weight;
-        }
+        });
+        double all = Arrays.stream(chance).sum();
         return new SeedlingsByNow(least(chance, LOW * all), least(chance, HALF * all), least(chance, HIGH * all));
     }
 
