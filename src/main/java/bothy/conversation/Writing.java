@@ -7,6 +7,7 @@ import bothy.garden.Event;
 import bothy.garden.Garden;
 import bothy.garden.Heard;
 import bothy.garden.Logged;
+import bothy.garden.Planting;
 import bothy.garden.SignSeen;
 import bothy.garden.Statement;
 import bothy.garden.What;
@@ -16,17 +17,12 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /** Turns what was said into the diary entries to append. */
 final class Writing {
     private final Garden garden;
     private final List<Logged> lines;
     private final List<String> mentioned;
-    private static final Set<String> OF_SEED = Set.of("no-emergence", "patchy-emergence");
-    /** No crop shows sooner; common practice. */
-    private static final int SOONEST_UP_DAYS = 3;
-
     private final Map<String, String> begunNow = new HashMap<>();
     private final Map<String, LocalDate> begunOn = new HashMap<>();
 
@@ -142,10 +138,10 @@ final class Writing {
     /** Of what was sown today nothing is missed yet: then it is the earlier sowing that did not come up. */
     private boolean sownLongEnough(SignSeen sign) {
         LocalDate begun = begunOn.get(sign.crop());
-        return OF_SEED.contains(sign.sign())
+        return SignSeen.ofSeed(sign.sign())
                 && begun != null
                 && sign.on() != null
-                && begun.isBefore(sign.on().minusDays(SOONEST_UP_DAYS));
+                && begun.isBefore(sign.on().minusDays(Planting.SOONEST_UP_DAYS));
     }
 
     private String begin(Event event) {

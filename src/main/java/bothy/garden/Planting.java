@@ -27,6 +27,8 @@ public record Planting(
         Integer count,
         Integer sown,
         LocalDate ended) {
+    /** No crop shows sooner after sowing, days; common practice. */
+    public static final int SOONEST_UP_DAYS = 3;
 
     /** What a planting was begun from. {@code PACKET}: asked about, not begun. */
     public enum Start {

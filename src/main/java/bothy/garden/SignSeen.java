@@ -1,6 +1,7 @@
 package bothy.garden;
 
 import java.time.LocalDate;
+import java.util.Set;
 
 /**
  * A sign of trouble that the grower saw.
@@ -16,10 +17,17 @@ import java.time.LocalDate;
 public record SignSeen(
         String sign, String planting, String crop, LocalDate on, String where, Integer count, Integer seedAge)
         implements Entry {
+    /** Signs of seed that does not come up. */
+    private static final Set<String> OF_SEED = Set.of("no-emergence", "patchy-emergence");
 
     /** A sign with which no age of seed is told. */
     public SignSeen(String sign, String planting, String crop, LocalDate on, String where, Integer count) {
         this(sign, planting, crop, on, where, count, null);
+    }
+
+    /** Whether a sign, by its name, is of seed that does not come up. */
+    public static boolean ofSeed(String sign) {
+        return OF_SEED.contains(sign);
     }
 
     /** The same with the age of the seed that shows nothing, whole years. */

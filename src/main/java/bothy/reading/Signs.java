@@ -32,8 +32,6 @@ final class Signs {
     /** How many words beside a sign tell what it is of. */
     private static final int BESIDE = 2;
 
-    private static final Set<String> OF_SEED = Set.of("no-emergence", "patchy-emergence");
-
     private final PhraseBook<String> signs = new PhraseBook<>();
     private final PhraseBook<String> where;
     private final PhraseBook<String> unseen;
@@ -63,11 +61,6 @@ final class Signs {
 
     Set<String> vocabulary() {
         return signs.vocabulary();
-    }
-
-    /** Whether a sign is of seed that does not come up. */
-    static boolean ofSeed(String sign) {
-        return OF_SEED.contains(sign);
     }
 
     /** The wider sign that a sign is a case of, {@code null} when it is none. */
@@ -190,12 +183,12 @@ final class Signs {
                 sownInIt(passage, sentence, found) ? passage.situation().today() : day(passage, sentence),
                 place(passage, sentence, found),
                 count(passage, sentence),
-                OF_SEED.contains(found.meaning()) ? seedAge(passage) : null);
+                SignSeen.ofSeed(found.meaning()) ? seedAge(passage) : null);
     }
 
     /** "Sowed carrots 3 weeks ago, nothing up": the day is that of the sowing; that they are not up is seen now. */
     private static boolean sownInIt(Passage passage, int[] sentence, Found<String> found) {
-        return ofSeed(found.meaning())
+        return SignSeen.ofSeed(found.meaning())
                 && passage.actions().stream()
                         .anyMatch(action -> action.start() >= sentence[0]
                                 && action.end() <= sentence[1]

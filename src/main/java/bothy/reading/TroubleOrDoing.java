@@ -1,5 +1,6 @@
 package bothy.reading;
 
+import bothy.garden.SignSeen;
 import bothy.reading.said.ActionSaid;
 import bothy.reading.said.Clause;
 import bothy.reading.said.Passage;
@@ -140,7 +141,7 @@ final class TroubleOrDoing {
     private static boolean begunUnseen(Passage passage, ActionSaid action, List<Found<String>> troubles) {
         return action.action().equals("sown")
                 && action.form() == Form.PAST
-                && troubles.stream().anyMatch(trouble -> Signs.ofSeed(trouble.meaning()))
+                && troubles.stream().anyMatch(trouble -> SignSeen.ofSeed(trouble.meaning()))
                 && passage.crops().stream()
                         .anyMatch(crop -> crop.start() > action.start()
                                 && !passage.counts(action.start(), crop.start()).isEmpty());

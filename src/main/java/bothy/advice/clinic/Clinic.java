@@ -240,7 +240,7 @@ public final class Clinic {
         return reckoned.stream()
                 .map(chance -> diagnoses.stream()
                         .filter(diagnosis -> chance.planting().equals(diagnosis.planting())
-                                && diagnosis.signs().stream().anyMatch(Seedbed.SIGNS::contains))
+                                && diagnosis.signs().stream().anyMatch(SignSeen::ofSeed))
                         .findFirst()
                         .map(diagnosis -> Seedbed.after(chance, diagnosis))
                         .orElse(chance))

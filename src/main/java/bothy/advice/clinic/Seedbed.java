@@ -2,13 +2,13 @@ package bothy.advice.clinic;
 
 import bothy.advice.reckoned.NothingUpChance;
 import bothy.garden.Diagnosis;
+import bothy.garden.SignSeen;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
 /** Seed that is not up: its reckoned chances shared out among the causes that the tables name, and gathered again. */
 record Seedbed(NothingUpChance chance) {
-    static final Set<String> SIGNS = Set.of("no-emergence", "patchy-emergence");
     /** Questions whose answers the reckoning knows already. */
     static final Set<String> KNOWN = Set.of("window", "soil-warmth", "soil-moisture", "seed-age");
 
@@ -23,7 +23,7 @@ record Seedbed(NothingUpChance chance) {
     static Optional<Seedbed> of(CaseFile file, List<NothingUpChance> reckoned) {
         return reckoned.stream()
                 .filter(one -> one.planting().equals(file.planting())
-                        && file.signs().stream().anyMatch(SIGNS::contains))
+                        && file.signs().stream().anyMatch(SignSeen::ofSeed))
                 .findFirst()
                 .map(Seedbed::new);
     }

@@ -14,6 +14,7 @@ import bothy.almanac.PlaceKind;
 import bothy.almanac.Sheet;
 import bothy.garden.Event;
 import bothy.garden.Planting;
+import bothy.garden.SignSeen;
 import bothy.garden.WeatherDay;
 import bothy.garden.What;
 import java.time.LocalDate;
@@ -22,12 +23,10 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /** What is likely of seed that is not up; reckoned only when the message tells of it. */
 final class NothingUpReckoning {
-    private static final Set<String> SIGNS = Set.of("no-emergence", "patchy-emergence");
     /** Where nobody told how many were sown the chances are those of ten. */
     private static final int USUAL_SEEDS = 10;
 
@@ -53,7 +52,7 @@ final class NothingUpReckoning {
     private NothingUpReckoning() {}
 
     static Optional<NothingUpChance> of(Subject subject) {
-        if (subject.signs().stream().noneMatch(sign -> SIGNS.contains(sign.sign())) || !seedWithATable(subject)) {
+        if (subject.signs().stream().noneMatch(sign -> SignSeen.ofSeed(sign.sign())) || !seedWithATable(subject)) {
             return Optional.empty();
         }
         long days = ChronoUnit.DAYS.between(start(subject), subject.today());

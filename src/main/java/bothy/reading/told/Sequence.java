@@ -75,7 +75,7 @@ final class Sequence {
                     && event.what() == What.EMERGED
                     && event.on() != null
                     && sown.event().on() != null
-                    && sown.event().on().isBefore(event.on())) {
+                    && sown.event().on().isBefore(event.on().minusDays(Planting.SOONEST_UP_DAYS))) {
                 return at;
             }
         }
