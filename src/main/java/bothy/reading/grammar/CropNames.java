@@ -29,7 +29,7 @@ public final class CropNames {
     private final Set<String> dug;
     private final Set<String> things;
     private final Set<String> ordinary;
-    private final Set<String> known = new HashSet<>();
+    private final Set<String> varietyNames = new HashSet<>();
 
     /** What a name stands for. */
     private record Name(List<String> crops, boolean certain, boolean variety, boolean careful) {}
@@ -46,7 +46,7 @@ public final class CropNames {
             add(words.list("crops", at + "/kinds"), new Name(List.of(crop), true, true, false));
             add(words.list("crops", at + "/careful"), new Name(List.of(crop), true, false, true));
             List<String> varieties = words.list("varieties", "/" + crop);
-            known.addAll(varieties);
+            varietyNames.addAll(varieties);
             add(varieties, new Name(List.of(crop), true, true, true));
             add(
                     varieties.stream()
@@ -259,8 +259,8 @@ public final class CropNames {
     /** "Romas" are of the variety Roma. */
     private String variety(String words) {
         String one = words.replaceFirst("(?i)s$", "");
-        boolean several =
-                !known.contains(words.toLowerCase(Locale.ROOT)) && known.contains(one.toLowerCase(Locale.ROOT));
+        boolean several = !varietyNames.contains(words.toLowerCase(Locale.ROOT))
+                && varietyNames.contains(one.toLowerCase(Locale.ROOT));
         return several ? one : words;
     }
 

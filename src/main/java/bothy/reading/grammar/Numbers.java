@@ -32,19 +32,6 @@ public final class Numbers {
         }
     }
 
-    /** "4 I think": behind a number, that it was guessed. */
-    private NumberSaid withGuess(NumberSaid number, List<Token> tokens) {
-        int end = guessed.find(tokens, number.end(), tokens.size(), (slot, at) -> -1).stream()
-                .filter(found -> found.start() == number.end())
-                .mapToInt(PhraseBook.Found::end)
-                .findFirst()
-                .orElse(number.end());
-        boolean closes = end >= tokens.size()
-                || tokens.get(end).mark()
-                || tokens.get(end - 1).endsSentence();
-        return closes ? new NumberSaid(number.start(), end, number.value(), number.ordinal()) : number;
-    }
-
     public Set<String> vocabulary() {
         Set<String> vocabulary = new java.util.HashSet<>(words.keySet());
         vocabulary.addAll(guessed.vocabulary());
@@ -65,6 +52,19 @@ public final class Numbers {
             at = number == null ? at + 1 : number.end();
         }
         return numbers;
+    }
+
+    /** "4 I think": behind a number, that it was guessed. */
+    private NumberSaid withGuess(NumberSaid number, List<Token> tokens) {
+        int end = guessed.find(tokens, number.end(), tokens.size(), (slot, at) -> -1).stream()
+                .filter(found -> found.start() == number.end())
+                .mapToInt(PhraseBook.Found::end)
+                .findFirst()
+                .orElse(number.end());
+        boolean closes = end >= tokens.size()
+                || tokens.get(end).mark()
+                || tokens.get(end - 1).endsSentence();
+        return closes ? new NumberSaid(number.start(), end, number.value(), number.ordinal()) : number;
     }
 
     private NumberSaid single(List<Token> tokens, int at, Map<Integer, PhraseBook.Found<Double>> told) {

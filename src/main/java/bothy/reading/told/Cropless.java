@@ -11,6 +11,10 @@ import java.util.Set;
 
 /** Makes statements of a clause that names no crop: of the plot, of "them", of everything, or of a strange word that may be a crop. */
 final class Cropless {
+    /** What a crop is gathered in: "picked a big bowl". */
+    static final Set<String> VESSELS =
+            Set.of("bowl", "bowlful", "basket", "bag", "bagful", "colander", "punnet", "trug");
+
     private static final Set<String> ALL = Set.of("everything", "everyone", "lot", "whole", "everybody", "entire");
 
     private final Particulars particulars;
@@ -102,15 +106,8 @@ final class Cropless {
                                 "all",
                                 "first",
                                 "everything",
-                                "some",
-                                "bowl",
-                                "bowlful",
-                                "basket",
-                                "bag",
-                                "bagful",
-                                "colander",
-                                "punnet",
-                                "trug"));
+                                "some"))
+                && !names(passage, clause, VESSELS);
         boolean heap = what == What.HARVESTED
                 && names(
                         passage,

@@ -46,15 +46,6 @@ final class Unnamed {
             "cells",
             "modules",
             "bag",
-            "bowl",
-            "bowlful",
-            "bagful",
-            "basket",
-            "colander",
-            "handful",
-            "punnet",
-            "trug",
-            "bunch",
             "big",
             "huge",
             "crop",
@@ -215,6 +206,7 @@ final class Unnamed {
         int after = clause.action().lastWord() + 1;
         return OBJECT.contains(passage.word(after))
                 && !PLANTS.contains(passage.word(after + 1))
+                && !Cropless.VESSELS.contains(passage.word(after + 1))
                 && !passage.word(after + 1).equals("other")
                 && passage.end("n", after + 1) < 0;
     }
