@@ -11,7 +11,7 @@ final class GoingOn {
     private static final Set<String> ENDS = Set.of("too", "also", "well");
     private static final Set<String> BESIDE = Set.of(
             "the", "my", "our", "some", "a", "as", "few", "of", ",", "more", "another", "row", "rows", "please", "yes",
-            "oh", "those", "all", "plants", "seeds", "line", "couple", "them", "with", "!", ".");
+            "oh", "those", "all", "plants", "seeds", "line", "couple", "them", "with", "!", ".", "on", "same", "day");
 
     private GoingOn() {}
 

@@ -26,6 +26,7 @@ import java.util.Set;
 
 /** Finds the signs of trouble that a message tells. */
 final class Signs {
+    private static final Set<String> INTO = Set.of("in", "into");
     private static final String FILE = "signs";
     /** How many words before a sign a "no" may stand to take it back. */
     private static final int REACH = 4;
@@ -130,7 +131,24 @@ final class Signs {
                         && found.start() < other.end());
     }
 
+    /** "36 leeks dropped into their holes": those were made to plant in. */
+    private static boolean madeToPlantIn(Passage passage, int[] sentence, Found<String> sign) {
+        boolean into = sign.place().words().stream()
+                .filter(at -> Set.of("hole", "holes").contains(passage.word(at)))
+                .anyMatch(at -> INTO.contains(passage.word(at - 1))
+                        || Set.of("the", "their", "its").contains(passage.word(at - 1))
+                                && INTO.contains(passage.word(at - 2)));
+        return into
+                && passage.actions().stream()
+                        .anyMatch(action -> action.start() >= sentence[0]
+                                && action.start() < sign.end()
+                                && Set.of("planted", "planted-out", "sown").contains(action.action()));
+    }
+
     private boolean ofSomethingElse(Passage passage, int[] sentence, Found<String> sign) {
+        if (madeToPlantIn(passage, sentence, sign)) {
+            return true;
+        }
         Set<String> telling = unless.getOrDefault(sign.meaning(), Set.of());
         int to = Math.min(sentence[1], sign.end() + BESIDE);
         for (int at = Math.max(sentence[0], sign.start() - BESIDE); at < to; at++) {

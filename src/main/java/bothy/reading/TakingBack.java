@@ -5,6 +5,7 @@ import bothy.garden.Doubt;
 import bothy.garden.Event;
 import bothy.garden.Heard;
 import bothy.garden.Logged;
+import bothy.garden.SignSeen;
 import bothy.garden.What;
 import bothy.reading.grammar.CropNames;
 import bothy.reading.said.CropSaid;
@@ -278,8 +279,15 @@ final class TakingBack {
         return back;
     }
 
+    /** What was done, where something was; else the troubles told. */
+    private static List<Logged> doings(List<Logged> found) {
+        List<Logged> doings =
+                found.stream().filter(line -> line.entry() instanceof Event).toList();
+        return doings.isEmpty() ? found : doings;
+    }
+
     private Heard takenBack(EntryDescribed meant, int from) {
-        List<Logged> found = meant.among(all);
+        List<Logged> found = doings(meant.among(all));
         if (found.isEmpty()) {
             return unfound(meant);
         }
@@ -348,6 +356,9 @@ final class TakingBack {
 
     /** "Sown 10 garlic, 3 May". */
     private String label(Logged line) {
+        if (line.entry() instanceof SignSeen sign) {
+            return sign.sign().replace('-', ' ');
+        }
         if (!(line.entry() instanceof Event event)) {
             return "the entry before";
         }

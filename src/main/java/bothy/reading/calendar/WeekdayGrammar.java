@@ -56,6 +56,10 @@ final class WeekdayGrammar {
         if (Set.of("morning", "afternoon", "evening", "night", "arvo").contains(word(at + 1))) {
             return true;
         }
+        if (Set.of("gone", "past").contains(word(at + 1))
+                || word(at + 1).equals("just") && Set.of("gone", "past").contains(word(at + 2))) {
+            return true;
+        }
         boolean led = at > 0 && BEFORE_DAY.contains(word(at - 1));
         boolean seat = SEATS.contains(word(at + 1)) || is(at - 1, "the") || is(at - 1, "and") && !token.capital();
         boolean alone = at == 0 && (at + 1 == tokens.size() || !seat);

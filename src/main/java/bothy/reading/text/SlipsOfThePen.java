@@ -52,7 +52,11 @@ final class SlipsOfThePen {
     /** Letters before which "an" may stand; "an hour". */
     private static final String VOWELS = "aeiouhx";
 
-    private static final Set<String> BEHIND_INCHES = Set.of("rain", "rainfall", "apart");
+    /** "An 8 inch pot". */
+    private static final Set<Double> AN_EIGHT = Set.of(8.0, 11.0, 18.0, 80.0);
+
+    private static final Set<String> BEHIND_INCHES =
+            Set.of("rain", "rainfall", "apart", "deep", "wide", "high", "tall");
     /** "Wed be eating them". */
     private static final Map<String, String> WOULD_TOO =
             Map.of("wed", "we", "id", "i", "youd", "you", "theyd", "they", "itd", "it");
@@ -87,19 +91,19 @@ final class SlipsOfThePen {
         }
     }
 
-    /** "Fed the peas an watered the beans": before a consonant no "an" stands. */
+    /** "Fed the peas an watered the beans", "an 3 leeks": before a consonant no "an" stands. */
     private static void anForAnd(List<Token> tokens) {
-        for (int at = 1; at + 1 < tokens.size(); at++) {
+        for (int at = 0; at + 1 < tokens.size(); at++) {
             Token next = tokens.get(at + 1);
-            if (tokens.get(at).is("an")
-                    && next.aWord()
-                    && VOWELS.indexOf(next.word().charAt(0)) < 0) {
+            boolean word = at > 0 && next.aWord() && VOWELS.indexOf(next.word().charAt(0)) < 0;
+            boolean number = next.sort() == Token.Sort.NUMBER && !AN_EIGHT.contains(next.number());
+            if (tokens.get(at).is("an") && (word || number)) {
                 tokens.set(at, tokens.get(at).spelled("and"));
             }
         }
     }
 
-    /** "0.4 in rain", "6 in apart": inches. */
+    /** "0.4 in rain", "6 in apart", "10 in deep": inches. */
     private static void inForInch(List<Token> tokens) {
         for (int at = 1; at + 1 < tokens.size(); at++) {
             if (tokens.get(at).is("in")
