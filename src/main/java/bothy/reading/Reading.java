@@ -15,12 +15,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /**
  * Reads what growers write. Built once from the words files, then only read: many threads may share it. Any text gives an answer;
  * none fails.
  */
 public final class Reading {
+    private static final Logger LOG = LoggerFactory.getLogger(Reading.class);
     private final Grammar grammar;
     private final ZonesNear zonesNear;
     private final Signs signs;
@@ -91,8 +94,16 @@ public final class Reading {
             return understood(text == null ? "" : text, situation);
         } catch (RuntimeException defect) {
             // A message must never stop the conversation; what was not read is told as such.
+            LOG.error("A message could not be read: {} {}", defect.getClass().getName(), place(defect));
+            LOG.debug("A message could not be read", defect);
             return nothingUnderstood(text);
         }
+    }
+
+    /** Where it arose; its own words may repeat the grower's. */
+    private static String place(RuntimeException defect) {
+        StackTraceElement[] stack = defect.getStackTrace();
+        return stack.length == 0 ? "" : "at " + stack[0];
     }
 
     private static Heard nothingUnderstood(String text) {

@@ -3,6 +3,7 @@ package bothy.replying;
 import bothy.almanac.Wording;
 import bothy.garden.English;
 import bothy.garden.Garden;
+import bothy.garden.Given;
 import bothy.garden.Planting;
 import java.util.Arrays;
 import java.util.List;
@@ -40,6 +41,11 @@ final class Names {
     boolean mass(String crop) {
         Wording.Name name = wording.crops().get(crop);
         return name != null && name.one().equals(name.many()) && !many(crop).endsWith("s");
+    }
+
+    /** What an advice is about; "plants" where that is none of the grower's plantings. */
+    String plants(Given given) {
+        return given.planting() == null ? wording.talk().get("any-plants") : planting(given.planting());
     }
 
     /** "tomatoes", or with what tells it from the grower's other tomatoes. */

@@ -83,12 +83,8 @@ final class Phrasing {
     }
 
     private String paragraph(String ofSeveral, List<Given> group, List<String> ids) {
-        List<String> names = group.stream()
-                .map(given -> given.planting() == null
-                        ? talk("any-plants", Map.of())
-                        : vocabulary.names().planting(given.planting()))
-                .distinct()
-                .toList();
+        List<String> names =
+                group.stream().map(vocabulary.names()::plants).distinct().toList();
         String text =
                 names.size() > 1 ? ofSeveral : said(group.get(0), false, ids).orElse(ofSeveral);
         return upper(text.replace(CROPS_HERE, Names.list(names)));
@@ -211,7 +207,7 @@ final class Phrasing {
             Wording.Says own = says == null || given.due().isAfter(turn.today()) ? null : says.in(given.crop());
             if (own != null && own.ask() != null && own.answers() != null) {
                 Optional<String> question = fill(own.ask(), given, false)
-                        .map(text -> text.replace(CROPS_HERE, vocabulary.names().planting(given.planting())));
+                        .map(text -> text.replace(CROPS_HERE, vocabulary.names().plants(given)));
                 if (question.isPresent()) {
                     return Optional.of(
                             new Doubt(Doubt.About.ADVICE, arguments(question.get(), given), choices(own, given), null));

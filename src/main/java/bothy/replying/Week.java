@@ -50,7 +50,11 @@ final class Week {
             todo(one)
                     .ifPresent(text -> tasks.merge(
                             day(one) + text,
-                            new Task(day(one), text, one.neglect(), List.of(called(one))),
+                            new Task(
+                                    day(one),
+                                    text,
+                                    one.neglect(),
+                                    List.of(vocabulary.names().plants(one))),
                             Task::with));
         }
         if (tasks.isEmpty()) {
@@ -103,12 +107,6 @@ final class Week {
         return wording.talk().get("week-rest").replace("{count}", String.valueOf(count));
     }
 
-    private String called(Given one) {
-        return one.planting() == null
-                ? wording.talk().get("any-plants")
-                : vocabulary.names().planting(one.planting());
-    }
-
     /** What has been due and loses little by waiting is for any day of the week; what cannot wait is for today. */
     private LocalDate day(Given one) {
         if (one.due().isAfter(turn.today())) {
@@ -120,7 +118,9 @@ final class Week {
 
     /** One task as the list would say it; empty for what is no task. */
     Optional<String> line(Given given) {
-        return todo(given).map(text -> Phrasing.upper(text.replace(CROPS_HERE, called(given))));
+        return todo(given)
+                .map(text -> Phrasing.upper(
+                        text.replace(CROPS_HERE, vocabulary.names().plants(given))));
     }
 
     private Optional<String> todo(Given given) {

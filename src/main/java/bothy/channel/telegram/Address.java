@@ -18,9 +18,10 @@ final class Address {
     }
 
     boolean meant(Message told) {
-        boolean person =
-                told.getFrom() == null || !Boolean.TRUE.equals(told.getFrom().getIsBot());
-        return person && hasContent(told) && told.getChat() != null && (told.isUserMessage() || addressed(told));
+        return byPerson(told)
+                && hasContent(told)
+                && told.getChat() != null
+                && (told.isUserMessage() || addressed(told));
     }
 
     /** Who writes in the name of a group is shown as a bot of the service's own. */

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
+import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.telegram.telegrambots.meta.api.objects.Update;
@@ -30,19 +31,23 @@ final class Delivery {
                         secret.getBytes(StandardCharsets.UTF_8), told.getBytes(StandardCharsets.UTF_8));
     }
 
-    int taken(String json) {
-        Update update;
+    /** The update that a request's body holds; empty when it holds none. */
+    static Optional<Update> update(String json) {
         try {
-            update = MAPPER.readValue(json, Update.class);
+            return Optional.ofNullable(MAPPER.readValue(json, Update.class)).filter(one -> one.getUpdateId() != null);
         } catch (JsonProcessingException unreadable) {
+            return Optional.empty();
+        }
+    }
+
+    int taken(String json) {
+        Optional<Update> update = update(json);
+        if (update.isEmpty()) {
             LOG.warn("An update that came by the webhook cannot be read and is passed over.");
             return 400;
         }
-        if (update == null || update.getUpdateId() == null) {
-            return 400;
-        }
         try {
-            receiver.take(update);
+            receiver.take(update.get());
             return 200;
         } catch (RuntimeException e) {
             LOG.error("A message cannot be taken in; the service will send it again: {}", e.getMessage());

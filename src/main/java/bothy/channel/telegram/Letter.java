@@ -62,7 +62,9 @@ final class Letter {
 
     private Optional<Long> chat(Me me) {
         if (tap().isPresent()) {
-            return tap().filter(tap -> tap.getMessage() != null && tap.getData() != null)
+            return tap().filter(tap -> tap.getData() != null
+                            && tap.getMessage() != null
+                            && tap.getMessage().getChat() != null)
                     .map(tap -> tap.getMessage().getChatId());
         }
         return told().filter(told -> new Address(me).meant(told))

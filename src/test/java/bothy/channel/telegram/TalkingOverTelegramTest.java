@@ -233,6 +233,31 @@ class TalkingOverTelegramTest {
         assertThat(rig.handled).extracting(Message::grower).containsOnly("telegram:-100200300");
     }
 
+    /** Who writes in the name of a group is shown as a bot of the service's own. */
+    @Test
+    void a_group_may_speak_for_itself() {
+        rig.api.push("{\"message\":{\"message_id\":1,\"date\":1809172800,\"chat\":{\"id\":-100200300,"
+                + "\"type\":\"supergroup\",\"title\":\"School plot\"},\"sender_chat\":{\"id\":-100200300,"
+                + "\"type\":\"supergroup\",\"title\":\"School plot\"},\"from\":{\"id\":1087968824,\"is_bot\":true,"
+                + "\"first_name\":\"Group\"},\"text\":\"@bothybot sowed 9 chard\"}}");
+        rig.api.push("{\"message\":{\"message_id\":2,\"date\":1809172800,\"chat\":{\"id\":-100200300,"
+                + "\"type\":\"supergroup\",\"title\":\"School plot\"},\"from\":{\"id\":99,\"is_bot\":true,"
+                + "\"first_name\":\"Another\"},\"text\":\"@bothybot sowed 8 chard\"}}");
+        rig.api.push(Said.inGroup(3, "\"text\":\"@bothybot thanks\""));
+
+        rig.await("two messages", () -> rig.handled.size() == 2);
+        assertThat(rig.handled).extracting(Message::text).containsExactly("sowed 9 chard", "thanks");
+    }
+
+    @Test
+    void a_tap_that_names_no_chat_stops_nobody() {
+        rig.api.push("{\"callback_query\":{\"id\":\"1\",\"from\":{\"id\":1,\"is_bot\":false,\"first_name\":\"Ida\"},"
+                + "\"chat_instance\":\"1\",\"data\":\"812.0\",\"message\":{\"message_id\":501,\"date\":1809172800}}}");
+        rig.api.push(Said.text(1, "watered"));
+
+        rig.awaitTexts("Noted: watered");
+    }
+
     @Test
     void a_group_that_becomes_a_supergroup_keeps_its_plot() {
         rig.store.write(
