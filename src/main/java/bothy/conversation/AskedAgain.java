@@ -28,6 +28,7 @@ final class AskedAgain {
 
     private static boolean saysNothing(Heard heard) {
         boolean strange = heard.kind() == Kind.OFF_TOPIC
+                || heard.kind() == Kind.ANSWER
                 || heard.kind() == Kind.CHAT && !heard.strange().isEmpty();
         return strange
                 && heard.doubt() == null

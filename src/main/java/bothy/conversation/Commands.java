@@ -11,6 +11,8 @@ import bothy.garden.Reply;
 import bothy.replying.Answer;
 import bothy.replying.Replier;
 import bothy.replying.Turn;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.format.TextStyle;
 import java.util.HashMap;
 import java.util.List;
@@ -18,6 +20,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The few plain commands, and answers that come from the conversation itself rather than from the rules. */
 final class Commands {
@@ -129,7 +132,19 @@ final class Commands {
         if (wishes.awayOn(turn.today())) {
             words.put("away", replier.day(wishes.awayUntil(), turn));
         }
+        LocalDateTime now = message.at().atZone(grower.zone()).toLocalDateTime();
+        String asked = wishes.reminders().stream()
+                .filter(one -> one.nextDue(now, wishes.quietTo()).isPresent())
+                .map(one -> asked(one, one.nextDue(now, wishes.quietTo()).get().toLocalDate()))
+                .collect(Collectors.joining("; "));
+        if (!asked.isEmpty()) {
+            words.put("asked", asked);
+        }
         return replier.talk("settings", words);
+    }
+
+    private String asked(Reminder one, LocalDate next) {
+        return replier.day(next, turn) + (one.of() == null ? "" : " “" + one.of() + "”");
     }
 
     private static String place(Double latitude, Double longitude) {

@@ -70,7 +70,7 @@ final class Exchange {
     }
 
     Outcome outcome() {
-        Heard heard = hear();
+        Heard heard = remindersAhead(hear());
         OwnData own = new OwnData(knowledge.replier(), page, before, memory);
         return own.outcome(heard).orElseGet(() -> answered(heard));
     }
@@ -153,6 +153,15 @@ final class Exchange {
                 answer.asked() != null,
                 advised.fired(),
                 advised.diagnoses());
+    }
+
+    private Heard remindersAhead(Heard heard) {
+        return heard.settings().isEmpty()
+                ? heard
+                : new RemindersAhead(
+                                message.at().atZone(before.grower().zone()).toLocalDateTime(),
+                                Wishes.of(before).quietTo())
+                        .settled(heard);
     }
 
     private Heard hear() {

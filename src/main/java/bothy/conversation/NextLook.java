@@ -46,9 +46,7 @@ final class NextLook {
     private List<LocalDateTime> candidates() {
         List<LocalDateTime> times = new ArrayList<>();
         LocalDate today = now.toLocalDate();
-        if (wishes.remindOn() != null) {
-            times.add(wishes.remindOn().atTime(wishes.quietTo()));
-        }
+        wishes.reminders().forEach(one -> one.nextDue(now, wishes.quietTo()).ifPresent(times::add));
         if (!growing || wishes.mode() == Mode.NONE) {
             return times;
         }

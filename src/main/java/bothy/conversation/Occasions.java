@@ -4,6 +4,10 @@ import bothy.conversation.Wishes.Mode;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.TemporalAdjusters;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** What a moment gives occasion for: the list, the morning's look, the evening's look at the weather, a reminder asked for. */
 final class Occasions {
@@ -52,12 +56,21 @@ final class Occasions {
                 && !today().equals(raised.eveningOn());
     }
 
-    /** A reminder asked for is given even to who else wants to hear nothing. */
     boolean reminder() {
-        return wishes.remindOn() != null
-                && !today().isBefore(wishes.remindOn())
-                && !wishes.remindOn().equals(raised.remindedOn())
-                && !quiet();
+        return !reminders().isEmpty();
+    }
+
+    /**
+     * What to remind of now. It is said even to who else wants to hear nothing, and at an hour of the grower's own choice even when all
+     * else is quiet.
+     */
+    List<Reminder> reminders() {
+        return wishes.reminders().stream()
+                .filter(one -> one.at() != null || !quiet())
+                .filter(one -> one.lastDue(now, wishes.quietTo())
+                        .filter(due -> !due.equals(raised.reminded().get(one.line())))
+                        .isPresent())
+                .toList();
     }
 
     /** Notes that these occasions were taken. */
@@ -66,7 +79,19 @@ final class Occasions {
         after = list() ? after.listed(today()) : after;
         after = morning() ? after.looked(today()) : after;
         after = evening() ? after.lookedInTheEvening(today()) : after;
-        return reminder() ? after.reminded(wishes.remindOn()) : after;
+        return reminder() ? after.reminded(given()) : after;
+    }
+
+    /** When each reminder was due that was given last, with those given now. */
+    private Map<Long, LocalDateTime> given() {
+        Map<Long, LocalDateTime> given = new HashMap<>();
+        for (Reminder one : wishes.reminders()) {
+            Optional.ofNullable(raised.reminded().get(one.line())).ifPresent(due -> given.put(one.line(), due));
+        }
+        reminders()
+                .forEach(one ->
+                        given.put(one.line(), one.lastDue(now, wishes.quietTo()).orElseThrow()));
+        return given;
     }
 
     LocalDate today() {

@@ -22,12 +22,14 @@ final class Picking {
     private static final String WEATHER = "WeatherDay";
 
     private final Replier replier;
+    private final Reminding reminding;
     private final Raised raised;
     private final Turn turn;
     private final Occasions occasions;
 
-    Picking(Replier replier, Raised raised, Turn turn, Occasions occasions) {
+    Picking(Replier replier, Reminding reminding, Raised raised, Turn turn, Occasions occasions) {
         this.replier = replier;
+        this.reminding = reminding;
         this.raised = raised;
         this.turn = turn;
         this.occasions = occasions;
@@ -37,9 +39,13 @@ final class Picking {
         boolean week = occasions.list() && growing() && anythingThisWeek();
         List<Given> due = new ArrayList<>();
         String opening = null;
-        if (occasions.reminder()) {
-            again().forEach(due::add);
-            opening = replier.talk(due.isEmpty() ? "reminder-nothing" : "reminder");
+        List<Reminder> reminders = occasions.reminders();
+        if (!reminders.isEmpty()) {
+            opening = reminding.opening(reminders).orElse(null);
+            if (reminders.stream().anyMatch(one -> one.of() == null)) {
+                again().forEach(due::add);
+                opening = opening != null ? opening : replier.talk(due.isEmpty() ? "reminder-nothing" : "reminder");
+            }
         }
         if (occasions.morning()) {
             Stream.concat(harmful(), toCheck())
@@ -49,7 +55,7 @@ final class Picking {
         } else if (occasions.evening()) {
             harmful().filter(Picking::byWeather).limit(MOST).forEach(due::add);
         }
-        return new Unasked(due, week, opening, question(due, week));
+        return new Unasked(due, week, opening, reminding.question(reminders).orElse(null), question(due, week));
     }
 
     private boolean growing() {

@@ -1,6 +1,7 @@
 package bothy.conversation;
 
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
@@ -16,7 +17,7 @@ import java.util.function.Predicate;
  * @param lookedOn the last day on which it was looked what to raise, {@code null} for never
  * @param listedOn the last day of the weekly list, {@code null} for never
  * @param eveningOn the last day on which the weather was looked at in the evening, {@code null} for never
- * @param remindedOn the day that the grower had asked for and that is done, {@code null} for none
+ * @param reminded when each reminder that the grower asked for was due that was given last, by its line in the diary
  */
 public record Raised(
         Map<String, LocalDate> rests,
@@ -26,7 +27,7 @@ public record Raised(
         LocalDate lookedOn,
         LocalDate listedOn,
         LocalDate eveningOn,
-        LocalDate remindedOn) {
+        Map<Long, LocalDateTime> reminded) {
 
     /** Raised twice in vain, or left out by the grower, an advice rests for a month; the weekly list still names it. */
     private static final int LET_REST_DAYS = 30;
@@ -40,6 +41,7 @@ public record Raised(
         times = times == null ? Map.of() : Map.copyOf(times);
         checks = checks == null ? Map.of() : Map.copyOf(checks);
         again = again == null ? Set.of() : Set.copyOf(again);
+        reminded = reminded == null ? Map.of() : Map.copyOf(reminded);
     }
 
     static Raised nothing() {
@@ -70,7 +72,7 @@ public record Raised(
     Raised done(String key) {
         Map<String, Integer> newTimes = new HashMap<>(times);
         newTimes.remove(key);
-        return new Raised(rests, newTimes, checks, again, lookedOn, listedOn, eveningOn, remindedOn);
+        return new Raised(rests, newTimes, checks, again, lookedOn, listedOn, eveningOn, reminded);
     }
 
     private Raised resting(String key, LocalDate until, int count) {
@@ -78,7 +80,7 @@ public record Raised(
         newRests.put(key, until);
         Map<String, Integer> newTimes = new HashMap<>(times);
         newTimes.put(key, count);
-        return new Raised(newRests, newTimes, checks, again, lookedOn, listedOn, eveningOn, remindedOn);
+        return new Raised(newRests, newTimes, checks, again, lookedOn, listedOn, eveningOn, reminded);
     }
 
     /** Forgets the rests that are over of advice that no longer stands: when it stands again it is new. */
@@ -89,32 +91,32 @@ public record Raised(
         newTimes.keySet().retainAll(newRests.keySet());
         Map<String, LocalDate> newChecks = new HashMap<>(checks);
         newChecks.values().removeIf(day -> !day.isAfter(today));
-        return new Raised(newRests, newTimes, newChecks, again, lookedOn, listedOn, eveningOn, remindedOn);
+        return new Raised(newRests, newTimes, newChecks, again, lookedOn, listedOn, eveningOn, reminded);
     }
 
     Raised toCheck(String planting, LocalDate day) {
         Map<String, LocalDate> newChecks = new HashMap<>(checks);
         newChecks.put(planting, day);
-        return new Raised(rests, times, newChecks, again, lookedOn, listedOn, eveningOn, remindedOn);
+        return new Raised(rests, times, newChecks, again, lookedOn, listedOn, eveningOn, reminded);
     }
 
     Raised toSayAgain(Set<String> keys) {
-        return new Raised(rests, times, checks, keys, lookedOn, listedOn, eveningOn, remindedOn);
+        return new Raised(rests, times, checks, keys, lookedOn, listedOn, eveningOn, reminded);
     }
 
     Raised looked(LocalDate day) {
-        return new Raised(rests, times, checks, again, day, listedOn, eveningOn, remindedOn);
+        return new Raised(rests, times, checks, again, day, listedOn, eveningOn, reminded);
     }
 
     Raised listed(LocalDate day) {
-        return new Raised(rests, times, checks, again, lookedOn, day, eveningOn, remindedOn);
+        return new Raised(rests, times, checks, again, lookedOn, day, eveningOn, reminded);
     }
 
     Raised lookedInTheEvening(LocalDate day) {
-        return new Raised(rests, times, checks, again, lookedOn, listedOn, day, remindedOn);
+        return new Raised(rests, times, checks, again, lookedOn, listedOn, day, reminded);
     }
 
-    Raised reminded(LocalDate day) {
-        return new Raised(rests, times, checks, Set.of(), lookedOn, listedOn, eveningOn, day);
+    Raised reminded(Map<Long, LocalDateTime> given) {
+        return new Raised(rests, times, checks, Set.of(), lookedOn, listedOn, eveningOn, given);
     }
 }

@@ -95,7 +95,13 @@ final class SpeakingUp {
                 .map(Turn::key)
                 .collect(Collectors.toSet());
         Raised before = memory.unasked();
-        Unasked said = new Picking(knowledge.replier(), before, turn, occasions).picked();
+        Unasked said = new Picking(
+                        knowledge.replier(),
+                        new Reminding(knowledge, garden, now.toLocalDate()),
+                        before,
+                        turn,
+                        occasions)
+                .picked();
         Raised after = occasions.noted(before.cleared(now.toLocalDate(), standing::contains));
         for (Given given : said.due()) {
             after = after.raised(Turn.key(given), now.toLocalDate(), given.nextCheck(), Picking.byWeather(given));

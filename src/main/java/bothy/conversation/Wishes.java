@@ -8,6 +8,7 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
@@ -21,7 +22,7 @@ import java.util.function.Function;
  * @param quietFrom nothing unasked later than this in the evening
  * @param quietTo nor earlier than this in the morning; also when the day's look is taken
  * @param awayUntil nothing before this day, {@code null} when not away
- * @param remindOn a day on which to say again what was said last, {@code null} for none
+ * @param reminders what to be reminded of, as they were asked for
  */
 record Wishes(
         Mode mode,
@@ -30,7 +31,7 @@ record Wishes(
         LocalTime quietFrom,
         LocalTime quietTo,
         LocalDate awayUntil,
-        LocalDate remindOn) {
+        List<Reminder> reminders) {
 
     /** How much to say unasked. */
     enum Mode {
@@ -46,9 +47,11 @@ record Wishes(
 
     static Wishes of(Garden garden) {
         Map<String, String> told = new HashMap<>();
+        RemindersTold reminders = new RemindersTold(garden.grower().zone());
         for (Logged line : garden.standing()) {
             if (line.entry() instanceof SettingChange change) {
                 told.put(change.setting(), change.value());
+                reminders.take(line, change);
             }
         }
         String[] quiet = told.getOrDefault("quiet", EVENING + "-" + MORNING).split("-", 2);
@@ -64,10 +67,10 @@ record Wishes(
                 to.isBefore(from) ? from : LocalTime.MAX,
                 to.isBefore(from) ? to : MORNING,
                 read(told.get("awayUntil"), LocalDate::parse, null),
-                read(told.get("remindOn"), LocalDate::parse, null));
+                reminders.all());
     }
 
-    private static <T> T read(String value, Function<String, T> reading, T otherwise) {
+    static <T> T read(String value, Function<String, T> reading, T otherwise) {
         try {
             return value == null ? otherwise : reading.apply(value);
         } catch (DateTimeException | IllegalArgumentException unreadable) {

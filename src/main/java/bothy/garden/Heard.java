@@ -55,6 +55,23 @@ public record Heard(
         return new Heard(statements, inquiries, signs, settings, amendments, plans, doubt, strange, kind, corrects);
     }
 
+    /** The same; where it is off the topic and only an answer to something, it is that. */
+    public Heard answering(boolean onlyAnAnswer) {
+        return kind == Kind.OFF_TOPIC && onlyAnAnswer
+                ? new Heard(
+                        statements,
+                        inquiries,
+                        signs,
+                        settings,
+                        amendments,
+                        plans,
+                        doubt,
+                        strange,
+                        Kind.ANSWER,
+                        corrects)
+                : this;
+    }
+
     /** A correction: the lines that stand from now on. */
     public static Heard correcting(List<Amendment> amendments) {
         return new Heard(
@@ -77,6 +94,11 @@ public record Heard(
     }
 
     public Heard withDoubt(Doubt doubt) {
+        return new Heard(statements, inquiries, signs, settings, amendments, plans, doubt, strange, kind, corrects);
+    }
+
+    /** The same with these settings instead. */
+    public Heard with(List<SettingChange> settings) {
         return new Heard(statements, inquiries, signs, settings, amendments, plans, doubt, strange, kind, corrects);
     }
 

@@ -16,6 +16,8 @@ public enum Kind {
     OFF_TOPIC,
     /** A waiting question is let go ("never mind that"); to others it counts as chat. */
     LET_GO,
+    /** An answer and no more ("not yet"); where no question waits, to others it counts as chat. */
+    ANSWER,
     /** In a language that is not spoken yet; to others it counts as off-topic. */
     FOREIGN,
     MIXED;
@@ -24,7 +26,7 @@ public enum Kind {
     public String word() {
         return switch (this) {
             case FOREIGN -> OFF_TOPIC.word();
-            case LET_GO, GREETING, CHORE -> CHAT.word();
+            case LET_GO, GREETING, CHORE, ANSWER -> CHAT.word();
             default -> name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
         };
     }

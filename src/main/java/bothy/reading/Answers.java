@@ -16,6 +16,7 @@ import bothy.reading.said.Quantity;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
 import bothy.reading.text.PhraseFile;
+import bothy.reading.text.Token;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,6 +30,9 @@ import java.util.function.UnaryOperator;
 /** Reads a message as the answer to the question that waits. */
 final class Answers {
     private static final Set<What> MEASURED = Set.of(What.RAIN, What.WATERED, What.FED, What.HARVESTED);
+    private static final Set<What> SEEN =
+            Set.of(What.EMERGED, What.FLOWERING, What.FRUIT_SET, What.COLOUR_TURNED, What.RAIN, What.FROST);
+    private static final String DONE = "done";
     private static final Map<String, Integer> ORDINALS = Map.of(
             "first", 0, "1st", 0, "second", 1, "2nd", 1, "third", 2, "3rd", 2, "fourth", 3, "4th", 3, "former", 0,
             "latter", 1);
@@ -113,10 +117,22 @@ final class Answers {
                 .orElse(null);
     }
 
-    private static Optional<Heard> byWord(String word, Doubt pending) {
-        if (word.equals("all")) {
+    /** Whether a message is an answer and nothing else, as "not yet" is. */
+    boolean only(Passage passage) {
+        return words.find(passage.tokens(), 0, passage.size(), passage).stream()
+                .anyMatch(found -> found.start() == 0
+                        && passage.tokens().subList(found.end(), passage.size()).stream()
+                                .allMatch(Token::mark));
+    }
+
+    private static Optional<Heard> byWord(String said, Doubt pending) {
+        if (said.equals("all")) {
             return all(pending);
         }
+        if (said.equals(DONE) && pending.choices().stream().anyMatch(Answers::seen)) {
+            return Optional.empty();
+        }
+        String word = said.equals(DONE) ? "yes" : said;
         Optional<Choice> meant = pending.choices().stream()
                 .filter(choice -> word.equalsIgnoreCase(choice.meaning()))
                 .findFirst();
@@ -129,6 +145,13 @@ final class Answers {
             return Optional.of(said(pending.choices().get(0)));
         }
         return letGo ? Optional.of(Heard.nothing(Kind.LET_GO)) : Optional.empty();
+    }
+
+    /** Whether a choice tells of what plants do, not of what is done to them. */
+    private static boolean seen(Choice choice) {
+        return choice.then() != null
+                && choice.then().statements().stream()
+                        .anyMatch(statement -> SEEN.contains(statement.event().what()));
     }
 
     /** "Both": the waiting statement is about all the plantings asked about. */

@@ -184,14 +184,21 @@ public final class Reading {
                 return own ? Joined.of(answer.get(), sentences.heard(passage, gathered)) : answer.get();
             }
         }
+        boolean ofItsOwn = !gathered.asked().isEmpty() || onlyTrouble(gathered) || onlySettings(gathered);
         return corrections
-                .read(passage, gathered.told(), !gathered.asked().isEmpty() || onlyTrouble(gathered))
-                .orElseGet(() -> sentences.heard(passage, gathered));
+                .read(passage, gathered.told(), ofItsOwn)
+                .orElseGet(() -> sentences.heard(passage, gathered))
+                .answering(answers.only(passage));
     }
 
     /** "Lush and green but not a single pepper" puts nothing right. */
     private static boolean onlyTrouble(Sentences.Gathered gathered) {
         return !gathered.seen().isEmpty() && gathered.told().isEmpty();
+    }
+
+    /** "Actually write to me any time but before 8" puts no count right. */
+    private static boolean onlySettings(Sentences.Gathered gathered) {
+        return !gathered.set().isEmpty() && gathered.told().isEmpty();
     }
 
     /** An entry that the message describes, taken back or put right; a question behind it is still one. */

@@ -8,7 +8,6 @@ import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseFile;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.Month;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -34,24 +33,27 @@ final class ReminderWishes {
 
     private final PhraseBook<String> modes = new PhraseBook<>();
     private final Map<String, PhraseBook<String>> books;
+    private final RemindersAsked reminders;
 
     ReminderWishes(Words words) {
         PhraseFile file = new PhraseFile(words, FILE, Map.of());
+        reminders = new RemindersAsked(words);
         words.names(FILE, "/modes").forEach(mode -> file.into(modes, "/modes/" + mode, mode));
         books = Map.of(
                 "only-on", file.book("/only-on", ""),
                 "list-on", file.book("/list-on", ""),
-                "remind", file.book("/remind", ""),
                 "away", file.book("/away", ""),
                 "away-for", file.book("/away-for", ""),
                 "been-away", file.book("/been-away", ""),
                 "back", file.book("/back", ""),
-                "quiet", file.book("/quiet", ""));
+                "quiet", file.book("/quiet", ""),
+                "within", file.book("/within", ""));
     }
 
     Set<String> vocabulary() {
         Set<String> all = new HashSet<>(modes.vocabulary());
         books.values().forEach(book -> all.addAll(book.vocabulary()));
+        all.addAll(reminders.vocabulary());
         return all;
     }
 
@@ -62,12 +64,9 @@ final class ReminderWishes {
         if (said("only-on", passage, sentence) && day.isPresent()) {
             return list(day.get(), times, true);
         }
-        boolean remind = said("remind", passage, sentence);
-        Optional<LocalDate> month = remind && day.isEmpty() ? firstOfMonth(passage, sentence) : Optional.empty();
-        if (remind && (day.isPresent() || month.isPresent())) {
-            return List.of(new SettingChange(
-                    "remindOn",
-                    month.orElseGet(() -> ahead(passage, sentence, day.get())).toString()));
+        List<SettingChange> reminder = reminders.in(passage, sentence, day, times);
+        if (!reminder.isEmpty()) {
+            return reminder;
         }
         if (said("away", passage, sentence) && day.isPresent() && noCrop(passage, sentence)) {
             // "From the 3rd to the 17th": the later day is that of the return.
@@ -97,11 +96,16 @@ final class ReminderWishes {
             // "Stop messages for a month" is no wish to be left alone for good.
             return List.of(new SettingChange("awayUntil", end.get().toString()));
         }
-        if (said("quiet", passage, sentence) && !times.isEmpty()) {
-            return List.of(new SettingChange("quiet", quiet(text(passage, sentence), times)));
-        }
+        List<SettingChange> told = new ArrayList<>();
         if (!mode.isEmpty()) {
-            return List.of(new SettingChange("reminders", mode.get(0).meaning()));
+            told.add(new SettingChange("reminders", mode.get(0).meaning()));
+        }
+        boolean within = said("within", passage, sentence);
+        if ((within || said("quiet", passage, sentence)) && !times.isEmpty()) {
+            told.add(new SettingChange("quiet", quiet(text(passage, sentence), times, within)));
+        }
+        if (!told.isEmpty()) {
+            return told;
         }
         boolean brief = sentence[1] - sentence[0] <= 6;
         return brief && said("back", passage, sentence)
@@ -129,28 +133,6 @@ final class ReminderWishes {
     /** "The tomatoes were away until 3 May" tells of tomatoes. */
     private static boolean noCrop(Passage passage, int[] sentence) {
         return Passage.within(passage.crops(), sentence[0], sentence[1]).isEmpty();
-    }
-
-    /** "Remind me on Friday", said on a Friday, is a week ahead. */
-    private static LocalDate ahead(Passage passage, int[] sentence, LocalDate day) {
-        boolean named = false;
-        for (int at = sentence[0]; at < sentence[1]; at++) {
-            named |= passage.word(at).equals(day.getDayOfWeek().name().toLowerCase(Locale.ROOT));
-        }
-        return named && day.equals(passage.situation().today()) ? day.plusWeeks(1) : day;
-    }
-
-    /** "Remind me in February": on the first of the month that comes. */
-    private static Optional<LocalDate> firstOfMonth(Passage passage, int[] sentence) {
-        LocalDate today = passage.situation().today();
-        return Passage.within(passage.days(), sentence[0], sentence[1]).stream()
-                .filter(said -> said.sort() == DaySaid.Sort.UNKNOWN)
-                .map(said -> passage.word(said.end() - 1).toUpperCase(Locale.ROOT))
-                .flatMap(word -> Stream.of(Month.values())
-                        .filter(month -> word.length() >= 3 && month.name().startsWith(word)))
-                .map(month -> today.withDayOfMonth(1).withMonth(month.getValue()))
-                .map(first -> first.isAfter(today) ? first : first.plusYears(1))
-                .findFirst();
     }
 
     private static Optional<LocalDate> day(Passage passage, int[] sentence) {
@@ -187,15 +169,22 @@ final class ReminderWishes {
         return times;
     }
 
-    /** "Between 21 and 7", "not before 9", "nothing after 9 pm": as "21:00-07:00"; what is not told keeps its usual hour. */
-    private static String quiet(String words, List<LocalTime> times) {
+    /**
+     * "Between 21 and 7", "not before 9", "nothing after 9 pm": as "21:00-07:00"; what is not told keeps its usual hour.
+     *
+     * @param within whether the hours told are those in which the grower wants to be written to: "only between 9 and 5"
+     */
+    private static String quiet(String words, List<LocalTime> times, boolean within) {
         LocalTime first = times.get(0);
         if (times.size() > 1) {
-            return first + "-" + times.get(1);
+            LocalTime last = times.get(1);
+            LocalTime evening = within && last.isBefore(first) ? last.plusHours(12) : last;
+            return within ? evening + "-" + first : first + "-" + last;
         }
-        boolean morning = Pattern.compile("\\b(before|earlier)\\b", Pattern.CASE_INSENSITIVE)
-                .matcher(words)
-                .find();
+        boolean morning = within
+                != Pattern.compile("\\b(before|earlier)\\b", Pattern.CASE_INSENSITIVE)
+                        .matcher(words)
+                        .find();
         LocalTime evening = first.getHour() < 12 ? first.plusHours(12) : first;
         return morning ? "20:00-" + first : evening + "-08:00";
     }

@@ -154,6 +154,9 @@ final class Phrasing {
         if (kind == Kind.CHORE) {
             return talk("chore", Map.of());
         }
+        if (kind == Kind.ANSWER) {
+            return talk("nothing-asked", Map.of());
+        }
         if (kind == Kind.FOREIGN) {
             return onlyEnglish(turn.heard().strange().get(0));
         }

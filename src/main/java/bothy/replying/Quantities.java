@@ -47,6 +47,12 @@ final class Quantities {
         return away == 0 ? "today" : away == 1 ? "tomorrow" : away == -1 ? "yesterday" : day(date);
     }
 
+    /** "today", "tomorrow", "yesterday" or "on" the day. */
+    String onDay(LocalDate date) {
+        String near = nearDay(date);
+        return near.equals(day(date)) ? "on " + near : near;
+    }
+
     String write(String name, Object value) {
         if (value instanceof LocalDate date) {
             return FROSTS.contains(name) ? date.format(units == Units.US ? US_FROST : FROST) : day(date);

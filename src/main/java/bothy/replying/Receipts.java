@@ -8,7 +8,6 @@ import bothy.garden.Logged;
 import bothy.garden.SettingChange;
 import bothy.garden.SignSeen;
 import bothy.garden.What;
-import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,6 +27,7 @@ final class Receipts {
     Optional<String> line(List<Logged> written, List<Event> takenBack, List<Event> standingAgain) {
         List<String> parts = new ArrayList<>();
         List<Event> events = new ArrayList<>();
+        List<SettingChange> settings = new ArrayList<>();
         List<Event> corrected = new ArrayList<>();
         boolean undone = false;
         for (Logged line : written) {
@@ -35,7 +35,7 @@ final class Receipts {
             if (entry instanceof Event event) {
                 events.add(event);
             } else if (entry instanceof SettingChange change) {
-                parts.add(fill("setting", Map.of("setting", setting(change))).orElse(change.setting()));
+                settings.add(change);
             } else if (entry instanceof Amendment amendment && amendment.instead() instanceof Event event) {
                 corrected.add(event);
             } else if (entry instanceof Amendment) {
@@ -43,6 +43,7 @@ final class Receipts {
             }
         }
         List<String> lines = new ArrayList<>();
+        parts.addAll(new SettingsSaid(wording, vocabulary).words(settings));
         words(events).ifPresent(parts::add);
         if (!parts.isEmpty()) {
             lines.add(talk("noted", String.join("; ", parts)));
@@ -61,24 +62,6 @@ final class Receipts {
         return new Sentence(wording.talk().get(id))
                 .fill(name -> Optional.of(what))
                 .orElseThrow();
-    }
-
-    private String setting(SettingChange change) {
-        String label = wording.phrases().getOrDefault("setting-" + change.setting(), change.setting());
-        String value = change.value();
-        if (value.matches("\\d{4}-\\d\\d-\\d\\d")) {
-            return label + " " + vocabulary.quantities().nearDay(java.time.LocalDate.parse(value));
-        }
-        boolean frost = change.setting().endsWith("Frost") && value.matches("\\d\\d-\\d\\d");
-        // Any leap year will do: a frost date has none.
-        return label + " "
-                + (frost
-                        ? vocabulary
-                                .quantities()
-                                .write(
-                                        "lastSpring",
-                                        MonthDay.parse("--" + value).atYear(2000))
-                        : wording.phrases().getOrDefault(value, value));
     }
 
     /** Events in words; the same thing done to several plantings on one day is said once. */

@@ -163,7 +163,8 @@ public final class Replier {
                 paragraphs,
                 List.copyOf(said),
                 look,
-                phrasing.questionOf(due)
+                Optional.ofNullable(unasked.first())
+                        .or(() -> phrasing.questionOf(due))
                         .or(() -> phrasing.questionOf(today(listed, turn)))
                         .orElse(unasked.question()));
     }

@@ -1,0 +1,94 @@
+package bothy.replying;
+
+import bothy.almanac.Wording;
+import bothy.garden.SettingChange;
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** Settings told, in words; those that belong together in one: "weekly list on Sundays at 18:00". */
+final class SettingsSaid {
+    private final Wording wording;
+    private final Vocabulary vocabulary;
+
+    SettingsSaid(Wording wording, Vocabulary vocabulary) {
+        this.wording = wording;
+        this.vocabulary = vocabulary;
+    }
+
+    List<String> words(List<SettingChange> changes) {
+        List<Map<String, String>> together = new ArrayList<>();
+        for (SettingChange change : changes) {
+            boolean more = !together.isEmpty()
+                    && belongs(
+                            change,
+                            together.get(together.size() - 1)
+                                    .keySet()
+                                    .iterator()
+                                    .next());
+            if (!more) {
+                together.add(new LinkedHashMap<>());
+            }
+            together.get(together.size() - 1).put(change.setting(), change.value());
+        }
+        return together.stream().map(this::words).toList();
+    }
+
+    private static boolean belongs(SettingChange change, String first) {
+        return switch (change.setting()) {
+            case "listTime" -> first.equals("listDay");
+            case "remindAt", "remindEvery", "remindOf" -> first.equals("remindOn");
+            default -> false;
+        };
+    }
+
+    private String words(Map<String, String> told) {
+        String first = told.keySet().iterator().next();
+        String value = told.get(first);
+        Map<String, String> phrases = wording.phrases();
+        String of = phrases.getOrDefault("setting-" + first + "-" + value, phrases.get("setting-" + first));
+        if (of == null) {
+            return first + " " + value;
+        }
+        Map<String, String> words = new LinkedHashMap<>();
+        told.forEach((setting, each) -> words.put(setting, written(setting, each)));
+        return new Sentence(of)
+                .fill(name -> Optional.ofNullable(words.get(name)))
+                .orElse(of);
+    }
+
+    private String written(String setting, String value) {
+        Map<String, String> phrases = wording.phrases();
+        if (value.isEmpty()) {
+            return null;
+        }
+        if (value.matches("\\d{4}-\\d\\d-\\d\\d")) {
+            LocalDate day = LocalDate.parse(value);
+            return setting.equals("remindOn")
+                    ? vocabulary.quantities().onDay(day)
+                    : vocabulary.quantities().nearDay(day);
+        }
+        return switch (setting) {
+            // Any leap year will do: a frost date has none.
+            case "lastSpringFrost", "firstAutumnFrost" ->
+                value.matches("\\d\\d-\\d\\d")
+                        ? vocabulary
+                                .quantities()
+                                .write(
+                                        "lastSpring",
+                                        MonthDay.parse("--" + value).atYear(2000))
+                        : value;
+            case "listDay" -> value.substring(0, 1).toUpperCase(Locale.ROOT) + value.substring(1) + "s";
+            case "quiet" -> value.replace("-", " and ");
+            case "remindEvery" ->
+                Optional.ofNullable(phrases.get("every-" + value))
+                        .orElse(phrases.get("every-days").replace("{days}", value));
+            default -> phrases.getOrDefault(value, value);
+        };
+    }
+}
