@@ -40,6 +40,7 @@ final class FrostToCome {
     private final Set<String> being;
     private final Set<String> night;
     private final Set<String> leading;
+    private final Set<String> wished;
 
     FrostToCome(Words words) {
         frost = Set.copyOf(words.list(FILE, "/frost"));
@@ -49,6 +50,7 @@ final class FrostToCome {
         being = Set.copyOf(words.list(FILE, "/being"));
         night = Set.copyOf(words.list(FILE, "/night"));
         leading = Set.copyOf(words.list(FILE, "/leading"));
+        wished = Set.copyOf(words.list(FILE, "/wished"));
     }
 
     Set<String> vocabulary() {
@@ -63,6 +65,7 @@ final class FrostToCome {
     boolean in(Passage passage, int[] sentence) {
         return says(passage, sentence, toCome)
                 && !says(passage, sentence, been)
+                && !says(passage, sentence, wished)
                 && (says(passage, sentence, frost)
                         || (says(passage, sentence, cold) || brief(sentence)) && cold(passage, sentence)
                         || nightOf(passage, sentence));

@@ -23,13 +23,15 @@ import java.util.stream.Stream;
 final class ReminderWishes {
     private static final String FILE = "reminders";
     private static final Pattern TIME = Pattern.compile(
-            "\\b(?:at|from|before|after|between|to|until|till|and|than|[-–])\\s*(\\d{1,2})(?:[:.](\\d{2}))?\\s*(am|pm|o'clock|h)?(?![\\d./]|\\s*(?:st|nd|rd|th|days?|weeks?)\\b)",
+            "\\b(?:(?=\\d{1,2}(?:[:.]\\d{2})?\\s*(?:am|pm)\\b)|(?:at|from|before|after|between|to|until|till|and|than|[-–])\\s*)(\\d{1,2})(?:[:.](\\d{2}))?\\s*(am|pm|o'clock|h)?(?![\\d./]|\\s*(?:st|nd|rd|th|days?|weeks?)\\b)",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern FOR = Pattern.compile(
             "\\b(?:for|gone|away)\\s+(?:the\\s+(?:next\\s+)?)?(a|an|one|two|three|four|five|six|ten|\\d{1,2})?\\s*(day|week|fortnight|month)s?\\b",
             Pattern.CASE_INSENSITIVE);
     private static final Map<String, Integer> COUNTS =
             Map.of("a", 1, "an", 1, "one", 1, "two", 2, "three", 3, "four", 4, "five", 5, "six", 6, "ten", 10);
+
+    private static final Set<String> OF_MESSAGES = Set.of("reminders", "listDay", "quiet", "remindOn", "remindNoMore");
 
     private final PhraseBook<String> modes = new PhraseBook<>();
     private final Map<String, PhraseBook<String>> books;
@@ -47,7 +49,8 @@ final class ReminderWishes {
                 "been-away", file.book("/been-away", ""),
                 "back", file.book("/back", ""),
                 "quiet", file.book("/quiet", ""),
-                "within", file.book("/within", ""));
+                "within", file.book("/within", ""),
+                "weekend-only", file.book("/weekend-only", ""));
     }
 
     Set<String> vocabulary() {
@@ -57,12 +60,17 @@ final class ReminderWishes {
         return all;
     }
 
+    /** Whether a setting is about messages unasked: "can you nudge me to feed them on Friday?" asks nothing of feeding. */
+    static boolean ofMessages(SettingChange change) {
+        return OF_MESSAGES.contains(change.setting());
+    }
+
     /** The wishes told in a sentence. */
     List<SettingChange> in(Passage passage, int[] sentence) {
         Optional<LocalDate> day = day(passage, sentence);
         List<LocalTime> times = times(text(passage, sentence));
         if (said("only-on", passage, sentence) && day.isPresent()) {
-            return list(day.get(), times, true);
+            return list(day.get(), reminders.hour(passage, sentence, times), true);
         }
         List<SettingChange> reminder = reminders.in(passage, sentence, day, times);
         if (!reminder.isEmpty()) {
@@ -76,7 +84,7 @@ final class ReminderWishes {
             return List.of(new SettingChange("awayUntil", last.toString()));
         }
         if (said("list-on", passage, sentence) && day.isPresent()) {
-            return list(day.get(), times, false);
+            return list(day.get(), reminders.hour(passage, sentence, times), false);
         }
         return withoutDay(
                 passage, sentence, times, day.orElse(passage.situation().today()));
@@ -99,6 +107,11 @@ final class ReminderWishes {
         List<SettingChange> told = new ArrayList<>();
         if (!mode.isEmpty()) {
             told.add(new SettingChange("reminders", mode.get(0).meaning()));
+        }
+        if (said("weekend-only", passage, sentence)) {
+            told.clear();
+            told.add(new SettingChange("reminders", "weekly"));
+            told.add(new SettingChange("listDay", "saturday"));
         }
         boolean within = said("within", passage, sentence);
         if ((within || said("quiet", passage, sentence)) && !times.isEmpty()) {
@@ -145,13 +158,13 @@ final class ReminderWishes {
                 .filter(day -> day != null && !day.isBefore(passage.situation().today()));
     }
 
-    private static List<SettingChange> list(LocalDate day, List<LocalTime> times, boolean only) {
+    private static List<SettingChange> list(LocalDate day, Optional<LocalTime> hour, boolean only) {
         List<SettingChange> told = new ArrayList<>();
         if (only) {
             told.add(new SettingChange("reminders", "weekly"));
         }
         told.add(new SettingChange("listDay", day.getDayOfWeek().name().toLowerCase(Locale.ROOT)));
-        times.stream().limit(1).forEach(time -> told.add(new SettingChange("listTime", time.toString())));
+        hour.ifPresent(time -> told.add(new SettingChange("listTime", time.toString())));
         return told;
     }
 

@@ -71,10 +71,12 @@ final class RemindersAsked {
             return List.of();
         }
         OptionalInt often = often(passage, sentence);
-        Optional<LocalTime> hour = times.stream().findFirst().or(() -> first(hours, passage, sentence));
+        Optional<LocalTime> hour = hour(passage, sentence, times);
         Optional<LocalDate> first = day.map(told -> ahead(passage, sentence, told))
                 .or(() -> firstOfMonth(passage, sentence))
-                .or(() -> of ? Optional.of(unlessTold(passage, often, hour)) : Optional.empty());
+                .or(() -> of && !hangs(passage, sentence)
+                        ? Optional.of(unlessTold(passage, often, hour))
+                        : Optional.empty());
         List<SettingChange> told = new ArrayList<>();
         first.ifPresent(on -> {
             told.add(new SettingChange("remindOn", on.toString()));
@@ -83,6 +85,18 @@ final class RemindersAsked {
             own(passage, sentence).ifPresent(words -> told.add(new SettingChange("remindOf", words)));
         });
         return told;
+    }
+
+    /** The hour told by the clock, else that of a time of the day. */
+    Optional<LocalTime> hour(Passage passage, int[] sentence, List<LocalTime> times) {
+        return times.stream().findFirst().or(() -> first(hours, passage, sentence));
+    }
+
+    /** "Remind me to cover them if frost is coming" names no day; what hangs on the weather or the plants is said when it is there. */
+    private static boolean hangs(Passage passage, int[] sentence) {
+        return IntStream.range(sentence[0], sentence[1])
+                .anyMatch(at -> Set.of("if", "when", "whenever", "once", "before", "unless")
+                        .contains(passage.word(at)));
     }
 
     /** Where no day is told: from today where an hour is and it recurs, else tomorrow, or as many days on as it is to recur. */
@@ -150,8 +164,9 @@ final class RemindersAsked {
         hours.find(passage.tokens(), begin, sentence[1], passage)
                 .forEach(found -> spend(spent, found.start(), found.end()));
         for (int at = begin; at < sentence[1]; at++) {
-            String word = passage.word(at);
-            boolean clock = word.matches("\\d{1,2}([:.]\\d\\d)?(am|pm)?")
+            Token token = passage.tokens().get(at);
+            String word = passage.message().substring(token.from(), token.to()).toLowerCase(Locale.ROOT);
+            boolean clock = word.matches("\\d{1,2}([:.]\\d\\d)?\\s*(am|pm)?")
                     && at > begin
                     && Set.of("at", "by", "around", "about").contains(passage.word(at - 1));
             boolean counted = word.matches("every|each")

@@ -120,6 +120,7 @@ final class Sentences {
             if (frost && begins < 0) {
                 toCome.add(FrostToCome.plan(passage, sentence));
             } else if (begins >= 0
+                    && told.stream().noneMatch(ReminderWishes::ofMessages)
                     && (told.isEmpty()
                             || asksAfter
                             || (asksPlainly || mark(passage, sentence)) && asksToo(passage, sentence, begins))) {
