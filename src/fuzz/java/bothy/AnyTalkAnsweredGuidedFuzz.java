@@ -1,5 +1,7 @@
 package bothy;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import bothy.conversation.Conversation;
 import bothy.conversation.Knowledge;
 import bothy.diary.Store;
@@ -30,11 +32,10 @@ class AnyTalkAnsweredGuidedFuzz {
     private static final int MOST_LINES = 5;
     private static final AtomicLong GROWERS = new AtomicLong();
     private static final Store STORE = Shelf.open(memory().resolve("fuzz.db").toString());
-    private static final Conversation CONVERSATION = new Conversation(STORE, knowledge());
-
-    private static Knowledge knowledge() {
-        return Workshop.knowledge(Workshop.folder(Path.of("rules")), null, WeatherSource.none());
-    }
+    private static final Knowledge KNOWLEDGE =
+            Workshop.knowledge(Workshop.folder(Path.of("rules")), null, WeatherSource.none());
+    private static final String RULES_FAILED = KNOWLEDGE.replier().talk("rules-failed");
+    private static final Conversation CONVERSATION = new Conversation(STORE, KNOWLEDGE);
 
     /** A folder in memory where there is one: what is looked for is no matter of the disk. */
     private static Path memory() {
@@ -82,7 +83,9 @@ class AnyTalkAnsweredGuidedFuzz {
         for (int number = 0; number < lines.size(); number++) {
             moment = moment.plus(Duration.ofDays(2));
             Message message = Message.text(grower + "/" + number, grower, moment, ZoneOffset.UTC, lines.get(number));
-            CONVERSATION.handle(message, null).orElseThrow();
+            String reply =
+                    CONVERSATION.handle(message, null).orElseThrow().reply().text();
+            assertThat(reply).doesNotContain(RULES_FAILED);
         }
         CONVERSATION.speakUp(
                 grower, moment.plus(Duration.ofDays(1)), ZoneOffset.UTC, new Conversation.Address("fuzz", grower));

@@ -103,7 +103,10 @@ class RandomUpdatesFuzz {
             TelegramSettings settings =
                     TelegramSettings.of(BotApiServer.TOKEN, Map.of(), "Past.").withService(api.address());
             try (TelegramChannel channel = new TelegramChannel(
-                    settings, store, counting(conversation, handled, thrown), InstantSource.system())) {
+                    settings,
+                    store,
+                    counting(conversation, knowledge.replier().talk("rules-failed"), handled, thrown),
+                    InstantSource.system())) {
                 channel.start(new Webhook(URI.create("https://bothy.example/telegram"), SECRET));
                 double early = 0;
                 double late = 0;
@@ -164,14 +167,18 @@ class RandomUpdatesFuzz {
         }
     }
 
-    private static Handler counting(Conversation conversation, AtomicInteger handled, AtomicInteger thrown) {
+    private static Handler counting(
+            Conversation conversation, String rulesFailed, AtomicInteger handled, AtomicInteger thrown) {
         return new Handler() {
             @Override
             public void handle(Message message, String channel, String chat) {
                 try {
-                    conversation.handle(message, null);
+                    var outcome = conversation.handle(message, null);
                     handled.incrementAndGet();
-                } catch (RuntimeException e) {
+                    assertThat(outcome.map(said -> said.reply().text()).orElse(""))
+                            .as("the reply to %s", message.text())
+                            .doesNotContain(rulesFailed);
+                } catch (RuntimeException | AssertionError e) {
                     thrown.incrementAndGet();
                     e.printStackTrace();
                     throw e;

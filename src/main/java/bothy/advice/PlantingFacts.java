@@ -11,6 +11,7 @@ import bothy.advice.facts.Stands;
 import bothy.advice.facts.Warmth;
 import bothy.advice.reckoning.Reckoning;
 import bothy.advice.reckoning.Subject;
+import bothy.agronomy.Emergence;
 import bothy.agronomy.climate.SoilWarmth;
 import bothy.almanac.Climates;
 import bothy.almanac.PlaceKind;
@@ -254,7 +255,7 @@ final class PlantingFacts {
         Optional<Event> told = Optional.empty();
         for (Event event : events) {
             boolean fresh = !event.on().isBefore(day.today().minusDays(WARMTH_KEEPS_DAYS));
-            if (event.amount() != null && "°C".equals(event.unit())) {
+            if (ofSoil(event)) {
                 // Under cover that of the sowing day holds for the sowing, however long they take.
                 boolean ofTheSowing = event.what() == What.SOWN
                         || stands.where() != PlaceKind.OUTDOORS && event.on().equals(planting.begun());
@@ -275,10 +276,19 @@ final class PlantingFacts {
         return outdoors().map(tempC -> new Warmth(planting.id(), tempC, false)).orElse(null);
     }
 
+    /** A diary may hold more than can be reckoned with, from a file or an older version. */
+    private static boolean ofSoil(Event event) {
+        return event.amount() != null
+                && "°C".equals(event.unit())
+                && event.amount() >= Emergence.LEAST_SOIL_C
+                && event.amount() <= Emergence.MOST_SOIL_C;
+    }
+
     /** "Soil is 8 degrees" told of no crop is that of the open ground. */
     private Optional<Event> soilOfThePlot(Stands stands) {
         return stands.where() == PlaceKind.OUTDOORS && !stands.inContainer()
                 ? diary.soilTemperatures().stream()
+                        .filter(PlantingFacts::ofSoil)
                         .filter(event -> !event.on().isAfter(day.today())
                                 && !event.on().isBefore(day.today().minusDays(WARMTH_KEEPS_DAYS)))
                         .max(Comparator.comparing(Event::on))

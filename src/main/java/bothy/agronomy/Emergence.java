@@ -14,6 +14,11 @@ import java.util.TreeMap;
  * table is exact at every printed cell. Outside the printed temperatures at which seedlings came, nothing is said.
  */
 public final class Emergence {
+    /** The range of soil temperatures that is reckoned with, in °C; own choice, far beyond what any seed comes up at. */
+    public static final double LEAST_SOIL_C = -20;
+
+    public static final double MOST_SOIL_C = 60;
+
     /** Longest waiting that is worked out, days. */
     private static final int HORIZON = 400;
 
@@ -145,7 +150,7 @@ public final class Emergence {
     public record Dates(LocalDate oneInTenBy, LocalDate halfBy, LocalDate nineInTenBy) {}
 
     private double rate(double soilTempC) {
-        Stated.within("soilTempC", soilTempC, -20, 60, "°C");
+        Stated.within("soilTempC", soilTempC, LEAST_SOIL_C, MOST_SOIL_C, "°C");
         return between(ratePerDay, soilTempC).orElse(0);
     }
 
@@ -157,7 +162,7 @@ public final class Emergence {
      * @return empty outside the printed temperatures
      */
     public static OptionalDouble percent(Map<Double, Double> percentBySoilTempC, double soilTempC) {
-        Stated.within("soilTempC", soilTempC, -20, 60, "°C");
+        Stated.within("soilTempC", soilTempC, LEAST_SOIL_C, MOST_SOIL_C, "°C");
         NavigableMap<Double, Double> percent = new TreeMap<>();
         percentBySoilTempC.forEach((tempC, value) -> percent.put(
                 Stated.within("soilTempC", tempC, -5, 50, "°C"), Stated.within("percent", value, 0, 100, "%")));

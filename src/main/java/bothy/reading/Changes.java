@@ -12,6 +12,7 @@ import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
 import bothy.reading.said.Quantity;
 import bothy.reading.told.PlantingsMeant;
+import bothy.reading.told.Plausible;
 import bothy.reading.told.Told;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -55,7 +56,7 @@ record Changes(
                 passage.crops().stream().filter(crop -> !crop.thing()).toList();
         CropSaid crop = pick(crops, not, true);
         CropSaid wrongCrop = pick(crops, not, false);
-        Quantity amount = pick(passage.quantities(), not, true);
+        Quantity amount = possible(pick(passage.quantities(), not, true));
         What what = told.isEmpty() ? null : told.get(0).event().what();
         boolean contrast = not >= 0
                 && (wrong != null && (right != null || amount != null)
@@ -226,6 +227,11 @@ record Changes(
         return same
                 ? new Changes(on, count, wrongCount, wrongOn, amount, null, wrongCrop, List.of(), what, contrast)
                 : this;
+    }
+
+    /** No correction puts in what no entry could tell. */
+    private static Quantity possible(Quantity amount) {
+        return amount == null || Plausible.amount(amount.value(), amount.unit()) ? amount : null;
     }
 
     /** The entry that stands from now on. */

@@ -3,7 +3,7 @@ package bothy.reading.told;
 import bothy.garden.Event;
 
 /** Amounts that can be: what cannot is asked back, so that no reckoning rests on it. Limits are own choice, far beyond any plot. */
-final class Plausible {
+public final class Plausible {
     /** The wettest days on record brought more, but not in a garden that is still asked about. */
     private static final double MOST_RAIN_MM = 500;
 
@@ -13,21 +13,23 @@ final class Plausible {
     private Plausible() {}
 
     static boolean amount(Event event) {
-        if (event.amount() == null || event.unit() == null) {
-            return true;
+        return event.amount() == null || event.unit() == null || amount(event.amount(), event.unit());
+    }
+
+    /** @param unit as in entries: "mm", "L", "kg", "°C" … */
+    public static boolean amount(double amount, String unit) {
+        if (unit.startsWith("°")) {
+            // What can be in one scale only is asked about with both.
+            return PlotEvents.possible(amount) || PlotEvents.possible(PlotEvents.celsius(amount));
         }
         double most =
-                switch (event.unit()) {
+                switch (unit) {
                     case "mm" -> MOST_RAIN_MM;
                     case "L" -> MOST_LITRES;
                     case "kg" -> MOST_KG;
                     default -> Double.MAX_VALUE;
                 };
-        if (event.unit().startsWith("°")) {
-            // What can be in one scale only is asked about with both.
-            return PlotEvents.possible(event.amount()) || PlotEvents.possible(PlotEvents.celsius(event.amount()));
-        }
-        return event.amount() >= 0 && event.amount() <= most;
+        return amount >= 0 && amount <= most;
     }
 
     /** The amount in the grower's eyes: "minus 5 mm", "-300". */
