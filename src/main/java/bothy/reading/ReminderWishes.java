@@ -26,7 +26,7 @@ final class ReminderWishes {
             "\\b(?:(?=\\d{1,2}(?:[:.]\\d{2})?\\s*(?:am|pm)\\b)|(?:at|from|before|after|between|to|until|till|and|than|[-–])\\s*)(\\d{1,2})(?:[:.](\\d{2}))?\\s*(am|pm|o'clock|h)?(?![\\d./]|\\s*(?:st|nd|rd|th|days?|weeks?)\\b)",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern FOR = Pattern.compile(
-            "\\b(?:for|gone|away)\\s+(?:the\\s+(?:next\\s+)?)?(a|an|one|two|three|four|five|six|ten|\\d{1,2})?\\s*(day|week|fortnight|month)s?\\b",
+            "\\b(?:for|gone|away)\\s+(?:the\\s+(?:next\\s+)?)?(a|an|one|two|three|four|five|six|ten|\\d{1,2})?\\s*(day|night|week|fortnight|month)s?\\b",
             Pattern.CASE_INSENSITIVE);
     private static final Map<String, Integer> COUNTS =
             Map.of("a", 1, "an", 1, "one", 1, "two", 2, "three", 3, "four", 4, "five", 5, "six", 6, "ten", 10);
@@ -211,7 +211,7 @@ final class ReminderWishes {
         int number = COUNTS.containsKey(count) ? COUNTS.get(count) : Integer.parseInt(count);
         return Optional.of(
                 switch (found.group(2).toLowerCase(Locale.ROOT)) {
-                    case "day" -> today.plusDays(number);
+                    case "day", "night" -> today.plusDays(number);
                     case "week" -> today.plusWeeks(number);
                     case "fortnight" -> today.plusWeeks(2L * number);
                     default -> today.plusMonths(number);
