@@ -117,6 +117,13 @@ final class Sentences {
                 passage = FrostToCome.unwritten(passage, sentence);
                 asked.add(HeatToCome.heatWave());
             }
+            if (begins < 0
+                    && told.isEmpty()
+                    && !frost
+                    && troubles.isEmpty()
+                    && questions.wantsAdvice(passage, sentence)) {
+                begins = sentence[0];
+            }
             if (frost && begins < 0) {
                 toCome.add(FrostToCome.plan(passage, sentence));
             } else if (begins >= 0

@@ -56,7 +56,10 @@ final class Losses {
             return told;
         }
         Optional<NumberSaid> standing = standing(passage, clause);
-        boolean counted = event.count() != null
+        // "12 sown, 9 left": nothing but what is left tells of a loss, so no other number counts it.
+        boolean byWhatIsLeft = clause.action().words().stream().anyMatch(at -> left.contains(passage.word(at)));
+        boolean counted = !byWhatIsLeft
+                && event.count() != null
                 && standing.filter(left -> left.value() != event.count()).isPresent();
         if (standing.isPresent() && !counted) {
             return told.with(ofWhatStands(told, passage, (int) standing.get().value()));
@@ -96,14 +99,16 @@ final class Losses {
         return Optional.empty();
     }
 
-    /** What was picked is gone too, but was not lost; where it cannot be told how many were, the number left is a note. */
+    /** What was picked or thinned out is gone too, but was not lost; where it cannot be told how many were, the number left is a note. */
     private static Event ofWhatStands(Told told, Passage passage, int standing) {
         List<Planting> meant = passage.situation().plantings().stream()
                 .filter(planting -> told.plantings().contains(planting.id()))
                 .toList();
         Planting one = meant.size() == 1 ? meant.get(0) : null;
         Integer before = one == null ? null : one.count() == null ? one.sown() : one.count();
-        boolean picked = one != null && passage.situation().has(one, Set.of(What.HARVESTED));
+        boolean picked = one != null && passage.situation().has(one, Set.of(What.HARVESTED))
+                || passage.actions().stream().anyMatch(action -> Set.of(What.HARVESTED.word(), What.THINNED.word())
+                        .contains(action.action()));
         Event event = told.event();
         return before == null || before <= standing || picked
                 ? Event.of(What.NOTE, event.planting(), event.crop(), event.on())
