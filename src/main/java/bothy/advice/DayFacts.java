@@ -6,6 +6,7 @@ import bothy.advice.facts.CuesTold;
 import bothy.advice.facts.Frosts;
 import bothy.advice.facts.Happened;
 import bothy.advice.facts.Meant;
+import bothy.advice.facts.NoSummer;
 import bothy.advice.facts.Sign;
 import bothy.advice.facts.SizeTold;
 import bothy.advice.facts.Today;
@@ -74,6 +75,8 @@ final class DayFacts {
         facts.add(frosts);
         ClimateHere climate = seasons.climate();
         facts.add(climate);
+        Optional<NoSummer> noSummer = seasons.noSummer();
+        noSummer.ifPresent(facts::add);
         day.inquiries()
                 .forEach(asked -> facts.addAll(
                         PlaceReckoning.of(asked, day.garden().grower(), frosts, day.normals(), day.today())));
@@ -86,7 +89,10 @@ final class DayFacts {
             facts.add(planting);
             PlantingFacts about = new PlantingFacts(
                     planting, sheet, events.getOrDefault(planting.id(), List.of()), day, diary, places, climates);
-            facts.addAll(about.facts(seasons, frosts, calendar(sheet, climate, frosts)));
+            facts.addAll(about.facts(
+                    seasons,
+                    frosts,
+                    noSummer.isPresent() ? SowingCalendars.Calendar.empty() : calendar(sheet, climate, frosts)));
         }
         subjects.values().stream()
                 .map(Planting::crop)
