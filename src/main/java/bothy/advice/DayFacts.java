@@ -11,6 +11,7 @@ import bothy.advice.facts.Sign;
 import bothy.advice.facts.SizeTold;
 import bothy.advice.facts.Today;
 import bothy.advice.facts.Told;
+import bothy.advice.reckoning.ForecastReckoning;
 import bothy.advice.reckoning.PlaceReckoning;
 import bothy.almanac.Climates;
 import bothy.almanac.Places;
@@ -70,6 +71,7 @@ final class DayFacts {
         facts.add(new Today(day.today()));
         day.weather().stream().filter(one -> near(one, day.today())).forEach(facts::add);
         facts.addAll(PlotFigures.of(day));
+        ForecastReckoning.of(day.inquiries(), day.weather(), day.today()).ifPresent(facts::add);
         SeasonDates seasons = new SeasonDates(day.garden().grower(), day.normals(), climates);
         Frosts frosts = seasons.around(day.today());
         facts.add(frosts);

@@ -19,6 +19,7 @@ final class Quantities {
     private static final DateTimeFormatter FROST = DateTimeFormatter.ofPattern("d MMMM", Locale.UK);
     private static final DateTimeFormatter US_FROST = DateTimeFormatter.ofPattern("MMMM d", Locale.US);
     static final double CM_PER_INCH = 2.54;
+    private static final double KM_PER_MILE = 1.609344;
     private static final double DAYS_PER_MONTH = 30.4;
     private static final double LITRES_PER_CUP = 0.2366;
     static final double G_PER_POUND = 453.59237;
@@ -70,7 +71,11 @@ final class Quantities {
                     ? span(fahrenheit(low), fahrenheit(high), 0, " °F")
                     : span(low, high, low == high ? whole(low, high, 1) : 0, " °C");
         }
-        if (name.equals("rainMm") || name.equals("yearRainMm") || name.equals("waterMm")) {
+        if (name.equals("rainMm")
+                || name.equals("allRainMm")
+                || name.equals("wettestMm")
+                || name.equals("yearRainMm")
+                || name.equals("waterMm")) {
             return us ? inches(low / 10, high / 10) : span(low, high, 0, " mm");
         }
         if (name.endsWith("Mm") || name.endsWith("MmPerWeek")) {
@@ -86,6 +91,10 @@ final class Quantities {
         }
         if (name.endsWith("Kg")) {
             return us ? span(low * 1000 / G_PER_POUND, high * 1000 / G_PER_POUND, 1, " lb") : span(low, high, 1, " kg");
+        }
+        if (name.endsWith("Kmh")) {
+            String miles = span(low / KM_PER_MILE, high / KM_PER_MILE, 0, " mph");
+            return us ? miles : span(low, high, 0, " km/h") + " (" + miles + ")";
         }
         if (name.endsWith("Percent")) {
             return span(low, high, 0, "%");
