@@ -119,7 +119,9 @@ class ForecastInAChatTest {
 
         String reply = tell(service(), "any frost coming?");
 
-        assertThat(reply).contains("0 °C is forecast before the morning of Sat 22 May").contains("I have no fresh forecast");
+        assertThat(reply)
+                .contains("0 °C is forecast before the morning of Sat 22 May")
+                .contains("I have no fresh forecast");
     }
 
     /** Hours from the morning of the 20th on: 12 °C, on the night to the 22nd 0 °C. */

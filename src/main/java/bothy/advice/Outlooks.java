@@ -31,6 +31,9 @@ final class Outlooks {
     /** Tender plants go into an unheated greenhouse so many weeks before the last frost. Common practice. */
     private static final int WEEKS_INTO_GLASS = 4;
 
+    /** No sowing later than this after the spring window belongs to it. Own choice. */
+    private static final int SEASON_DAYS = 150;
+
     private final Planting planting;
     private final Sheet sheet;
     private final Map<What, Latest> latest;
@@ -205,9 +208,13 @@ final class Outlooks {
         }
     }
 
-    private static LocalDate endOf(LocalDate from, LocalDate byWeeks, LocalDate ripensUntil) {
-        boolean sooner = ripensUntil != null && ripensUntil.isBefore(byWeeks) && !ripensUntil.isBefore(from);
-        return sooner ? ripensUntil : byWeeks;
+    /** What is sown again and again goes on to the last sowing that ripens, other crops no further than their weeks. */
+    private LocalDate endOf(LocalDate from, LocalDate byWeeks, LocalDate ripensUntil) {
+        boolean ofThisSeason = ripensUntil != null
+                && !ripensUntil.isBefore(from)
+                && ripensUntil.isBefore(byWeeks.plusDays(SEASON_DAYS));
+        boolean again = sheet.sowing().againEveryDays() != null;
+        return ofThisSeason && (again || ripensUntil.isBefore(byWeeks)) ? ripensUntil : byWeeks;
     }
 
     private void emergence(Warmth warmth, List<Double> soilC) {
