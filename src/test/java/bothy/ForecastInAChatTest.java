@@ -104,7 +104,24 @@ class ForecastInAChatTest {
 
         assertThat(store.<Integer>write(GROWER, page -> page.weather("53.80 -1.50", LocalDate.of(2027, 5, 1))
                         .size()))
-                .isEqualTo(3); // 20, 21 and 22 May
+                .isEqualTo(4); // 20, 21 and 22 May, and the 23rd as far as it was forecast
+    }
+
+    @Test
+    void a_forecast_outlives_a_restart_while_the_service_is_down() {
+        server.then(forecastWithFrostOnThe22nd());
+        WeatherSource before = service();
+        tell(before, "I live in Leeds");
+        tell(before, "planted out 6 tomatoes in the bed");
+        store.close();
+        store = Shelf.open(folder.resolve("diary.db").toString());
+        server.then(ForecastServer.status(500, Map.of(), new byte[0]));
+
+        String reply = tell(service(), "any frost coming?");
+
+        assertThat(reply)
+                .contains("0 °C is forecast before the morning of Sat 22 May")
+                .contains("I have no fresh forecast");
     }
 
     /** Hours from the morning of the 20th on: 12 °C, on the night to the 22nd 0 °C. */

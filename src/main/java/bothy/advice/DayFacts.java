@@ -6,10 +6,12 @@ import bothy.advice.facts.CuesTold;
 import bothy.advice.facts.Frosts;
 import bothy.advice.facts.Happened;
 import bothy.advice.facts.Meant;
+import bothy.advice.facts.NoSummer;
 import bothy.advice.facts.Sign;
 import bothy.advice.facts.SizeTold;
 import bothy.advice.facts.Today;
 import bothy.advice.facts.Told;
+import bothy.advice.reckoning.ForecastReckoning;
 import bothy.advice.reckoning.PlaceReckoning;
 import bothy.almanac.Climates;
 import bothy.almanac.Places;
@@ -69,11 +71,14 @@ final class DayFacts {
         facts.add(new Today(day.today()));
         day.weather().stream().filter(one -> near(one, day.today())).forEach(facts::add);
         facts.addAll(PlotFigures.of(day));
+        ForecastReckoning.of(day.inquiries(), day.weather(), day.today()).ifPresent(facts::add);
         SeasonDates seasons = new SeasonDates(day.garden().grower(), day.normals(), climates);
         Frosts frosts = seasons.around(day.today());
         facts.add(frosts);
         ClimateHere climate = seasons.climate();
         facts.add(climate);
+        Optional<NoSummer> noSummer = seasons.noSummer();
+        noSummer.ifPresent(facts::add);
         day.inquiries()
                 .forEach(asked -> facts.addAll(
                         PlaceReckoning.of(asked, day.garden().grower(), frosts, day.normals(), day.today())));
@@ -86,7 +91,10 @@ final class DayFacts {
             facts.add(planting);
             PlantingFacts about = new PlantingFacts(
                     planting, sheet, events.getOrDefault(planting.id(), List.of()), day, diary, places, climates);
-            facts.addAll(about.facts(seasons, frosts, calendar(sheet, climate, frosts)));
+            facts.addAll(about.facts(
+                    seasons,
+                    frosts,
+                    noSummer.isPresent() ? SowingCalendars.Calendar.empty() : calendar(sheet, climate, frosts)));
         }
         subjects.values().stream()
                 .map(Planting::crop)

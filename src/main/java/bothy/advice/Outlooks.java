@@ -31,6 +31,9 @@ final class Outlooks {
     /** Tender plants go into an unheated greenhouse so many weeks before the last frost. Common practice. */
     private static final int WEEKS_INTO_GLASS = 4;
 
+    /** No sowing later than this after the spring window belongs to it. Own choice. */
+    private static final int SEASON_DAYS = 150;
+
     private final Planting planting;
     private final Sheet sheet;
     private final Map<What, Latest> latest;
@@ -84,12 +87,13 @@ final class Outlooks {
     }
 
     List<Outlook> all(SeasonDates seasons, Warmth warmth, List<Double> soilC) {
+        Optional<Outlook> lastSowing = calendar == null ? harvesting.latestSowing() : latestByCalendar();
         if (planting.begunAtAll()) {
             thisSeasonsSowing();
         } else {
-            sowing(seasons);
+            sowing(seasons, lastSowing.map(Outlook::to).orElse(null));
         }
-        (calendar == null ? harvesting.latestSowing() : latestByCalendar()).ifPresent(found::add);
+        lastSowing.ifPresent(found::add);
         emergence(warmth, soilC);
         plantingOut();
         flowering();
@@ -147,7 +151,7 @@ final class Outlooks {
         }
     }
 
-    private void sowing(SeasonDates seasons) {
+    private void sowing(SeasonDates seasons, LocalDate ripensUntil) {
         Sheet.Sowing sowing = sheet.sowing();
         if (sowing == null) {
             return;
@@ -158,9 +162,9 @@ final class Outlooks {
             byCalendar(clove ? "autumn" : "outdoors", calendar.inPlace());
             return;
         }
-        weeks("indoors", negated(sowing.weeksBeforeLastFrostIndoors()), seasons, true);
-        weeks("outdoors", sowing.weeksFromLastFrostOutdoors(), seasons, true);
-        weeks("autumn", sowing.weeksFromFirstFrostAutumn(), seasons, false);
+        weeks("indoors", negated(sowing.weeksBeforeLastFrostIndoors()), seasons, true, null);
+        weeks("outdoors", sowing.weeksFromLastFrostOutdoors(), seasons, true, ripensUntil);
+        weeks("autumn", sowing.weeksFromFirstFrostAutumn(), seasons, false, null);
     }
 
     private void byCalendar(String how, List<SowingCalendars.Span> spans) {
@@ -187,8 +191,8 @@ final class Outlooks {
         return weeks == null ? null : new Range(-weeks.high(), -weeks.low());
     }
 
-    /** The next window that is not past yet. */
-    private void weeks(String how, Range weeks, SeasonDates seasons, boolean fromSpring) {
+    /** The next window that is not past yet; it ends no later than the last day on which a sowing still ripens. */
+    private void weeks(String how, Range weeks, SeasonDates seasons, boolean fromSpring, LocalDate ripensUntil) {
         if (weeks == null) {
             return;
         }
@@ -196,12 +200,21 @@ final class Outlooks {
             Frosts one = seasons.around(today.plusYears(year));
             LocalDate frost = fromSpring ? one.lastSpring() : one.firstAutumn();
             LocalDate from = frost.plusDays(Math.round(weeks.low() * 7));
-            LocalDate to = frost.plusDays(Math.round(weeks.high() * 7));
+            LocalDate to = endOf(from, frost.plusDays(Math.round(weeks.high() * 7)), ripensUntil);
             if (!to.isBefore(today)) {
                 found.add(new Outlook(planting.id(), What.SOWN, how, from, to, one.told()));
                 return;
             }
         }
+    }
+
+    /** What is sown again and again goes on to the last sowing that ripens, other crops no further than their weeks. */
+    private LocalDate endOf(LocalDate from, LocalDate byWeeks, LocalDate ripensUntil) {
+        boolean ofThisSeason = ripensUntil != null
+                && !ripensUntil.isBefore(from)
+                && ripensUntil.isBefore(byWeeks.plusDays(SEASON_DAYS));
+        boolean again = sheet.sowing().againEveryDays() != null;
+        return ofThisSeason && (again || ripensUntil.isBefore(byWeeks)) ? ripensUntil : byWeeks;
     }
 
     private void emergence(Warmth warmth, List<Double> soilC) {

@@ -2,6 +2,7 @@ package bothy.advice;
 
 import bothy.advice.facts.ClimateHere;
 import bothy.advice.facts.Frosts;
+import bothy.advice.facts.NoSummer;
 import bothy.agronomy.FrostDates;
 import bothy.almanac.Climates;
 import bothy.garden.Climate;
@@ -29,6 +30,10 @@ final class SeasonDates {
 
     /** Nearer to the poles a mild winter is too dark, and the summer cool enough, to sow as on frosty plots; degrees. Own choice. */
     private static final double SHORT_OF_COOL_SUMMERS = 42;
+
+    private static final double POLE = 90;
+    /** Nearer to the equator frost is not usual; degrees. */
+    private static final double FROST_SELDOM = 30;
 
     private static final int HALF_A_YEAR_MONTHS = 6;
     private static final int ANY_LEAP_YEAR = 2000;
@@ -92,6 +97,18 @@ final class SeasonDates {
         }
         boolean warm = usual.latitude() != null && Math.abs(usual.latitude()) < SHORT_OF_COOL_SUMMERS;
         return warm ? Climate.MILD : Climate.FROSTY;
+    }
+
+    /** Beyond the latitudes for which frosts are estimated, where none were told, no season without frost is counted on. */
+    Optional<NoSummer> noSummer() {
+        Double latitude = usual.latitude() == null ? grower.latitude() : usual.latitude();
+        boolean guessed =
+                !dated() && !grower.frostFree() && usual.lastSpring() == null && usual.climate() == Climate.FROSTY;
+        return Optional.ofNullable(latitude)
+                .filter(degrees -> guessed && Math.abs(degrees) <= POLE)
+                .filter(degrees -> Math.abs(degrees) > FROST_SELDOM
+                        && FrostDates.typical(degrees).isEmpty())
+                .map(NoSummer::new);
     }
 
     private MonthDay known(MonthDay told, Function<Normals, Normals.Frost> recorded) {

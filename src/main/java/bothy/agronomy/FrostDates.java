@@ -28,7 +28,8 @@ public record FrostDates(MonthDay lastSpring, MonthDay firstAutumn) {
             50.0, new int[] {126, 281},
             55.0, new int[] {133, 275},
             60.0, new int[] {143, 266},
-            65.0, new int[] {156, 252}));
+            65.0, new int[] {156, 252},
+            70.0, new int[] {166, 244}));
 
     public FrostDates {
         if (lastSpring.equals(firstAutumn)) {
@@ -60,7 +61,7 @@ public record FrostDates(MonthDay lastSpring, MonthDay firstAutumn) {
      * South of the equator half a year later.
      *
      * @param latitude degrees, −90 to 90, south negative
-     * @return empty nearer to the equator than 30° (frost is not usual) and beyond 65°
+     * @return empty nearer to the equator than 30° (frost is not usual) and beyond 70° (the season is a polar one)
      */
     public static Optional<FrostDates> typical(double latitude) {
         double north = Math.abs(Stated.within("latitude", latitude, -90, 90, "°"));

@@ -48,6 +48,18 @@ public final class SeedNumbers {
     }
 
     /**
+     * The chance that at least one of a cell's seeds comes up, 0.05 to 1: 1 − (1 − chance)ⁿ.
+     *
+     * @param chanceEach 0.05 to 1
+     * @param perCell seeds in the cell, 1 to 50
+     */
+    public static double cellFilled(double chanceEach, int perCell) {
+        Stated.within("chanceEach", chanceEach, 0.05, 1, "");
+        Stated.within("perCell", perCell, 1, 50, "seeds");
+        return Binomial.atLeast(perCell, 1, chanceEach);
+    }
+
+    /**
      * Seeds a cell so that at least one comes up in a cell with the certainty asked for: the least n with 1 − (1 − chance)ⁿ ≥ certainty.
      *
      * @param chanceEach 0.05 to 1

@@ -110,6 +110,8 @@ public record Sheet(
      * @param where where it is sown
      * @param depthMm covering, or depth of the set, clove or tuber where the crop is started from one, mm
      * @param seedsPerCell seeds in a cell or station
+     * @param multisown whether the seedlings of a cell are left together and each makes a plant; {@code null} or false where the cell is
+     *     thinned to one
      * @param onEdge whether flat seed is set on its edge
      * @param weeksBeforeLastFrostIndoors weeks before the last spring frost to sow under cover; low end is the latest
      * @param weeksFromLastFrostOutdoors weeks from the last spring frost to sow outdoors, the first to the last sowing worth
@@ -123,6 +125,7 @@ public record Sheet(
             Where where,
             Range depthMm,
             Range seedsPerCell,
+            Boolean multisown,
             boolean onEdge,
             Range weeksBeforeLastFrostIndoors,
             Range weeksFromLastFrostOutdoors,

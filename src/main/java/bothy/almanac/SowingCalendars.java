@@ -71,6 +71,11 @@ public final class SowingCalendars {
             out = List.copyOf(out);
         }
 
+        /** No time of the year at all. */
+        public static Calendar empty() {
+            return new Calendar(List.of(), List.of(), List.of(), false, null);
+        }
+
         /** Whether no time of the year is cool enough for it. */
         public boolean never() {
             return underCover.isEmpty() && inPlace.isEmpty() && out.isEmpty();

@@ -21,21 +21,25 @@ final class Skies {
 
     private Skies() {}
 
-    /** Days in order, each once. What the source tells of days past is kept, so that it outlives a restart and an outage. */
+    /**
+     * Days in order, each once. What the source tells is kept, so that it outlives a restart and an outage: a day was forecast whole before
+     * it came, and of the day at hand a new forecast tells only what is left of it.
+     */
     static List<WeatherDay> over(Page page, WeatherSource source, Grower grower, LocalDate today) {
         TreeMap<LocalDate, WeatherDay> days = new TreeMap<>();
         String place = place(grower);
         LocalDate from = today.minusDays(DAYS_KEPT);
-        page.weather(ANYWHERE, from).forEach(day -> days.put(day.date(), day));
+        page.weather(ANYWHERE, from).forEach(day -> days.put(day.date(), seenOn(day, today)));
         if (!place.equals(ANYWHERE)) {
-            page.weather(place, from).forEach(day -> days.put(day.date(), day));
+            page.weather(place, from).forEach(day -> days.put(day.date(), seenOn(day, today)));
         }
         List<WeatherDay> fresh = new ArrayList<>();
-        for (WeatherDay day : source.around(grower, today)) {
-            boolean past = day.date().isBefore(today);
-            WeatherDay known = past ? observed(day) : day;
-            if (!known.equals(days.put(day.date(), known)) && past) {
-                fresh.add(known);
+        for (WeatherDay told : source.around(grower, today)) {
+            WeatherDay known = days.get(told.date());
+            WeatherDay day = known == null ? told : together(known, told);
+            WeatherDay settled = seenOn(day, today);
+            if (!settled.equals(days.put(day.date(), settled))) {
+                fresh.add(settled);
             }
         }
         if (!fresh.isEmpty()) {
@@ -49,8 +53,21 @@ final class Skies {
         return page.normals(place(grower)).or(() -> page.normals(ANYWHERE)).orElse(null);
     }
 
-    private static WeatherDay observed(WeatherDay day) {
-        return new WeatherDay(day.date(), day.tmin(), day.tmax(), day.rain(), true, day.humidHours(), day.windMs());
+    private static WeatherDay seenOn(WeatherDay day, LocalDate today) {
+        boolean past = day.date().isBefore(today);
+        return new WeatherDay(day.date(), day.tmin(), day.tmax(), day.rain(), past, day.humidHours(), day.windMs());
+    }
+
+    /** The newer figures, and the older where the newer tell nothing. */
+    private static WeatherDay together(WeatherDay older, WeatherDay newer) {
+        return new WeatherDay(
+                newer.date(),
+                newer.tmin() == null ? older.tmin() : newer.tmin(),
+                newer.tmax() == null ? older.tmax() : newer.tmax(),
+                newer.rain() == null ? older.rain() : newer.rain(),
+                newer.observed(),
+                newer.humidHours() == null ? older.humidHours() : newer.humidHours(),
+                newer.windMs() == null ? older.windMs() : newer.windMs());
     }
 
     /** The place by a hundredth of a degree, empty when not told: days of another place do not count. */

@@ -49,7 +49,7 @@ public interface Page {
     void send(String channel, String chat, Reply reply, Instant at);
 
     /**
-     * Weather kept of past days at one place, oldest first, as observed.
+     * Weather kept of days at one place, oldest first: past days as they were observed or forecast, and days ahead as last forecast.
      *
      * @param place the place as {@link #keepWeather} named it
      * @param from first day wanted

@@ -35,6 +35,8 @@ final class HeatToCome {
             "tomoz",
             "weekend",
             "week",
+            "days",
+            "fortnight",
             "forecast",
             "forecasting",
             "monday",
@@ -64,6 +66,13 @@ final class HeatToCome {
             "expected",
             "coming",
             "will");
+    /** Behind "next", "all" or "rest of the" they tell of days to come: "35C all next week". */
+    private static final Set<String> SPANS = Set.of("week", "weekend", "days", "few", "fortnight", "month");
+
+    private static final Set<String> BEFORE_SPANS = Set.of("next", "all", "the", "this");
+    private static final Set<String> BEEN =
+            Set.of("was", "were", "been", "had", "has", "have", "got", "last", "since", "did", "past");
+
     private static final Set<String> OF_THE_NIGHT =
             Set.of("tonight", "tonite", "night", "nights", "overnight", "low", "lows");
 
@@ -85,9 +94,23 @@ final class HeatToCome {
     static boolean ahead(Passage passage, int[] sentence) {
         boolean ahead = false;
         for (int at = sentence[0]; at < sentence[1]; at++) {
-            ahead |= AHEAD.contains(passage.word(at));
+            ahead |= AHEAD.contains(passage.word(at)) || spanAhead(passage, at);
         }
-        return ahead && in(passage);
+        return ahead && (in(passage) || named(passage));
+    }
+
+    /** "Heatwave coming". */
+    private static boolean named(Passage passage) {
+        Set<String> words = passage.words();
+        return words.contains("heatwave")
+                || words.contains("scorcher")
+                || words.contains("heat") && words.contains("wave");
+    }
+
+    private static boolean spanAhead(Passage passage, int at) {
+        return BEFORE_SPANS.contains(passage.word(at))
+                && SPANS.contains(passage.word(at + 1))
+                && passage.words().stream().noneMatch(BEEN::contains);
     }
 
     private static boolean in(Passage passage) {

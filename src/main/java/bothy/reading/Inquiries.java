@@ -181,7 +181,7 @@ final class Inquiries {
         if (!ofThePlace.equals(counted)) {
             return HeatToCome.asked(ofThePlace, passage);
         }
-        Inquiry ofMatter = ofKin(questions.matters().in(counted, passage, sentence, begins), said);
+        Inquiry ofMatter = ofThePlot(ofKin(questions.matters().in(counted, passage, sentence, begins), said));
         if (ofMatter.question() == Question.WHY && ofMatter.topic() == null && ownSubject(passage, begins, sentence)) {
             return ofMatter.withTopic(Inquiry.UNWRITTEN);
         }
@@ -201,6 +201,12 @@ final class Inquiries {
                         .filter(planting -> !planting.over())
                         .toList()))
                 : inquiry;
+    }
+
+    /** "Will it rain" asks of the weather, not of what was talked about. */
+    private static Inquiry ofThePlot(Inquiry inquiry) {
+        boolean weather = inquiry.topic() != null && inquiry.topic().startsWith("forecast");
+        return weather ? inquiry.ofCrop(null).about(List.of()) : inquiry;
     }
 
     /** "After the beans": what follows goes by the family, which all kinds of bean share. */

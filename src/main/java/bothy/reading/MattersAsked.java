@@ -36,6 +36,8 @@ final class MattersAsked {
             Question.HOW_TO,
             "/when-plant-out",
             Question.WHEN_PLANT_OUT,
+            "/when-sow",
+            Question.WHEN_SOW,
             "/status",
             Question.STATUS,
             SAFE,

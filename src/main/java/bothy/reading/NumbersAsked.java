@@ -101,15 +101,23 @@ final class NumbersAsked {
     private static Inquiry counting(Inquiry inquiry, Passage passage) {
         return switch (inquiry.topic()) {
             case "compost" -> PotsAsked.in(inquiry, passage);
-            case "seeds", "cells" ->
-                passage.seeds().stream()
-                        .map(SeedSaid::years)
-                        .filter(Objects::nonNull)
-                        .findFirst()
-                        .map(years -> inquiry.with(inquiry.count(), inquiry.length(), Double.valueOf(years), "years"))
-                        .orElse(inquiry);
+            case "cells" ->
+                PotsAsked.cells(passage)
+                        .map(cells -> inquiry.with(inquiry.count(), inquiry.length(), Double.valueOf(cells), "cells"))
+                        .orElseGet(() -> ofSeed(inquiry, passage));
+            case "seeds" -> ofSeed(inquiry, passage);
             default -> inquiry;
         };
+    }
+
+    /** With the age of the seed where it was told. */
+    private static Inquiry ofSeed(Inquiry inquiry, Passage passage) {
+        return passage.seeds().stream()
+                .map(SeedSaid::years)
+                .filter(Objects::nonNull)
+                .findFirst()
+                .map(years -> inquiry.with(inquiry.count(), inquiry.length(), Double.valueOf(years), "years"))
+                .orElse(inquiry);
     }
 
     /** A question about feed or water with the can and, of feed, the label told in the message. */

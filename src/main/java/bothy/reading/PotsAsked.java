@@ -8,6 +8,7 @@ import bothy.reading.said.Quantity;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -21,6 +22,7 @@ final class PotsAsked {
             Pattern.compile(SIZE + "(cm|centimetres?|centimeters?|inch(?:es)?|in|\"|”|″)" + POTS);
     private static final Pattern CELL_TRAYS =
             Pattern.compile("(\\d+)[\\s-]*(?:cell|module|plug|hole)s?[\\s-]*(tray|flat)(s?)\\b");
+    private static final Pattern CELLS = Pattern.compile("(\\d{1,3})[\\s-]*(?:cell|module|plug|hole)s?\\b");
     private static final Pattern TRAYS =
             Pattern.compile("\\b(?:(cell|module|modular|plug) |seed )?(?:tray|flat)(s?)\\b(?: of (\\d+))?");
     private static final double CM_PER_INCH = 2.54;
@@ -36,6 +38,12 @@ final class PotsAsked {
     /** Whether pots of so many litres are told. */
     static boolean sized(String text) {
         return VOLUME_POTS.matcher(text).find();
+    }
+
+    /** How many cells the grower's own tray has: "a 42 cell tray", "42 cells". */
+    static Optional<Integer> cells(Passage passage) {
+        Matcher cells = CELLS.matcher(passage.message().toLowerCase(Locale.ROOT));
+        return cells.find() ? Optional.of(Integer.valueOf(cells.group(1))).filter(told -> told > 1) : Optional.empty();
     }
 
     /** The question with pots or trays told in it, as it is when none are. */

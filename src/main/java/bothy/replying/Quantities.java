@@ -14,11 +14,13 @@ final class Quantities {
     private static final DateTimeFormatter MONTH_FIRST = DateTimeFormatter.ofPattern("EEE, MMMM d", Locale.US);
     /** Frost dates are averages: no weekday, no year. */
     private static final Set<String> FROSTS =
-            Set.of("lastSpring", "firstAutumn", "earlyFrost", "evenFrost", "lateFrost");
+            Set.of("lastSpring", "firstAutumn", "frostDay", "earlyFrost", "evenFrost", "lateFrost");
 
     private static final DateTimeFormatter FROST = DateTimeFormatter.ofPattern("d MMMM", Locale.UK);
     private static final DateTimeFormatter US_FROST = DateTimeFormatter.ofPattern("MMMM d", Locale.US);
     static final double CM_PER_INCH = 2.54;
+    private static final double LEAST_PERCENT = 0.5;
+    private static final double KM_PER_MILE = 1.609344;
     private static final double DAYS_PER_MONTH = 30.4;
     private static final double LITRES_PER_CUP = 0.2366;
     static final double G_PER_POUND = 453.59237;
@@ -76,8 +78,16 @@ final class Quantities {
                     ? span(fahrenheit(low), fahrenheit(high), 0, " °F")
                     : span(low, high, low == high ? whole(low, high, 1) : 0, " °C");
         }
-        if (name.equals("rainMm") || name.equals("yearRainMm") || name.equals("waterMm")) {
-            return us ? inches(low / 10, high / 10) : span(low, high, 0, " mm");
+        if (name.equals("rainMm")
+                || name.equals("allRainMm")
+                || name.equals("wettestMm")
+                || name.equals("yearRainMm")
+                || name.equals("waterMm")) {
+            // Rain is told in inches however much of it falls in a year.
+            return us ? rain(low / 10 / CM_PER_INCH, high / 10 / CM_PER_INCH) : span(low, high, 0, " mm");
+        }
+        if (name.equals("degreeDays")) {
+            return span(us ? low * 9 / 5 : low, us ? high * 9 / 5 : high, 0, "");
         }
         if (name.endsWith("Mm") || name.endsWith("MmPerWeek")) {
             return us
@@ -92,6 +102,13 @@ final class Quantities {
         }
         if (name.endsWith("Kg")) {
             return us ? span(low * 1000 / G_PER_POUND, high * 1000 / G_PER_POUND, 1, " lb") : span(low, high, 1, " kg");
+        }
+        if (name.endsWith("Kmh")) {
+            String miles = span(low / KM_PER_MILE, high / KM_PER_MILE, 0, " mph");
+            return us ? miles : span(low, high, 0, " km/h") + " (" + miles + ")";
+        }
+        if (name.endsWith("Percent") && low == high && low > 0 && low < LEAST_PERCENT) {
+            return "less than 1%";
         }
         if (name.endsWith("Percent")) {
             return span(low, high, 0, "%");
@@ -138,6 +155,11 @@ final class Quantities {
             return span(low, high, 1, " inch");
         }
         return low >= 36 ? span(low / 12, high / 12, 1, " feet") : span(low, high, low < 3 ? 1 : 0, " inches");
+    }
+
+    private static String rain(double low, double high) {
+        int decimals = high < 3 ? 1 : 0;
+        return span(low, high, decimals, high <= 1 ? " inch" : " inches");
     }
 
     private static int whole(double low, double high, int otherwise) {

@@ -37,7 +37,7 @@ class SheetCheckTest {
                         "  onEdge:",
                         "  onedge:",
                         "17: sowing has no onEdge, which it needs. Add it with its source.",
-                        "20: \"onedge\" is not known here; allowed are againEveryDays, depthMm, onEdge, seedDepthMm, seedsPerCell, "
+                        "20: \"onedge\" is not known here; allowed are againEveryDays, depthMm, multisown, onEdge, seedDepthMm, seedsPerCell, "
                                 + "weeksBeforeLastFrostIndoors, weeksFromFirstFrostAutumn, weeksFromLastFrostOutdoors, "
                                 + "weeksToPlantingOut, where. Correct or remove it."),
                 change(

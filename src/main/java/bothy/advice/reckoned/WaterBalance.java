@@ -12,7 +12,7 @@ import java.time.LocalDate;
  * @param allLitres L for all plants of it, {@code null} when nobody counted them
  * @param cans cans to carry for all, {@code null} when nobody counted the plants
  * @param canLitres size of the can, L
- * @param basis what it rests on: "weather-known", "weather-in-part" or "weather-typical"
+ * @param basis what it rests on: "weather-known", "weather-in-part", "weather-ahead" (only the forecast) or "weather-typical"
  * @param told whether weather, soil and number of plants were all known
  */
 public record WaterBalance(

@@ -29,6 +29,7 @@ public final class HowManyReckoning {
     private static final double LEAST_SHARE = 0.05;
 
     private static final int CELLS_IN_A_TRAY = 24;
+    private static final int MOST_CELLS = 1000;
     /** More eat at no household's table; a greater number told counts something else. */
     private static final int MOST_PEOPLE = 30;
 
@@ -109,7 +110,11 @@ public final class HowManyReckoning {
         int seeds = SeedNumbers.toSow(inquiry.count(), percent / 100, CERTAINTY);
         Range each = subject.sheet().sowing().seedsPerCell();
         int perCell = each == null ? 1 : (int) Math.max(1, Math.round(each.low()));
-        int cells = Filling.cells(seeds, perCell);
+        boolean clumps = Boolean.TRUE.equals(subject.sheet().sowing().multisown());
+        int cells = clumps
+                ? Filling.cells(seeds, perCell)
+                : SeedNumbers.toSow(inquiry.count(), SeedNumbers.cellFilled(percent / 100, perCell), CERTAINTY);
+        int perTray = cellsTold(inquiry);
         return Stream.of(new SeedsNeeded(
                 subject.id(),
                 inquiry.count(),
@@ -117,8 +122,17 @@ public final class HowManyReckoning {
                 percent,
                 percent < onSale ? "seed-by-age" : "seed-on-sale",
                 cells,
-                Filling.trays(cells, CELLS_IN_A_TRAY),
-                CELLS_IN_A_TRAY));
+                clumps ? seeds : cells * perCell,
+                clumps || perCell == 1 ? null : Integer.valueOf(perCell),
+                clumps ? Integer.valueOf(perCell) : null,
+                Filling.trays(cells, perTray),
+                perTray));
+    }
+
+    /** Cells of the grower's own tray where they were told. */
+    private static int cellsTold(Inquiry inquiry) {
+        boolean told = "cells".equals(inquiry.unit()) && inquiry.amount() != null && inquiry.amount() >= 1;
+        return told ? (int) Math.min(MOST_CELLS, Math.round(inquiry.amount())) : CELLS_IN_A_TRAY;
     }
 
     /** One clove, set or tuber makes one plant. */

@@ -31,6 +31,9 @@ final class NothingUpReckoning {
     private static final int USUAL_SEEDS = 10;
 
     private static final String UP_BY_NOW = "up-by-now";
+    /** Asked so, nothing is up. */
+    private static final String SOW_AGAIN = "sow-again-or-wait";
+
     private static final int MOST_COUNTED = 2000;
     /** Soil further from the usual than this stands elsewhere than in the open, °C. Own choice. */
     private static final double MOST_OFF_C = 8;
@@ -52,7 +55,9 @@ final class NothingUpReckoning {
     private NothingUpReckoning() {}
 
     static Optional<NothingUpChance> of(Subject subject) {
-        if (subject.signs().stream().noneMatch(sign -> SignSeen.ofSeed(sign.sign())) || !seedWithATable(subject)) {
+        boolean told = subject.signs().stream().anyMatch(sign -> SignSeen.ofSeed(sign.sign()))
+                || subject.inquiries().stream().anyMatch(inquiry -> SOW_AGAIN.equals(inquiry.topic()));
+        if (!told || !seedWithATable(subject)) {
             return Optional.empty();
         }
         long days = ChronoUnit.DAYS.between(start(subject), subject.today());

@@ -16,6 +16,7 @@ public final class Reckoning {
             subject -> NothingUpReckoning.byNow(subject).stream(),
             subject -> SuccessionReckoning.of(subject).stream(),
             subject -> HardeningReckoning.of(subject).stream(),
+            subject -> PlantingOutReckoning.of(subject).stream(),
             WaterReckoning::of,
             HowManyReckoning::of,
             subject -> FeedReckoning.of(subject).stream(),

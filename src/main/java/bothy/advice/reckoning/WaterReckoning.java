@@ -198,9 +198,12 @@ final class WaterReckoning {
         List<Ledger.Line> last = lines.subList(Math.max(0, lines.size() - DAYS_AHEAD), lines.size());
         long known =
                 last.stream().filter(line -> days.weatherKnown(line.date())).count();
-        return !last.isEmpty() && known == last.size()
-                ? "weather-known"
-                : known > 0 ? "weather-in-part" : "weather-typical";
+        if (known > 0) {
+            return known == last.size() ? "weather-known" : "weather-in-part";
+        }
+        LocalDate today = subject.today();
+        boolean ahead = today.datesUntil(today.plusDays(DAYS_AHEAD)).anyMatch(days::weatherKnown);
+        return ahead ? "weather-ahead" : "weather-typical";
     }
 
     /** Drought before today's rain and water, or before the rain of the coming two days. */

@@ -1,6 +1,7 @@
 package bothy.agronomy.water;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import bothy.agronomy.water.ReferenceEvapotranspiration.Conditions;
 import java.util.List;
@@ -258,6 +259,23 @@ class ReferenceEvapotranspirationExamplesTest {
         ex.check("ETrad", ReferenceEvapotranspiration.radiationTermMm(air, net, 0));
         ex.check("ETwind", ReferenceEvapotranspiration.windTermMm(air, 900));
         ex.check("ETo", ReferenceEvapotranspiration.penmanMonteithMm(air, net, 0));
+
+        ex.done();
+    }
+
+    @Test
+    void equation_52_is_hargreaves_with_the_printed_coefficients() {
+        Example printed = Example.of("hargreaves_eq52.csv", "Eq52");
+        Example ex = Example.of("hargreaves_eq52.csv", "Ex20");
+        double tmin = ex.in("Tmin");
+        double tmax = ex.in("Tmax");
+        int day = ex.whole("J");
+
+        double above = Radiation.asMm(ex.check("Ra", Sun.extraterrestrialMj(ex.in("lat"), day)));
+        double hargreaves = ex.check("ETo", ReferenceEvapotranspiration.hargreavesMm(ex.in("lat"), day, tmin, tmax));
+        double warmth = (tmin + tmax) / 2 + printed.in("T0");
+        assertThat(hargreaves)
+                .isCloseTo(printed.in("C") * warmth * Math.pow(tmax - tmin, printed.in("e")) * above, within(1e-9));
 
         ex.done();
     }
