@@ -14,6 +14,7 @@ import bothy.almanac.SowingCalendars;
 import bothy.almanac.Words;
 import bothy.almanac.troubles.TroubleCheck;
 import bothy.almanac.troubles.Troubles;
+import bothy.reading.Reading;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -72,6 +73,7 @@ final class CheckVerb implements Callable<Integer> {
             Set<String> crops = new TreeSet<>(sheets.keySet());
             crops.addAll(Words.in(folder).names("crops", "/crops"));
             problems.addAll(TroubleCheck.unknownCrops(folder, crops));
+            problems.addAll(broken(() -> new Reading(Words.in(folder))));
             problems.addAll(WordingCheck.problems(folder, ruleCheck.rules(), sheets));
         } catch (RulesBroken broken) {
             broken.problems().stream().filter(one -> !problems.contains(one)).forEach(problems::add);

@@ -126,7 +126,7 @@ class GrowersTroublesTest {
         "11, 82, 95",
         "12, 74, 92",
         "13, 90, 95",
-        "14, 91, 96"
+        "14, 93, 98"
     })
     void the_accepted_cause_comes_first_or_among_the_first_three(int round, double first, double three) {
         List<Told> told = ROUND.get(round);

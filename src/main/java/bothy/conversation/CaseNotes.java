@@ -310,10 +310,15 @@ final class CaseNotes {
         List<SignSeen> spokenOf = spokenOf();
         boolean ofOthers = spokenOf.isEmpty();
         List<SignSeen> subjects = ofOthers ? lately() : spokenOf;
+        if (subjects.isEmpty()) {
+            return List.of();
+        }
+        Set<String> signs = new HashSet<>();
+        subjects.forEach(sign -> signs.addAll(Clinic.signsOf(garden, situation.today(), sign)));
         List<Finding> found = (ofOthers ? besideOtherCrops() : ofPlants(foundOf(heard)))
-                .filter(one -> subjects.stream().anyMatch(sign -> weighs(one, sign)))
+                .filter(one -> weighs(one, List.copyOf(signs)))
                 .toList();
-        if (found.isEmpty() || subjects.isEmpty()) {
+        if (found.isEmpty()) {
             return List.of();
         }
         boolean inPassing = !ofOthers
@@ -350,9 +355,9 @@ final class CaseNotes {
     }
 
     /** Whether a finding tells anything in an open case: a dropped bottle is no bruised squash where leaves are spotted. */
-    private boolean weighs(Finding finding, SignSeen open) {
+    private boolean weighs(Finding finding, List<String> signs) {
         Troubles.Question question = book.tables().questions().get(finding.about());
-        return question == null || question.countsAt(Clinic.signsOf(garden, situation.today(), open));
+        return question == null || question.countsAt(signs);
     }
 
     /** Whether the question that waits asks for it. */

@@ -206,7 +206,7 @@ final class Exchange {
         List<Entry> entries = earlier.isEmpty() ? writing.entries(heard) : writing.edited(heard, earlier);
         entries = new ArrayList<>(new Undoing(lines).retarget(entries));
         entries.addAll(closerLook);
-        entries.replaceAll(new BegunWithIt(entries)::of);
+        entries.replaceAll(new BegunWithIt(entries, today)::of);
         return entries.isEmpty() ? List.of() : page.append(message.id(), message.at(), entries);
     }
 

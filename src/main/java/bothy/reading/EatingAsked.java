@@ -84,6 +84,9 @@ final class EatingAsked {
 
     /** "Can I still eat them" tells of nothing that was eaten: the words of eating that are only asked about stand for themselves. */
     Passage withoutWhatIsAsked(Passage passage) {
+        if (passage.words().stream().noneMatch(eating::contains)) {
+            return passage;
+        }
         BitSet asked = new BitSet();
         for (int[] sentence : passage.sentences()) {
             if (in(passage, sentence, sentence[0]) != null) {
