@@ -11,12 +11,16 @@ import bothy.almanac.RulesFolder;
 import bothy.almanac.Sheet;
 import bothy.almanac.SheetCheck;
 import bothy.almanac.SowingCalendars;
+import bothy.almanac.Words;
 import bothy.almanac.troubles.TroubleCheck;
 import bothy.almanac.troubles.Troubles;
+import bothy.reading.Reading;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -66,6 +70,10 @@ final class CheckVerb implements Callable<Integer> {
         try {
             Map<String, Sheet> sheets = CropSheets.load(folder);
             problems.addAll(troubles(folder, ruleCheck.rules()));
+            Set<String> crops = new TreeSet<>(sheets.keySet());
+            crops.addAll(Words.in(folder).names("crops", "/crops"));
+            problems.addAll(TroubleCheck.unknownCrops(folder, crops));
+            problems.addAll(broken(() -> new Reading(Words.in(folder))));
             problems.addAll(WordingCheck.problems(folder, ruleCheck.rules(), sheets));
         } catch (RulesBroken broken) {
             broken.problems().stream().filter(one -> !problems.contains(one)).forEach(problems::add);

@@ -78,6 +78,39 @@ class TroublesCheckedTest {
     }
 
     @Test
+    void a_rule_that_asks_for_an_answer_that_nobody_can_give_can_never_fire() {
+        RuleCheck.Written rule = new RuleCheck.Written(
+                "troubles/odd.drl",
+                7,
+                "Gnomes are ill",
+                "@source(\"x\")",
+                "Answered(of == \"message\", about == \"person-unwell\", answer == \"yep\") Verdict(chance >= 1.5)",
+                "insertLogical(new Advice(\"x\", null, today));");
+
+        assertThat(TroubleRules.problems(List.of(rule), Troubles.in(ODD)))
+                .extracting(Problem::toString)
+                .anyMatch(problem -> problem.contains("answer \"yep\"") && problem.contains("can never fire"))
+                .anyMatch(problem -> problem.contains("chance of 1.5"));
+    }
+
+    @Test
+    void a_sign_of_rot_without_a_caution_is_told() {
+        RulesFolder rotten = RulesFolder.of(Map.of(
+                "troubles/odd.yaml", ONE_CAUSE.replace("spots:", "pod-rot:"), "wording/en-troubles.yaml", WORDS));
+
+        assertThat(TroubleRules.problems(List.of(), Troubles.in(rotten)))
+                .extracting(Problem::toString)
+                .anyMatch(problem -> problem.contains("\"pod-rot\" is of something not to be eaten"));
+    }
+
+    @Test
+    void a_crop_that_nobody_can_name_is_told() {
+        assertThat(TroubleCheck.unknownCrops(ODD, Set.of("potato")))
+                .extracting(Problem::toString)
+                .anyMatch(problem -> problem.contains("the crop \"tomato\" at spots"));
+    }
+
+    @Test
     void the_shipped_tables_are_in_order() {
         assertThat(CheckVerb.problems(RulesFolder.at(Path.of("rules")))).isEmpty();
     }

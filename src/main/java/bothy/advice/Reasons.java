@@ -158,10 +158,13 @@ final class Reasons extends DefaultAgendaEventListener implements RuleRuntimeEve
         return known;
     }
 
-    /** All facts that a fact rests on, down to the given ones. */
+    /**
+     * All facts that a fact rests on, down to the given ones. How far a planting has come is one of them: a spotted leaf shows that it
+     * is up, and what is to be done with plants that are up is no answer to the spots.
+     */
     List<Object> roots(Object fact) {
         Inference inference = inferences.get(fact);
-        if (inference == null) {
+        if (inference == null || fact instanceof AtStage || fact instanceof Reached) {
             return List.of(fact);
         }
         List<Object> roots = new ArrayList<>();

@@ -19,6 +19,7 @@ import bothy.garden.Situation;
 import bothy.garden.Statement;
 import bothy.garden.What;
 import bothy.reading.Description;
+import bothy.reading.PlainNo;
 import bothy.reading.Reading;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -155,10 +156,12 @@ final class CaseNotes {
         List<Entry> entries = new ArrayList<>();
         if (message.photo()) {
             SignSeen seen = heard.signs().isEmpty() ? null : heard.signs().get(0);
+            String named =
+                    description().crops().size() == 1 ? description().crops().get(0) : null;
             entries.add(Event.of(
                             What.NOTE,
                             seen == null ? null : seen.planting(),
-                            seen == null ? null : seen.crop(),
+                            seen == null ? named : seen.crop(),
                             situation.today())
                     .withDetail("photo"));
         }
@@ -188,7 +191,36 @@ final class CaseNotes {
                 .filter(finding -> answer.isEmpty() || !answer.get().about().equals(finding.about()))
                 .forEach(entries::add);
         entries.addAll(answer.isPresent() ? List.of() : unnamed(heard));
+        if (entries.isEmpty()) {
+            entries.addAll(goesOn(heard));
+        }
         return entries;
+    }
+
+    /** "On the stem near the ground, two plants": where and how many, told of the trouble that is talked about. */
+    private List<Entry> goesOn(Heard heard) {
+        boolean tellsElse = !heard.statements().isEmpty()
+                || !heard.inquiries().isEmpty()
+                || !heard.signs().isEmpty()
+                || !heard.settings().isEmpty()
+                || !heard.plans().isEmpty()
+                || message.pressed() != null
+                || message.text().isBlank();
+        if (tellsElse || pending != null && !ofACase(pending)) {
+            return List.of();
+        }
+        long where = description().whereabouts();
+        boolean tells = where + description().complaints() >= (pending == null ? 2 : 1) && where > 0;
+        return tells ? List.copyOf(wordsOf(talkedAbout())) : List.of();
+    }
+
+    private List<SignSeen> talkedAbout() {
+        if (pending != null) {
+            return spokenOf();
+        }
+        return description().crops().isEmpty()
+                ? Clinic.openToday(garden, situation.today()).stream().toList()
+                : openCase();
     }
 
     private Optional<Finding> answered(Heard heard) {
@@ -226,11 +258,16 @@ final class CaseNotes {
                 !found.isEmpty() && found.stream().noneMatch(one -> one.about().equals(meaning[0]));
         return bare.equals(bare(choice.label()))
                 || (meaning[1].equals("yes") && (YES.contains(bare) || (bare.startsWith("yes ") && !ofSomethingElse)))
-                || (meaning[1].equals("no") && (NO.contains(bare) || (bare.startsWith("no ") && !ofSomethingElse)))
+                || (meaning[1].equals("no") && (NO.contains(bare) || (saysNo(bare) && !ofSomethingElse)))
                 || (meaning[1].equals(Finding.UNKNOWN) && UNKNOWN.contains(bare))
                 || found.stream()
                         .anyMatch(one ->
                                 one.about().equals(meaning[0]) && one.found().equals(meaning[1]));
+    }
+
+    private static boolean saysNo(String bare) {
+        String[] words = bare.split(" ");
+        return words[0].equals("no") && (words.length == 1 || PlainNo.before(words[1]));
     }
 
     private static String bare(String text) {
@@ -250,7 +287,9 @@ final class CaseNotes {
 
     /** What became of an open case, told unasked: "they look better now". */
     private List<Finding> outcome(Heard heard) {
-        List<Finding> told = message.pressed() != null || pending != null && !ofACase(pending)
+        boolean answersElse =
+                pending != null && !ofACase(pending) && !heard.statements().isEmpty();
+        List<Finding> told = message.pressed() != null || answersElse
                 ? List.of()
                 : foundOf(heard).stream()
                         .filter(finding -> finding.about().equals(Finding.OUTCOME))
@@ -263,23 +302,62 @@ final class CaseNotes {
         if (message.pressed() != null || message.text().isBlank()) {
             return List.of();
         }
-        List<Finding> found = foundOf(heard).stream()
-                .filter(finding -> !Clinic.OF_A_PERSON.contains(finding.about())
-                        && !finding.about().equals(Finding.OUTCOME))
-                .toList();
-        List<SignSeen> subjects = heard.signs().isEmpty() ? spokenOf() : LooselyTold.distinct(heard.signs());
-        if (found.isEmpty() || subjects.isEmpty()) {
+        if (!heard.signs().isEmpty()) {
+            return of(
+                    LooselyTold.distinct(heard.signs()),
+                    ofPlants(foundOf(heard)).toList());
+        }
+        List<SignSeen> spokenOf = spokenOf();
+        boolean ofOthers = spokenOf.isEmpty();
+        List<SignSeen> subjects = ofOthers ? lately() : spokenOf;
+        if (subjects.isEmpty()) {
             return List.of();
         }
-        boolean inPassing = heard.signs().isEmpty()
+        Set<String> signs = new HashSet<>();
+        subjects.forEach(sign -> signs.addAll(Clinic.signsOf(garden, situation.today(), sign)));
+        List<Finding> found = (ofOthers ? besideOtherCrops() : ofPlants(foundOf(heard)))
+                .filter(one -> weighs(one, List.copyOf(signs)))
+                .toList();
+        if (found.isEmpty()) {
+            return List.of();
+        }
+        boolean inPassing = !ofOthers
                 && (tellsElse(heard) || LooselyTold.asksElse(heard))
                 && found.stream().noneMatch(one -> book.tables().tells(one.about(), one.found()));
         if (inPassing) {
             return List.of();
         }
         // "How often should I water the tunnel" asks for itself, whatever question about a trouble waits.
-        boolean asksElse = heard.signs().isEmpty() && LooselyTold.asksElse(heard);
+        boolean asksElse = LooselyTold.asksElse(heard);
         return of(subjects, asksElse ? found.stream().filter(this::asked).toList() : found);
+    }
+
+    private static Stream<Finding> ofPlants(List<Finding> found) {
+        return found.stream()
+                .filter(finding -> !Clinic.OF_A_PERSON.contains(finding.about())
+                        && !finding.about().equals(Finding.OUTCOME));
+    }
+
+    private List<SignSeen> lately() {
+        return Clinic.openLately(garden, situation.today(), pending != null && ofACase(pending)).stream()
+                .toList();
+    }
+
+    /** "Sowed lettuce today. Old leaves at the bottom by the way": what the sentences tell that name no other crop. */
+    private Stream<Finding> besideOtherCrops() {
+        return Stream.of(message.text().split("[.;!?\\n]+"))
+                .map(sentence -> reading.toldOnly(sentence, situation))
+                .filter(sentence -> sentence.crops().isEmpty())
+                .flatMap(sentence -> ofPlants(sentence.findings())
+                        .filter(finding -> sentence.whereabouts() > 0
+                                || asked(finding)
+                                || book.tables().tells(finding.about(), finding.found())));
+    }
+
+    /** Whether a finding tells anything in an open case: a dropped bottle is no bruised squash where leaves are spotted. */
+    private boolean weighs(Finding finding, List<String> signs) {
+        Troubles.Question question = book.tables().questions().get(finding.about());
+        return question == null || question.countsAt(signs);
     }
 
     /** Whether the question that waits asks for it. */
@@ -365,21 +443,34 @@ final class CaseNotes {
         return OF_NO_TROUBLE.contains(String.valueOf(inquiry.topic()));
     }
 
-    /** While a question about a trouble waits, how soil and weather are may answer it; what was done does not. */
+    /** How soil and weather are may tell of a trouble that is open; what was done does not. */
     private boolean tellsElse(Heard heard) {
-        boolean waits = pending != null && ofACase(pending);
         return heard.statements().stream()
                 .filter(Statement::sure)
                 .map(statement -> statement.event().what())
-                .anyMatch(what -> !waits || !(what.ofThePlot() || what == What.SOIL_CHECKED));
+                .anyMatch(what -> !(what.ofThePlot() || what == What.SOIL_CHECKED));
     }
 
     /** The case that what is told in passing is about: where no plant is named and no question waits, only one of these days. */
     private List<SignSeen> spokenOf() {
         boolean waits = pending != null && ofACase(pending);
+        if (waits && description().crops().isEmpty()) {
+            return askedOf().stream().toList();
+        }
         return description().crops().isEmpty()
                 ? Clinic.openLately(garden, situation.today(), waits).stream().toList()
                 : openCase();
+    }
+
+    /** The case that the question that waits is about. */
+    private Optional<SignSeen> askedOf() {
+        String id = pending.arguments().get(CASE);
+        Optional<Planting> planting = garden.planting(id);
+        return planting.isPresent()
+                ? Clinic.open(garden, situation.today(), id, null)
+                : id.equals("plot")
+                        ? Clinic.openLately(garden, situation.today(), true)
+                        : Clinic.open(garden, situation.today(), null, id);
     }
 
     private List<SignSeen> openCase() {

@@ -133,7 +133,8 @@ final class Exchange {
         page.keepState(MemoryJson.write(remembering.after(answer, turn, settling.settled(heard, today))));
         List<WeatherDay> weather = knowledge.weather().around(garden.grower(), today);
         page.lookAgain(new NextLook(garden, message.at(), !weather.isEmpty()).moment());
-        Reply worded = message.photo() && !message.text().isBlank() ? withPhotoNoted(answer.reply()) : answer.reply();
+        Reply worded =
+                message.photo() && !message.text().isBlank() ? withPhotoNoted(answer.reply(), heard) : answer.reply();
         Reply reply = WeatherNotes.under(
                 worded, answer.spoken(), heard.inquiries(), garden.grower(), knowledge.weather(), knowledge.replier());
         if (waiting.taken() != null) {
@@ -214,6 +215,7 @@ final class Exchange {
         List<Entry> entries = earlier.isEmpty() ? writing.entries(heard) : writing.edited(heard, earlier);
         entries = new ArrayList<>(new Undoing(lines).retarget(entries));
         entries.addAll(closerLook);
+        entries.replaceAll(new BegunWithIt(entries, today)::of);
         return entries.isEmpty() ? List.of() : page.append(message.id(), message.at(), entries);
     }
 
@@ -323,8 +325,12 @@ final class Exchange {
         return inquiry.about(known);
     }
 
-    private Reply withPhotoNoted(Reply reply) {
-        return new Reply(knowledge.replier().talk("photo-noted") + "\n\n" + reply.text(), reply.buttons());
+    /** Where on the plant it is need not be asked of whoever has said so. */
+    private Reply withPhotoNoted(Reply reply, Heard heard) {
+        boolean where = heard.signs().stream().anyMatch(sign -> sign.where() != null);
+        return new Reply(
+                knowledge.replier().talk(where ? "photo-noted-told" : "photo-noted") + "\n\n" + reply.text(),
+                reply.buttons());
     }
 
     private Reply withFailure(Reply reply) {

@@ -42,6 +42,22 @@ final class Answers {
     /** How the numbers of choices are named. */
     private record Ordering(Map<String, Integer> byWord) {}
 
+    private static final Set<String> SUBJECTS = Set.of("it", "they", "i", "we", "that", "thats");
+    private static final Set<String> AFTER_AN_ANSWER = Set.of(
+            "and",
+            "but",
+            "now",
+            "yes",
+            "thanks",
+            "thank",
+            "already",
+            "too",
+            "all",
+            "indeed",
+            "yesterday",
+            "today",
+            "so");
+
     Answers(Words words) {
         PhraseFile file = new PhraseFile(words, "answers", Map.of());
         for (String meaning : words.names("answers", "")) {
@@ -112,6 +128,7 @@ final class Answers {
                                                         "oh", "um", "er", "well", "i", "hmm", "sorry", "in", "ah",
                                                         "just", "it", "they", "was")
                                                 .contains(token.word())))
+                .filter(found -> !begins(passage, found))
                 .map(Found::meaning)
                 .findFirst()
                 .orElse(null);
@@ -123,6 +140,18 @@ final class Answers {
                 .anyMatch(found -> found.start() == 0
                         && passage.tokens().subList(found.end(), passage.size()).stream()
                                 .allMatch(Token::mark));
+    }
+
+    /** "It is" answers; "it is going yellow" and "no frost since April" tell something of their own. */
+    private static boolean begins(Passage passage, Found<String> found) {
+        boolean no = passage.word(found.start()).equals("no") && found.end() == found.start() + 1;
+        if (no && found.end() < passage.size() && !PlainNo.before(passage.word(found.end()))) {
+            return true;
+        }
+        return SUBJECTS.contains(passage.word(found.start()))
+                && found.end() < passage.size()
+                && !passage.tokens().get(found.end()).mark()
+                && !AFTER_AN_ANSWER.contains(passage.word(found.end()));
     }
 
     private static Optional<Heard> byWord(String said, Doubt pending) {

@@ -16,6 +16,7 @@ public final class Description {
     private final Set<String> complaints;
     private final Set<String> faint;
     private final Set<String> plans;
+    private final Set<String> whereabouts;
     private final Supplier<List<CropSaid>> crops;
     private final Set<String> growing;
     private final Passage plain;
@@ -27,6 +28,7 @@ public final class Description {
             Set<String> complaints,
             Set<String> faint,
             Set<String> plans,
+            Set<String> whereabouts,
             Supplier<List<CropSaid>> crops,
             Set<String> growing,
             Passage plain) {
@@ -35,6 +37,7 @@ public final class Description {
         this.complaints = complaints;
         this.faint = faint;
         this.plans = plans;
+        this.whereabouts = whereabouts;
         this.crops = crops;
         this.growing = growing;
         this.plain = plain;
@@ -77,6 +80,11 @@ public final class Description {
     /** How many different words it holds that complain by themselves. */
     public long clearComplaints() {
         return plain.words().stream().filter(complaints::contains).count();
+    }
+
+    /** How many different words say where on the plants, how many of them or how fast. */
+    public long whereabouts() {
+        return plain.words().stream().filter(whereabouts::contains).count();
     }
 
     /** Whether it speaks of what is meant to be done rather than of what is seen. */

@@ -6,12 +6,17 @@ import bothy.reading.said.Passage;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
 import bothy.reading.text.PhraseFile;
+import bothy.reading.text.Token;
+import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 
 /** Whether something can be eaten: by whom, which part of the plant, and what is wrong with it. */
 final class EatingAsked {
+    private static final String SOMETHING = "have";
     private static final String FILE = "eating";
 
     /** What animals did to it: "lettuce that the cat pooped on" is not for the cat. */
@@ -23,6 +28,7 @@ final class EatingAsked {
     private final PhraseBook<Named> by = new PhraseBook<>();
     private final PhraseBook<Named> parts = new PhraseBook<>();
     private final PhraseBook<Named> faults = new PhraseBook<>();
+    private final Set<String> eating;
 
     /** @param rank of two found with as many words the one listed first counts */
     private record Named(String name, int rank) {}
@@ -32,6 +38,7 @@ final class EatingAsked {
         asks = file.book("/asks", "asks");
         whether = file.book("/whether", "whether");
         unless = file.book("/unless", "unless");
+        eating = Set.copyOf(words.list(FILE, "/eating"));
         named(words, file, "/by", by);
         named(words, file, "/parts", parts);
         named(words, file, "/faults", faults);
@@ -73,6 +80,28 @@ final class EatingAsked {
                 || eaten.part() != null
                 || eaten.fault() != null
                 || stands(whether, passage, sentence[0], sentence[1]);
+    }
+
+    /** "Can I still eat them" tells of nothing that was eaten: the words of eating that are only asked about stand for themselves. */
+    Passage withoutWhatIsAsked(Passage passage) {
+        if (passage.words().stream().noneMatch(eating::contains)) {
+            return passage;
+        }
+        BitSet asked = new BitSet();
+        for (int[] sentence : passage.sentences()) {
+            if (in(passage, sentence, sentence[0]) != null) {
+                asks.all(passage.tokens(), sentence[0], sentence[1], passage)
+                        .forEach(found -> asked.or(found.place().words()));
+            }
+        }
+        if (asked.isEmpty()) {
+            return passage;
+        }
+        List<Token> tokens = new ArrayList<>(passage.tokens());
+        asked.stream()
+                .filter(at -> eating.contains(tokens.get(at).word()))
+                .forEach(at -> tokens.set(at, tokens.get(at).as(SOMETHING)));
+        return passage.withTokens(tokens);
     }
 
     private static boolean stands(PhraseBook<String> book, Passage passage, int from, int to) {

@@ -34,9 +34,6 @@ final class PlainWords {
 
     private Token plainer(Token token) {
         String word = plain.get(token.word());
-        return word == null
-                ? token
-                : new Token(
-                        word, token.sort(), token.number(), token.from(), token.to(), token.capital(), token.mended());
+        return word == null ? token : token.as(word);
     }
 }

@@ -38,7 +38,9 @@ public final class Reading {
     private final Set<String> complaints;
     private final Set<String> faint;
     private final Set<String> plans;
+    private final Set<String> whereabouts;
     private final Guesses guesses;
+    private final EatingAsked eating;
 
     /** @throws bothy.almanac.RulesBroken when a words file is missing or a phrase in one cannot be read */
     public Reading(Words words) {
@@ -51,6 +53,7 @@ public final class Reading {
         GrowingWished growingWished = new GrowingWished(words);
         zonesNear = new ZonesNear(words);
         guesses = new Guesses(words, questions);
+        eating = questions.eating();
         signs = new Signs(words, moods);
         answers = new Answers(words);
         closerLook = new CloserLook(words);
@@ -59,6 +62,7 @@ public final class Reading {
         complaints = Set.copyOf(words.list("clues", "/complaints"));
         faint = Set.copyOf(words.list("clues", "/faint-complaints"));
         plans = Set.copyOf(words.list("clues", "/plans"));
+        whereabouts = Set.copyOf(words.list("clues", "/whereabouts"));
         Set<String> known = new HashSet<>();
         List.of(
                         moods.vocabulary(),
@@ -129,12 +133,13 @@ public final class Reading {
                 complaints,
                 faint,
                 plans,
+                whereabouts,
                 () -> grammar.crops(text, situation),
                 situation.plantings().stream()
                         .filter(planting -> !planting.over())
                         .map(Planting::crop)
                         .collect(Collectors.toSet()),
-                plainWords.of(grammar.whole(text, situation)));
+                eating.withoutWhatIsAsked(plainWords.of(grammar.whole(text, situation))));
     }
 
     /**

@@ -1,6 +1,7 @@
 package bothy.reading;
 
 import bothy.garden.Doubt;
+import bothy.garden.Event;
 import bothy.garden.Heard;
 import bothy.garden.Inquiry;
 import bothy.garden.Plan;
@@ -8,6 +9,7 @@ import bothy.garden.Question;
 import bothy.garden.SettingChange;
 import bothy.garden.SignSeen;
 import bothy.garden.Statement;
+import bothy.garden.What;
 import bothy.reading.grammar.Clauses;
 import bothy.reading.grammar.Grammar;
 import bothy.reading.grammar.Moods;
@@ -34,6 +36,7 @@ import java.util.stream.Stream;
 
 /** Gathers what the sentences of a message tell, ask and show. */
 final class Sentences {
+    private static final String HAULMS = "haulms cut";
     /** "I'm in Kent, what can I sow now" tells a place and asks. */
     private static final Set<String> QUESTION_WORDS = Set.of(
             "what", "when", "which", "where", "how", "can", "should", "shall", "is", "am", "do", "who", "anything");
@@ -184,11 +187,15 @@ final class Sentences {
         if (labelled != null && asked.stream().noneMatch(one -> one.question() == Question.FEED_DOSE)) {
             asked.add(inquiries.ofLabel(passage, labelled));
         }
-        said.removeIf(clause -> !seen.isEmpty() && TroubleOrDoing.beside(whole, clause));
+        asked.replaceAll(inquiry -> WorthKeeping.of(whole, inquiry));
+        said.removeIf(clause ->
+                !seen.isEmpty() && (TroubleOrDoing.beside(whole, clause) || BesideATrouble.only(whole, clause, seen)));
         restOfThem(whole, said);
         List<Clause> chores = said.stream().filter(Sentences::chore).toList();
         said.removeAll(chores);
-        List<Told> told = statements.told(passage, said);
+        List<Told> told = statements.told(passage, said).stream()
+                .filter(one -> !ofNoPlant(one.event()))
+                .toList();
         List<Told> lines = seen.isEmpty() ? told : Recalled.without(told, passage.situation());
         List<Plan> plans = Stream.concat(toCome.stream(), statements.plans(passage, said).stream())
                 .toList();
@@ -227,6 +234,11 @@ final class Sentences {
                 && clause.action().start() == sentence[0]
                 && Passage.within(passage.days(), sentence[0], sentence[1]).isEmpty()
                 && passage.counts(sentence[0], clause.to()).isEmpty();
+    }
+
+    /** "Cut the tops off", where nothing grows whose tops could be meant. */
+    private static boolean ofNoPlant(Event event) {
+        return event.what() == What.NOTE && HAULMS.equals(event.detail()) && event.crop() == null;
     }
 
     /** Work that no diary of a crop needs: "weeded the onions". */

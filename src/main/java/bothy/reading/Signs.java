@@ -27,6 +27,7 @@ import java.util.Set;
 /** Finds the signs of trouble that a message tells. */
 final class Signs {
     private static final Set<String> INTO = Set.of("in", "into");
+    private static final Set<String> OF_THE = Set.of("on", "of", "my", "the", "our", "his", "her", "their");
     private static final String FILE = "signs";
     /** How many words before a sign a "no" may stand to take it back. */
     private static final int REACH = 4;
@@ -151,7 +152,11 @@ final class Signs {
         }
         Set<String> telling = unless.getOrDefault(sign.meaning(), Set.of());
         int to = Math.min(sentence[1], sign.end() + BESIDE);
-        for (int at = Math.max(sentence[0], sign.start() - BESIDE); at < to; at++) {
+        int from = sign.start();
+        while (from > sentence[0] && OF_THE.contains(passage.word(from - 1))) {
+            from--; // "The first leaves on my toms are going yellow".
+        }
+        for (int at = Math.max(sentence[0], from - BESIDE); at < to; at++) {
             boolean whereRipe = passage.word(at).startsWith("vine")
                     && passage.word(at - 1).equals("the")
                     && passage.word(at - 2).equals("on"); // "Splitting on the vine".

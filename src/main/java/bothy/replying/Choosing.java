@@ -37,6 +37,11 @@ final class Choosing {
     List<Given> spoken() {
         Set<Given> spoken = new LinkedHashSet<>();
         turn.given().stream().filter(Choosing::first).forEach(spoken::add);
+        if (spoken.stream().anyMatch(given -> given.figures().containsKey("alone"))) {
+            // Who is unwell wants no gardening now.
+            spoken.addAll(cautions(spoken));
+            return List.copyOf(spoken);
+        }
         spoken.addAll(capped(of(Occasion.SIGN), MOST_FOR_A_PLANTING));
         spoken.addAll(capped(onceForACrop(of(Occasion.ASKED)), MOST_FOR_AN_ANSWER));
         spoken.addAll(next());
@@ -162,7 +167,7 @@ final class Choosing {
                 && turn.saidToday().contains(Turn.key(caution));
     }
 
-    /** A caution whose rule binds {@code $first} goes before everything else: someone is unwell. */
+    /** A caution whose rule binds {@code $first} goes before everything else, one that binds {@code $alone} too without it. */
     private static boolean first(Given given) {
         return isCaution(given)
                 && given.occasion() != Occasion.STANDING

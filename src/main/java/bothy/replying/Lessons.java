@@ -2,6 +2,7 @@ package bothy.replying;
 
 import bothy.almanac.troubles.TroubleWording;
 import bothy.garden.Diagnosis;
+import bothy.garden.Diagnosis.HowSure;
 import java.util.Optional;
 
 /** Words what a trouble teaches for the next time. */
@@ -21,6 +22,10 @@ final class Lessons {
         if (known == null || known.prevent() == null || sentence == null) {
             return Optional.empty();
         }
-        return Optional.of(sentence.replace("{cause}", cause).replace("{prevent}", known.prevent()));
+        HowSure sure = HowSure.of(diagnosis.causes().get(0).chance());
+        String named = sure.atLeast(HowSure.MOST_LIKELY)
+                ? cause
+                : words.talk().get("lesson-perhaps").replace("{cause}", cause);
+        return Optional.of(sentence.replace("{cause}", named).replace("{prevent}", known.prevent()));
     }
 }

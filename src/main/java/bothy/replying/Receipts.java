@@ -16,6 +16,9 @@ import java.util.Optional;
 
 /** One line that says what was written into the diary. */
 final class Receipts {
+    /** The note of a photo is told in a sentence of its own. */
+    private static final String PHOTO = "photo";
+
     private final Wording wording;
     private final Vocabulary vocabulary;
 
@@ -33,7 +36,9 @@ final class Receipts {
         for (Logged line : written) {
             Entry entry = line.entry();
             if (entry instanceof Event event) {
-                events.add(event);
+                if (!PHOTO.equals(event.detail())) {
+                    events.add(event);
+                }
             } else if (entry instanceof SettingChange change) {
                 settings.add(change);
             } else if (entry instanceof Amendment amendment && amendment.instead() instanceof Event event) {

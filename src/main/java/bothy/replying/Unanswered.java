@@ -4,6 +4,7 @@ import bothy.almanac.Sheet;
 import bothy.almanac.Wording;
 import bothy.almanac.troubles.Troubles;
 import bothy.garden.Event;
+import bothy.garden.Finding;
 import bothy.garden.Given;
 import bothy.garden.Inquiry;
 import bothy.garden.Logged;
@@ -63,6 +64,9 @@ final class Unanswered {
                 .filter(sign -> !askedOf(sign, spoken))
                 .filter(sign -> !(sign.sign().endsWith("watering") && feltTheSoil()))
                 .forEach(sign -> lines.add(unknown(sign)));
+        if (lines.isEmpty() && spoken.isEmpty() && tellsMoreOfATrouble()) {
+            lines.add(talk("trouble-still-unknown", Map.of()));
+        }
         return List.copyOf(lines);
     }
 
@@ -72,6 +76,12 @@ final class Unanswered {
                 && spoken.stream()
                         .anyMatch(given ->
                                 given.occasion() == Given.Occasion.ASKED && Objects.equals(given.crop(), sign.crop()));
+    }
+
+    private boolean tellsMoreOfATrouble() {
+        return turn.written().stream()
+                .anyMatch(line -> line.entry() instanceof Finding finding
+                        && !finding.about().equals(Finding.OUTCOME));
     }
 
     private String unknown(SignSeen sign) {

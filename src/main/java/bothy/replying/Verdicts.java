@@ -62,7 +62,17 @@ final class Verdicts {
         if (isSilent(diagnosis)) {
             return Optional.empty();
         }
+        if (cannotBeNamed(diagnosis)) {
+            boolean again = turn.verdicts().containsKey(diagnosis.of());
+            return Optional.of(fill(again ? "still-cannot-name" : "cannot-name", Map.of()));
+        }
         return Optional.of(isNews(diagnosis) ? whole(diagnosis, alsoSaid) : still(diagnosis));
+    }
+
+    /** No sign is known of it, and no cause stands out: a name would be a guess. */
+    private static boolean cannotBeNamed(Diagnosis diagnosis) {
+        return diagnosis.said().sure() == HowSure.OPEN
+                && diagnosis.signs().stream().allMatch(Troubles.UNNAMED::equals);
     }
 
     private boolean isNews(Diagnosis diagnosis) {
@@ -112,8 +122,17 @@ final class Verdicts {
                 ? "speaks-for-it"
                 : change < 0
                         ? "speaks-against-it"
-                        : diagnosis.said().sure() == HowSure.OPEN ? "does-not-settle" : "changes-nothing";
+                        : isNotKnown()
+                                ? "never-mind"
+                                : diagnosis.said().sure() == HowSure.OPEN ? "does-not-settle" : "changes-nothing";
         return fill(id, Map.of("verdict", fill(headOf(diagnosis), causes(diagnosis))));
+    }
+
+    private boolean isNotKnown() {
+        return turn.written().stream()
+                .anyMatch(line -> line.entry() instanceof Finding finding
+                        && finding.asked()
+                        && finding.found().equals(Finding.UNKNOWN));
     }
 
     private String whole(Diagnosis diagnosis, List<String> alsoSaid) {
@@ -182,9 +201,17 @@ final class Verdicts {
         return named;
     }
 
-    /** The signs as understood, so that a grower sees what the verdict is about. */
+    /**
+     * The signs as understood, so that a grower sees what the verdict is about. Beside a cause that is fairly sure only those that it is
+     * known for: it was told in other words than the rest.
+     */
     private Optional<String> signs(Diagnosis diagnosis) {
+        Likely first = diagnosis.causes().get(0);
+        boolean sure = HowSure.of(first.chance()).atLeast(HowSure.MOST_LIKELY);
         List<String> signs = diagnosis.signs().stream()
+                .filter(sign -> !sure
+                        || book.tables().rows(sign, diagnosis.crop()).stream()
+                                .anyMatch(row -> row.cause().equals(first.cause())))
                 .map(book.words().signs()::get)
                 .filter(Objects::nonNull)
                 .map(TroubleWording.Sign::name)
@@ -209,7 +236,7 @@ final class Verdicts {
 
     /** The question that would tell most, with its answers and "don't know". */
     Optional<Doubt> question(Diagnosis diagnosis) {
-        if (diagnosis.question() == null || isSilent(diagnosis)) {
+        if (diagnosis.question() == null || isSilent(diagnosis) || cannotBeNamed(diagnosis)) {
             return Optional.empty();
         }
         TroubleWording.Asked asked = book.words().questions().get(diagnosis.question());

@@ -78,8 +78,13 @@ final class WhyVerdict {
         };
     }
 
+    /** A cause that words or an answer brought in is known at the crop, not for the sign. */
     private static String sign(Reason reason) {
-        return reason.weight() > 1 ? "why-sign-common" : reason.weight() > 0 ? "why-sign-occasional" : "why-sign-rare";
+        return reason.weight() > 0 && reason.source() == null
+                ? "why-at-crop"
+                : reason.weight() > 1
+                        ? "why-sign-common"
+                        : reason.weight() > 0 ? "why-sign-occasional" : "why-sign-rare";
     }
 
     private String signName(String sign) {

@@ -262,9 +262,24 @@ public final class Clinic {
         return open(garden, today, null, null, asked ? ASKED_DAYS : LATELY_DAYS);
     }
 
+    /** The open case that was spoken of this very day. */
+    public static Optional<SignSeen> openToday(bothy.garden.Garden garden, LocalDate today) {
+        return open(garden, today, null, null, 0);
+    }
+
     /** The open case that an answer belongs to: that of the planting or crop spoken of, else the one last spoken of. */
     public static Optional<SignSeen> open(bothy.garden.Garden garden, LocalDate today, String planting, String crop) {
         return open(garden, today, planting, crop, Integer.MAX_VALUE);
+    }
+
+    /** The signs of an open case, by one that was told of it. */
+    public static List<String> signsOf(bothy.garden.Garden garden, LocalDate today, SignSeen told) {
+        return Cases.of(garden, today).stream()
+                .filter(file -> java.util.Objects.equals(file.planting(), told.planting())
+                        && java.util.Objects.equals(file.crop(), told.crop()))
+                .findFirst()
+                .map(CaseFile::signs)
+                .orElse(List.of());
     }
 
     private static Optional<SignSeen> open(

@@ -44,6 +44,31 @@ public final class TroubleCheck {
         return List.copyOf(check.problems);
     }
 
+    /**
+     * Crops of the tables that nobody can name.
+     *
+     * @param known names of crops that have a sheet or stand among the words
+     */
+    public static List<Problem> unknownCrops(RulesFolder folder, Set<String> known) {
+        Troubles troubles = Troubles.in(folder);
+        Set<String> all = new TreeSet<>(known);
+        troubles.groups().forEach((group, crops) -> {
+            all.add(group);
+            all.addAll(crops);
+        });
+        List<Problem> problems = new ArrayList<>();
+        troubles.signs().forEach((sign, rows) -> rows.stream()
+                .flatMap(row -> row.crops().stream())
+                .distinct()
+                .filter(crop -> !crop.equals(Troubles.ANY) && !all.contains(crop))
+                .forEach(crop -> problems.add(new Problem(
+                        "troubles/",
+                        0,
+                        "the crop \"" + crop + "\" at " + sign
+                                + " is not known: its row can never count. Mend its spelling, or add its words."))));
+        return problems;
+    }
+
     private void sign(String sign, List<Row> rows) {
         Set<String> causes = rows.stream().map(Row::cause).collect(Collectors.toCollection(TreeSet::new));
         if (causes.size() < 2) {

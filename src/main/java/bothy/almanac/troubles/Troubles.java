@@ -42,7 +42,7 @@ public record Troubles(
     /** What the words of a description are kept under, besides the answers to questions. */
     public static final String WORDS = "words";
 
-    private static final String ANY = "any";
+    static final String ANY = "any";
     /** By judgement. */
     private static final double TELLS_MUCH = 3;
 

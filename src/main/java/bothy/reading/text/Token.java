@@ -45,6 +45,11 @@ public record Token(String word, Sort sort, double number, int from, int to, boo
         return mark() && (is(".") || is("!") || is("?") || is(";") || is("\n"));
     }
 
+    /** Another word in its place. */
+    public Token as(String other) {
+        return new Token(other, sort, number, from, to, capital, mended);
+    }
+
     Token spelled(String right) {
         return new Token(right, sort, number, from, to, capital, true);
     }
