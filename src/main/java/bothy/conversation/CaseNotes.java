@@ -5,7 +5,6 @@ import bothy.almanac.troubles.TroubleBook;
 import bothy.almanac.troubles.Troubles;
 import bothy.garden.Diagnosis;
 import bothy.garden.Doubt;
-import bothy.garden.Doubt.Choice;
 import bothy.garden.Entry;
 import bothy.garden.Event;
 import bothy.garden.Finding;
@@ -19,40 +18,19 @@ import bothy.garden.Situation;
 import bothy.garden.Statement;
 import bothy.garden.What;
 import bothy.reading.Description;
-import bothy.reading.PlainNo;
 import bothy.reading.Reading;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
 /** What one message adds to the case that it belongs to: an answer to the question that waits, and what it tells unasked. */
 final class CaseNotes {
-    private static final String CASE = "case";
-    private static final Set<String> YES =
-            Set.of("yes", "y", "yep", "yeah", "yes it is", "yes they are", "it is", "they are");
-    private static final Set<String> NO = Set.of("no", "n", "nope", "not really", "no it is not", "none");
-    private static final Set<String> UNKNOWN = Set.of(
-            "don't know",
-            "dont know",
-            "do not know",
-            "i don't know",
-            "i dont know",
-            "not sure",
-            "no idea",
-            "dunno",
-            "can't tell",
-            "cant tell",
-            "unsure",
-            "haven't looked",
-            "idk");
+    static final String CASE = "case";
     private static final Set<What> BEGUN = EnumSet.of(What.SOWN, What.PLANTED_OUT, What.PRICKED_OUT, What.POTTED_ON);
-
-    private static final int SHORT_ANSWER_WORDS = 6;
 
     /** Matters whose words may sound like a trouble. */
     private static final Set<String> OF_NO_TROUBLE = Set.of(
@@ -224,65 +202,11 @@ final class CaseNotes {
     }
 
     private Optional<Finding> answered(Heard heard) {
-        String said = message.pressed() != null ? message.pressed() : message.text();
-        List<Finding> found =
-                message.pressed() != null ? reading.description(said, situation).findings() : foundOf(heard);
-        return pending.choices().stream()
-                .filter(choice -> chosen(choice, meaning(choice), said, found))
-                .findFirst()
-                .or(() -> found.isEmpty() && heard.inquiries().isEmpty() ? nearest(said) : Optional.empty())
-                .flatMap(choice -> about(meaning(choice)[0], meaning(choice)[1]));
-    }
-
-    private static String[] meaning(Choice choice) {
-        return choice.meaning().split("=", 2);
-    }
-
-    /** A short answer in other words: the one choice that shares a word with it. */
-    private Optional<Choice> nearest(String said) {
-        Set<String> words = new HashSet<>(List.of(bare(said).split(" ")));
-        if (words.size() > SHORT_ANSWER_WORDS) {
-            return Optional.empty();
-        }
-        List<Choice> sharing = pending.choices().stream()
-                .filter(choice -> Stream.of((bare(choice.label()) + " " + meaning(choice)[1]).split("[ -]"))
-                        .anyMatch(word -> word.length() > 2 && words.contains(word)))
-                .toList();
-        return sharing.size() == 1 ? Optional.of(sharing.get(0)) : Optional.empty();
-    }
-
-    private static boolean chosen(Choice choice, String[] meaning, String said, List<Finding> found) {
-        String bare = bare(said);
-        // "Yes, stony soil" answers what it names, not what was asked.
-        boolean ofSomethingElse =
-                !found.isEmpty() && found.stream().noneMatch(one -> one.about().equals(meaning[0]));
-        return bare.equals(bare(choice.label()))
-                || (meaning[1].equals("yes") && (YES.contains(bare) || (bare.startsWith("yes ") && !ofSomethingElse)))
-                || (meaning[1].equals("no") && (NO.contains(bare) || (saysNo(bare) && !ofSomethingElse)))
-                || (meaning[1].equals(Finding.UNKNOWN) && UNKNOWN.contains(bare))
-                || found.stream()
-                        .anyMatch(one ->
-                                one.about().equals(meaning[0]) && one.found().equals(meaning[1]));
-    }
-
-    private static boolean saysNo(String bare) {
-        String[] words = bare.split(" ");
-        return words[0].equals("no") && (words.length == 1 || PlainNo.before(words[1]));
-    }
-
-    private static String bare(String text) {
-        return text.toLowerCase(Locale.ROOT)
-                .replace('\u2019', '\'')
-                .replaceAll("[^\\p{L}\\d' ]", " ")
-                .replaceAll("\\s+", " ")
-                .strip();
-    }
-
-    private Optional<Finding> about(String question, String answer) {
-        String id = pending.arguments().get(CASE);
-        boolean known = garden.planting(id).isPresent();
-        String crop = garden.planting(id).map(one -> one.crop()).orElse(id.equals("plot") ? null : id);
-        return Optional.of(new Finding(known ? id : null, crop, question, answer, true, situation.today()));
+        boolean tapped = message.pressed() != null;
+        String said = tapped ? message.pressed() : message.text();
+        List<Finding> found = tapped ? reading.description(said, situation).findings() : foundOf(heard);
+        return new CaseAnswer(pending, garden, situation.today())
+                .in(said, found, heard.inquiries().isEmpty());
     }
 
     /** What became of an open case, told unasked: "they look better now". */
@@ -360,11 +284,10 @@ final class CaseNotes {
         return question == null || question.countsAt(signs);
     }
 
-    /** Whether the question that waits asks for it. */
     private boolean asked(Finding finding) {
         return pending != null
                 && ofACase(pending)
-                && pending.choices().stream().anyMatch(choice -> meaning(choice)[0].equals(finding.about()));
+                && new CaseAnswer(pending, garden, situation.today()).asksFor(finding);
     }
 
     private static List<Finding> of(List<SignSeen> subjects, List<Finding> found) {

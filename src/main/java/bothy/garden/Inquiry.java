@@ -43,6 +43,9 @@ public record Inquiry(
         Eaten eaten,
         Period during,
         List<String> cues) {
+    /** The topic of a missed watering that nothing was asked about. */
+    public static final String WATERING_MISSED_TOLD = "watering-missed-told";
+
     /** What is asked for a reason that stands nowhere in the rules. */
     public static final String UNWRITTEN = "unwritten";
 
@@ -68,6 +71,11 @@ public record Inquiry(
 
     public static Inquiry of(Question question, String crop, List<String> plantings) {
         return new Inquiry(question, crop, plantings, null, null, null, null, null, null, null);
+    }
+
+    /** Whether it was told and not asked: "forgot to water for four days" is no question, and wants advice all the same. */
+    public boolean onlyTold() {
+        return WATERING_MISSED_TOLD.equals(topic);
     }
 
     public Inquiry withTopic(String topic) {

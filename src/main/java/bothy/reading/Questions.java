@@ -7,7 +7,6 @@ import bothy.reading.said.Passage;
 import bothy.reading.text.Phrase;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
-import bothy.reading.text.PhraseFile;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -47,7 +46,7 @@ final class Questions {
     private final CuesTold cues;
     private final MeaningsAsked meanings;
     private final ReasonsAsked reasons;
-    private final PhraseBook<String> toldForAdvice;
+    private final ToldForAdvice toldForAdvice;
 
     Questions(Words words) {
         Map<String, List<String>> groups = new HashMap<>();
@@ -61,7 +60,7 @@ final class Questions {
         groups.put("step", steps);
         groups.put("laterstep", steps);
         where = new WhereAsked(words, groups);
-        toldForAdvice = new PhraseFile(words, FILE, groups).book("/told", "told");
+        toldForAdvice = new ToldForAdvice(words);
         words.lists(FILE, "/asked")
                 .forEach((name, texts) -> texts.forEach(
                         text -> add(words, "/asked/" + name, text, groups, asked, question(words, name))));
@@ -155,11 +154,8 @@ final class Questions {
         return where.begins(passage, sentence);
     }
 
-    /** Whether a sentence asks nothing and wants advice all the same: "forgot to water for four days". */
-    boolean wantsAdvice(Passage passage, int[] sentence) {
-        return !toldForAdvice
-                .find(passage.tokens(), sentence[0], sentence[1], passage)
-                .isEmpty();
+    ToldForAdvice toldForAdvice() {
+        return toldForAdvice;
     }
 
     /** Which question a stretch asks; {@link Question#OTHER} when none of the known ones. */

@@ -38,6 +38,8 @@ import java.util.stream.Stream;
 final class Sentences {
     private static final String HAULMS = "haulms cut";
     /** "I'm in Kent, what can I sow now" tells a place and asks. */
+    private static final Set<String> WEATHER_TOLD = Set.of("temperature", "rain", "frost");
+
     private static final Set<String> QUESTION_WORDS = Set.of(
             "what", "when", "which", "where", "how", "can", "should", "shall", "is", "am", "do", "who", "anything");
 
@@ -115,17 +117,16 @@ final class Sentences {
             if (frost || begins >= 0 && HeatToCome.ahead(passage, sentence)) {
                 passage = FrostToCome.unwritten(passage, sentence);
             }
-            if (begins < 0 && told.isEmpty() && !frost && HeatToCome.ahead(passage, sentence)) {
+            boolean nothingElse = begins < 0 && told.isEmpty() && !frost && troubles.isEmpty();
+            if (nothingElse && !doing(passage, sentence) && HeatToCome.ahead(passage, sentence)) {
                 // "It is going to be 35 all week": what is told of heat to come asks what to do.
                 passage = FrostToCome.unwritten(passage, sentence);
                 asked.add(HeatToCome.heatWave());
             }
-            if (begins < 0
-                    && told.isEmpty()
-                    && !frost
-                    && troubles.isEmpty()
-                    && questions.wantsAdvice(passage, sentence)) {
-                begins = sentence[0];
+            if (nothingElse && questions.toldForAdvice().in(passage, sentence)) {
+                inquiries.all(passage, sentence, sentence[0]).stream()
+                        .map(one -> one.withTopic(Inquiry.WATERING_MISSED_TOLD))
+                        .forEach(asked::add);
             }
             if (frost && begins < 0) {
                 toCome.add(FrostToCome.plan(passage, sentence));
@@ -262,6 +263,12 @@ final class Sentences {
         return first.question() != Question.OTHER || first.topic() != null;
     }
 
+    /** Whether a sentence tells what was done to plants, and not of the weather alone. */
+    private static boolean doing(Passage passage, int[] sentence) {
+        return Passage.within(passage.actions(), sentence[0], sentence[1]).stream()
+                .anyMatch(action -> !WEATHER_TOLD.contains(action.action()));
+    }
+
     private static boolean mark(Passage passage, int[] sentence) {
         return passage.word(sentence[1]).equals("?");
     }
@@ -340,7 +347,9 @@ final class Sentences {
                 kinds.of(
                         passage,
                         lines,
-                        gathered.asked(),
+                        gathered.asked().stream()
+                                .filter(inquiry -> !inquiry.onlyTold())
+                                .toList(),
                         gathered.seen(),
                         gathered.set(),
                         gathered.plans(),

@@ -32,6 +32,7 @@ public final class Vocabulary {
         object.put(
                 "questions",
                 heard.inquiries().stream()
+                        .filter(inquiry -> !inquiry.onlyTold())
                         .map(inquiry -> inquiry.question().word())
                         .distinct()
                         .toList());

@@ -64,8 +64,10 @@ final class Score {
                     + message.settings() + (message.unsure() ? " unsure" : "")
                     + "\n      found  " + found
                     + heard.inquiries().stream()
+                            .filter(ask -> !ask.onlyTold())
                             .map(ask -> ask.question().word())
-                            .toList() + signs(heard, vocabulary)
+                            .toList()
+                    + signs(heard, vocabulary)
                     + heard.settings()
                     + (heard.doubt() == null ? "" : " " + heard.doubt().about())
                     + (heard.corrects() ? " corrects" : ""));
@@ -117,6 +119,7 @@ final class Score {
 
     private static boolean asksRight(Corpus.Labelled message, Heard heard) {
         List<String> found = heard.inquiries().stream()
+                .filter(ask -> !ask.onlyTold())
                 .map(ask -> ask.question().word())
                 .distinct()
                 .toList();
