@@ -21,8 +21,6 @@ import org.kie.api.definition.rule.Global;
 import org.kie.api.io.ResourceType;
 import org.kie.api.runtime.KieContainer;
 import org.kie.api.runtime.KieSession;
-import org.kie.api.runtime.KieSessionConfiguration;
-import org.kie.api.runtime.conf.ThreadSafeOption;
 
 /** The compiled rules of one rules folder. Safe for use by many threads; each run takes a session of its own. */
 public final class RuleBook implements AutoCloseable {
@@ -32,7 +30,6 @@ public final class RuleBook implements AutoCloseable {
     private final KieContainer container;
     private final KieBase base;
     private final Set<String> globals;
-    private final KieSessionConfiguration ofOneThread = KieServices.get().newKieSessionConfiguration();
 
     private RuleBook(KieContainer container) {
         this.container = container;
@@ -41,7 +38,6 @@ public final class RuleBook implements AutoCloseable {
                 .flatMap(rules -> rules.getGlobalVariables().stream())
                 .map(Global::getName)
                 .collect(Collectors.toUnmodifiableSet());
-        ofOneThread.setOption(ThreadSafeOption.NO);
     }
 
     /**
@@ -123,12 +119,13 @@ public final class RuleBook implements AutoCloseable {
     }
 
     /**
-     * A session for one run, for one thread.
+     * A session for one run, for one thread. It is not told so (ThreadSafeOption.NO): sessions that are share the arguments of consequences
+     * with all others on these rules, and one grower's advice may then be given in another's run.
      *
      * @param known what rules look up by name; names that no rule declares as a global are passed over
      */
     KieSession session(Map<String, Object> known) {
-        KieSession session = base.newKieSession(ofOneThread, null);
+        KieSession session = base.newKieSession();
         known.forEach((name, value) -> {
             if (globals.contains(name)) {
                 session.setGlobal(name, value);

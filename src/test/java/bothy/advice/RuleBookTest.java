@@ -15,7 +15,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.kie.api.runtime.KieSession;
+import org.kie.api.runtime.conf.ThreadSafeOption;
 
 class RuleBookTest {
     @Test
@@ -35,7 +38,21 @@ class RuleBookTest {
         Advised advised =
                 advisor.advise(new Day(day, garden, List.of(sown), List.of(), List.of(), List.of(), List.of()));
 
-        advised.given().forEach(System.out::println);
         assertThat(advised.given()).extracting(Given::id).contains("warm-the-seeds");
+    }
+
+    /**
+     * Sessions that are told to serve one thread share the arguments of consequences with all others on the same rules, so that one grower's
+     * advice is now and then given in another's run.
+     */
+    @Test
+    void runs_side_by_side_share_nothing_that_a_rule_is_given() {
+        KieSession session = RuleBook.of(RulesFolder.at(Path.of("rules")), null).session(Map.of());
+
+        assertThat(session.getSessionConfiguration()
+                        .getOption(ThreadSafeOption.KEY)
+                        .isThreadSafe())
+                .isTrue();
+        session.dispose();
     }
 }
