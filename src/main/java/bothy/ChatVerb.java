@@ -63,9 +63,14 @@ class ChatVerb implements Callable<Integer> {
         return 0;
     }
 
-    /** On another day than the real one a forecast would be of the wrong days. */
     private WeatherSource weather() {
-        return demo || today != null ? WeatherSource.none() : weather.source(InstantSource.system());
+        if (!demo && today == null) {
+            return weather.source(InstantSource.system());
+        }
+        if (weather.named()) {
+            System.err.println("The forecast is left out: on another day than the real one it is of the wrong days.");
+        }
+        return WeatherSource.none();
     }
 
     private String address() {

@@ -29,19 +29,22 @@ final class Logs {
     private static final List<Logger> QUIET = List.of(Logger.getLogger("org.drools"), Logger.getLogger("org.kie"));
 
     private static final Logger OURS = Logger.getLogger("bothy");
+    private static final Logger WEATHER = Logger.getLogger("bothy.weather");
     private static final int MOST_PLACES = 12;
     private static final int MOST_CAUSES = 4;
 
     private Logs() {}
 
-    /** Warnings and errors as text. */
+    /** Warnings and errors as text; that a forecast cannot be had stands in the reply. */
     static void forAPerson() {
         write(System.err, new Plain(), Level.WARNING);
+        WEATHER.setLevel(Level.SEVERE);
     }
 
     /** Also what happens in the ordinary course of the service, as JSON. */
     static void forAService(Form form) {
         write(System.err, form == Form.JSON ? new Structured() : new Plain(), Level.INFO);
+        WEATHER.setLevel(null);
     }
 
     static void write(OutputStream out, Formatter formatter, Level ours) {

@@ -18,7 +18,8 @@ final class WeatherOption {
             defaultValue = "${env:BOTHY_WEATHER}",
             description =
                     "Forecast service that speaks Locationforecast 2.0 of MET Norway, ending in a slash, or \"met\" for "
-                            + "theirs (default: BOTHY_WEATHER, else none). It is asked only for growers who told their place.")
+                            + "theirs (default: BOTHY_WEATHER, else none). It is asked only for growers who told their place, and not with --today or --demo: it is of the real "
+                            + "days.")
     private String address;
 
     @Option(
@@ -31,7 +32,7 @@ final class WeatherOption {
 
     /** @throws Complaints.MisUse when the service is named and the contact is not, or the address is none */
     WeatherSource source(InstantSource clock) {
-        if (address == null || address.isBlank()) {
+        if (!named()) {
             return WeatherSource.none();
         }
         if (contact == null || contact.isBlank()) {
@@ -45,6 +46,10 @@ final class WeatherOption {
             throw new Complaints.MisUse("The forecast cannot be used: " + wrong.getMessage()
                     + ". Name both: --weather met --weather-contact \"school-plot-bot/1 garden@example.org\".");
         }
+    }
+
+    boolean named() {
+        return address != null && !address.isBlank();
     }
 
     private URI service() {

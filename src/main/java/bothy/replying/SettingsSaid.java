@@ -5,7 +5,7 @@ import bothy.garden.SettingChange;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -22,21 +22,16 @@ final class SettingsSaid {
     }
 
     List<String> words(List<SettingChange> changes) {
-        List<Map<String, String>> together = new ArrayList<>();
+        List<List<SettingChange>> together = new ArrayList<>();
         for (SettingChange change : changes) {
             boolean more = !together.isEmpty()
-                    && belongs(
-                            change,
-                            together.get(together.size() - 1)
-                                    .keySet()
-                                    .iterator()
-                                    .next());
+                    && belongs(change, together.get(together.size() - 1).get(0).setting());
             if (!more) {
-                together.add(new LinkedHashMap<>());
+                together.add(new ArrayList<>());
             }
-            together.get(together.size() - 1).put(change.setting(), change.value());
+            together.get(together.size() - 1).add(change);
         }
-        return together.stream().map(this::words).toList();
+        return together.stream().map(this::sentence).toList();
     }
 
     private static boolean belongs(SettingChange change, String first) {
@@ -47,16 +42,16 @@ final class SettingsSaid {
         };
     }
 
-    private String words(Map<String, String> told) {
-        String first = told.keySet().iterator().next();
-        String value = told.get(first);
+    private String sentence(List<SettingChange> told) {
+        SettingChange first = told.get(0);
         Map<String, String> phrases = wording.phrases();
-        String of = phrases.getOrDefault("setting-" + first + "-" + value, phrases.get("setting-" + first));
+        String label = "setting-" + first.setting();
+        String of = phrases.getOrDefault(label + "-" + first.value(), phrases.get(label));
         if (of == null) {
-            return first + " " + value;
+            return first.setting() + " " + first.value();
         }
-        Map<String, String> words = new LinkedHashMap<>();
-        told.forEach((setting, each) -> words.put(setting, written(setting, each)));
+        Map<String, String> words = new HashMap<>();
+        told.forEach(each -> words.put(each.setting(), written(each.setting(), each.value())));
         return new Sentence(of)
                 .fill(name -> Optional.ofNullable(words.get(name)))
                 .orElse(of);
