@@ -170,6 +170,12 @@ final class Exchange {
             return Locations.heard(message.latitude(), message.longitude());
         }
         chosen = Settling.chosen(memory.pending(), message);
+        if (chosen == null && message.pressed() == null && memory.pending() != null) {
+            chosen = Settling.meant(
+                    memory.pending(),
+                    knowledge.reading().answerAlone(message.text(), situation),
+                    knowledge.replier().talk("button-done"));
+        }
         if (chosen != null) {
             return chosen.then();
         }

@@ -45,6 +45,25 @@ final class Settling {
         return null;
     }
 
+    /**
+     * The choice that a word stands for where it is asked whether a task is done: "yep" and "did it" are done there.
+     *
+     * @param word what the message means as an answer and nothing else, {@code null} for none
+     */
+    static Doubt.Choice meant(Doubt pending, String word, String done) {
+        boolean ofATask = pending != null
+                && word != null
+                && !pending.choices().isEmpty()
+                && pending.choices().get(0).label().equals(done);
+        String meaning = "done".equals(word) ? "yes" : word;
+        return !ofATask
+                ? null
+                : pending.choices().stream()
+                        .filter(choice -> meaning.equals(choice.meaning()))
+                        .findFirst()
+                        .orElse(null);
+    }
+
     private Optional<String> about() {
         // How a trouble looks now is an answer to its case, not a task done or left.
         return chosen == null || CaseNotes.ofACase(memory.pending())

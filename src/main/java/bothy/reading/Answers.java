@@ -16,7 +16,6 @@ import bothy.reading.said.Quantity;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
 import bothy.reading.text.PhraseFile;
-import bothy.reading.text.Token;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,6 +25,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 
 /** Reads a message as the answer to the question that waits. */
 final class Answers {
@@ -134,12 +134,13 @@ final class Answers {
                 .orElse(null);
     }
 
-    /** Whether a message is an answer and nothing else, as "not yet" is. */
-    boolean only(Passage passage) {
-        return words.find(passage.tokens(), 0, passage.size(), passage).stream()
-                .anyMatch(found -> found.start() == 0
-                        && passage.tokens().subList(found.end(), passage.size()).stream()
-                                .allMatch(Token::mark));
+    /** What a message means that is an answer and nothing else, as "not yet" or "yep, done" is; {@code null} when it is none. */
+    String meaning(Passage passage) {
+        List<Found<String>> found = words.find(passage.tokens(), 0, passage.size(), passage);
+        boolean nothingElse = IntStream.range(0, passage.size())
+                .allMatch(at -> passage.tokens().get(at).mark()
+                        || found.stream().anyMatch(one -> one.start() <= at && at < one.end()));
+        return found.isEmpty() || !nothingElse ? null : found.get(0).meaning();
     }
 
     /** "It is" answers; "it is going yellow" and "no frost since April" tell something of their own. */

@@ -193,7 +193,7 @@ public final class Reading {
         return corrections
                 .read(passage, gathered.told(), ofItsOwn)
                 .orElseGet(() -> sentences.heard(passage, gathered))
-                .answering(answers.only(passage));
+                .answering(answers.meaning(passage) != null);
     }
 
     /** "Lush and green but not a single pepper" puts nothing right. */
@@ -214,6 +214,11 @@ public final class Reading {
         return new TakingBack(passage, part -> grammar.passage(part, passage.situation()), grammar.cropNames(), leading)
                 .heard(tells)
                 .map(heard -> passage.message().contains("?") ? heard.asking(gathered.asked()) : heard);
+    }
+
+    /** "yes", "no", "done", "unknown" … of a message that is an answer and nothing else; {@code null} of any other. */
+    public String answerAlone(String text, Situation situation) {
+        return answers.meaning(grammar.passage(text, situation));
     }
 
     /** A message read only as the answer to the waiting question, {@code null} when it is none or tells something of its own. */

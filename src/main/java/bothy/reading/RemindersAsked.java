@@ -169,7 +169,7 @@ final class RemindersAsked {
             boolean clock = word.matches("\\d{1,2}([:.]\\d\\d)?\\s*(am|pm)?")
                     && at > begin
                     && Set.of("at", "by", "around", "about").contains(passage.word(at - 1));
-            boolean counted = word.matches("every|each")
+            boolean counted = passage.word(at).matches("every|each")
                     && at + 2 < sentence[1]
                     && passage.word(at + 2).matches("days?|weeks?");
             if (clock) {
@@ -184,13 +184,20 @@ final class RemindersAsked {
                 .filter(at -> !spent[at])
                 .boxed()
                 .collect(java.util.stream.Collectors.toCollection(ArrayList::new));
-        while (!kept.isEmpty() && besides(passage, kept.get(0))) {
+        while (!kept.isEmpty() && (besides(passage, kept.get(0)) || shortTo(passage, kept))) {
             kept.remove(0);
         }
         while (!kept.isEmpty() && besides(passage, kept.get(kept.size() - 1))) {
             kept.remove(kept.size() - 1);
         }
         return kept.isEmpty() ? Optional.empty() : Optional.of(text(passage, kept));
+    }
+
+    /** "Remind me in June 2 put leeks out". */
+    private static boolean shortTo(Passage passage, List<Integer> kept) {
+        return passage.word(kept.get(0)).equals("2")
+                && kept.size() > 1
+                && passage.actions().stream().anyMatch(action -> action.words().get(kept.get(1)));
     }
 
     private static void spend(boolean[] spent, int from, int to) {

@@ -155,6 +155,8 @@ final class Sentences {
             set.addAll(told);
             List<Clause> own = new ArrayList<>(
                     clauses.in(apart(passage, troubles), sentence[0], begins < 0 ? sentence[1] : begins));
+            int reminder = ReminderWishes.reminderBegins(passage, sentence, told);
+            own.removeIf(clause -> clause.action().start() > reminder);
             if (begins >= 0) {
                 // "Sow carrots how deep" orders nothing.
                 own.removeIf(clause -> clause.mood() == Mood.UNCLEAR || onlyNamed(whole, sentence, clause));
