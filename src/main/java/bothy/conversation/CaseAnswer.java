@@ -15,23 +15,6 @@ import java.util.stream.Stream;
 
 /** The answer that a message gives to the question about a trouble that waits: a choice named, or what it tells of the same. */
 final class CaseAnswer {
-    private static final Set<String> YES =
-            Set.of("yes", "y", "yep", "yeah", "yes it is", "yes they are", "it is", "they are");
-    private static final Set<String> NO = Set.of("no", "n", "nope", "not really", "no it is not", "none");
-    private static final Set<String> UNKNOWN = Set.of(
-            "don't know",
-            "dont know",
-            "do not know",
-            "i don't know",
-            "i dont know",
-            "not sure",
-            "no idea",
-            "dunno",
-            "can't tell",
-            "cant tell",
-            "unsure",
-            "haven't looked",
-            "idk");
     private static final int SHORT_ANSWER_WORDS = 6;
 
     private final Doubt pending;
@@ -54,11 +37,12 @@ final class CaseAnswer {
      *
      * @param said the message, or the label of the button tapped
      * @param found what the message tells of a closer look
+     * @param alone what the message means as an answer and nothing else: "yes", "no", "unknown" …; {@code null} for none
      * @param plain whether it asks nothing, so that a word shared with one choice is enough
      */
-    Optional<Finding> in(String said, List<Finding> found, boolean plain) {
+    Optional<Finding> in(String said, String alone, List<Finding> found, boolean plain) {
         return pending.choices().stream()
-                .filter(choice -> chosen(choice, meaning(choice), said, found))
+                .filter(choice -> chosen(choice, meaning(choice), said, alone, found))
                 .findFirst()
                 .or(() -> found.isEmpty() && plain ? nearest(said) : Optional.empty())
                 .map(choice -> about(meaning(choice)[0], meaning(choice)[1]));
@@ -81,15 +65,15 @@ final class CaseAnswer {
         return sharing.size() == 1 ? Optional.of(sharing.get(0)) : Optional.empty();
     }
 
-    private static boolean chosen(Choice choice, String[] meaning, String said, List<Finding> found) {
+    private static boolean chosen(Choice choice, String[] meaning, String said, String alone, List<Finding> found) {
         String bare = bare(said);
         // "Yes, stony soil" answers what it names, not what was asked.
         boolean ofSomethingElse =
                 !found.isEmpty() && found.stream().noneMatch(one -> one.about().equals(meaning[0]));
         return bare.equals(bare(choice.label()))
-                || (meaning[1].equals("yes") && (YES.contains(bare) || (bare.startsWith("yes ") && !ofSomethingElse)))
-                || (meaning[1].equals("no") && (NO.contains(bare) || (saysNo(bare) && !ofSomethingElse)))
-                || (meaning[1].equals(Finding.UNKNOWN) && UNKNOWN.contains(bare))
+                || meaning[1].equals(alone)
+                || (meaning[1].equals("yes") && bare.startsWith("yes ") && !ofSomethingElse)
+                || (meaning[1].equals("no") && saysNo(bare) && !ofSomethingElse)
                 || found.stream()
                         .anyMatch(one ->
                                 one.about().equals(meaning[0]) && one.found().equals(meaning[1]));

@@ -189,16 +189,7 @@ final class CaseNotes {
         }
         long where = description().whereabouts();
         boolean tells = where + description().complaints() >= (pending == null ? 2 : 1) && where > 0;
-        return tells ? List.copyOf(wordsOf(talkedAbout())) : List.of();
-    }
-
-    private List<SignSeen> talkedAbout() {
-        if (pending != null) {
-            return spokenOf();
-        }
-        return description().crops().isEmpty()
-                ? Clinic.openToday(garden, situation.today()).stream().toList()
-                : openCase();
+        return tells ? List.copyOf(wordsOf(spokenOf().talkedAbout())) : List.of();
     }
 
     private Optional<Finding> answered(Heard heard) {
@@ -206,7 +197,11 @@ final class CaseNotes {
         String said = tapped ? message.pressed() : message.text();
         List<Finding> found = tapped ? reading.description(said, situation).findings() : foundOf(heard);
         return new CaseAnswer(pending, garden, situation.today())
-                .in(said, found, heard.inquiries().isEmpty());
+                .in(
+                        said,
+                        reading.answerAlone(said, situation),
+                        found,
+                        heard.inquiries().isEmpty());
     }
 
     /** What became of an open case, told unasked: "they look better now". */
@@ -218,7 +213,7 @@ final class CaseNotes {
                 : foundOf(heard).stream()
                         .filter(finding -> finding.about().equals(Finding.OUTCOME))
                         .toList();
-        return told.isEmpty() ? List.of() : of(openCase(), told);
+        return told.isEmpty() ? List.of() : of(spokenOf().named(), told);
     }
 
     /** What was told unasked goes to the sign of the same message, else to the open case of the crop spoken of. */
@@ -231,9 +226,10 @@ final class CaseNotes {
                     LooselyTold.distinct(heard.signs()),
                     ofPlants(foundOf(heard)).toList());
         }
-        List<SignSeen> spokenOf = spokenOf();
+        CaseSpokenOf cases = spokenOf();
+        List<SignSeen> spokenOf = cases.inPassing();
         boolean ofOthers = spokenOf.isEmpty();
-        List<SignSeen> subjects = ofOthers ? lately() : spokenOf;
+        List<SignSeen> subjects = ofOthers ? cases.lately() : spokenOf;
         if (subjects.isEmpty()) {
             return List.of();
         }
@@ -260,11 +256,6 @@ final class CaseNotes {
         return found.stream()
                 .filter(finding -> !Clinic.OF_A_PERSON.contains(finding.about())
                         && !finding.about().equals(Finding.OUTCOME));
-    }
-
-    private List<SignSeen> lately() {
-        return Clinic.openLately(garden, situation.today(), pending != null && ofACase(pending)).stream()
-                .toList();
     }
 
     /** "Sowed lettuce today. Old leaves at the bottom by the way": what the sentences tell that name no other crop. */
@@ -335,7 +326,7 @@ final class CaseNotes {
             return List.of();
         }
         boolean nothingElse = heard.statements().stream().noneMatch(Statement::sure);
-        if (crops.isEmpty() && !nothingElse || !openCase().isEmpty()) {
+        if (crops.isEmpty() && !nothingElse || !spokenOf().named().isEmpty()) {
             return List.of();
         }
         List<String> names = new LooselyTold(description(), book, message.text()).signs(heard, found);
@@ -374,34 +365,8 @@ final class CaseNotes {
                 .anyMatch(what -> !(what.ofThePlot() || what == What.SOIL_CHECKED));
     }
 
-    /** The case that what is told in passing is about: where no plant is named and no question waits, only one of these days. */
-    private List<SignSeen> spokenOf() {
-        boolean waits = pending != null && ofACase(pending);
-        if (waits && description().crops().isEmpty()) {
-            return askedOf().stream().toList();
-        }
-        return description().crops().isEmpty()
-                ? Clinic.openLately(garden, situation.today(), waits).stream().toList()
-                : openCase();
-    }
-
-    /** The case that the question that waits is about. */
-    private Optional<SignSeen> askedOf() {
-        String id = pending.arguments().get(CASE);
-        Optional<Planting> planting = garden.planting(id);
-        return planting.isPresent()
-                ? Clinic.open(garden, situation.today(), id, null)
-                : id.equals("plot")
-                        ? Clinic.openLately(garden, situation.today(), true)
-                        : Clinic.open(garden, situation.today(), null, id);
-    }
-
-    private List<SignSeen> openCase() {
-        List<String> crops = description().crops();
-        String crop = crops.size() == 1 ? crops.get(0) : null;
-        if (crops.size() > 1) {
-            return List.of();
-        }
-        return Clinic.open(garden, situation.today(), null, crop).stream().toList();
+    private CaseSpokenOf spokenOf() {
+        return new CaseSpokenOf(
+                garden, pending, situation.today(), description().crops());
     }
 }

@@ -170,11 +170,9 @@ final class Exchange {
             return Locations.heard(message.latitude(), message.longitude());
         }
         chosen = Settling.chosen(memory.pending(), message);
-        if (chosen == null && message.pressed() == null && memory.pending() != null) {
-            chosen = Settling.meant(
-                    memory.pending(),
-                    knowledge.reading().answerAlone(message.text(), situation),
-                    knowledge.replier().talk("button-done"));
+        Doubt pending = memory.pending();
+        if (chosen == null && message.pressed() == null && pending != null && pending.ofATask()) {
+            chosen = Settling.meant(pending, knowledge.reading().answerAlone(message.text(), situation));
         }
         if (chosen != null) {
             return chosen.then();
@@ -198,7 +196,7 @@ final class Exchange {
                 newestFirst(before.standing()),
                 memory.mentioned(),
                 memory.crops(),
-                happened());
+                before.happened());
     }
 
     private static List<Logged> newestFirst(List<Logged> standing) {
@@ -206,13 +204,6 @@ final class Exchange {
                 new ArrayList<>(standing.subList(Math.max(0, standing.size() - LINES_LOOKED_UP), standing.size()));
         java.util.Collections.reverse(lines);
         return lines;
-    }
-
-    /** What the diary tells of each planting. */
-    private Map<String, Set<What>> happened() {
-        return before.events().stream()
-                .filter(event -> event.planting() != null)
-                .collect(Collectors.groupingBy(Event::planting, Collectors.mapping(Event::what, Collectors.toSet())));
     }
 
     private List<Logged> write(Heard heard, List<Entry> closerLook) {

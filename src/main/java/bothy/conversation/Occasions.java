@@ -68,7 +68,8 @@ final class Occasions {
         return wishes.reminders().stream()
                 .filter(one -> one.at() != null || !quiet())
                 .filter(one -> one.lastDue(now, wishes.quietTo())
-                        .filter(due -> !due.equals(raised.reminded().get(one.line())))
+                        .filter(due ->
+                                !due.toLocalDate().equals(raised.reminded().get(one.line())))
                         .isPresent())
                 .toList();
     }
@@ -82,15 +83,15 @@ final class Occasions {
         return reminder() ? after.reminded(given()) : after;
     }
 
-    /** When each reminder was due that was given last, with those given now. */
-    private Map<Long, LocalDateTime> given() {
-        Map<Long, LocalDateTime> given = new HashMap<>();
+    /** The day for which each reminder was given last, with those given now. The hour of mornings may change, the day does not. */
+    private Map<Long, LocalDate> given() {
+        Map<Long, LocalDate> given = new HashMap<>();
         for (Reminder one : wishes.reminders()) {
-            Optional.ofNullable(raised.reminded().get(one.line())).ifPresent(due -> given.put(one.line(), due));
+            Optional.ofNullable(raised.reminded().get(one.line())).ifPresent(day -> given.put(one.line(), day));
         }
-        reminders()
-                .forEach(one ->
-                        given.put(one.line(), one.lastDue(now, wishes.quietTo()).orElseThrow()));
+        for (Reminder one : reminders()) {
+            one.lastDue(now, wishes.quietTo()).ifPresent(due -> given.put(one.line(), due.toLocalDate()));
+        }
         return given;
     }
 

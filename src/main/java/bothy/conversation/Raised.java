@@ -1,7 +1,6 @@
 package bothy.conversation;
 
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
@@ -17,7 +16,7 @@ import java.util.function.Predicate;
  * @param lookedOn the last day on which it was looked what to raise, {@code null} for never
  * @param listedOn the last day of the weekly list, {@code null} for never
  * @param eveningOn the last day on which the weather was looked at in the evening, {@code null} for never
- * @param reminded when each reminder that the grower asked for was due that was given last, by its line in the diary
+ * @param reminded the day for which each reminder that the grower asked for was given last, by its line in the diary
  */
 public record Raised(
         Map<String, LocalDate> rests,
@@ -27,7 +26,7 @@ public record Raised(
         LocalDate lookedOn,
         LocalDate listedOn,
         LocalDate eveningOn,
-        Map<Long, LocalDateTime> reminded) {
+        Map<Long, LocalDate> reminded) {
 
     /** Raised twice in vain, or left out by the grower, an advice rests for a month; the weekly list still names it. */
     private static final int LET_REST_DAYS = 30;
@@ -116,7 +115,7 @@ public record Raised(
         return new Raised(rests, times, checks, again, lookedOn, listedOn, day, reminded);
     }
 
-    Raised reminded(Map<Long, LocalDateTime> given) {
+    Raised reminded(Map<Long, LocalDate> given) {
         return new Raised(rests, times, checks, Set.of(), lookedOn, listedOn, eveningOn, given);
     }
 }

@@ -58,10 +58,10 @@ final class RemindersTold {
         }
     }
 
-    /** Those that share a word with what is called off; where none does, all. */
+    /** Those that share a word with what is called off; where none does, those that come again and again. */
     private void callOff(String words) {
         if (!reminders.removeIf(one -> one.isOf(words))) {
-            reminders.clear();
+            reminders.removeIf(Reminder::recurs);
         }
     }
 }

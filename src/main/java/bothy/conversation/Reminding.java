@@ -2,7 +2,6 @@ package bothy.conversation;
 
 import bothy.garden.Doubt;
 import bothy.garden.Doubt.Choice;
-import bothy.garden.Event;
 import bothy.garden.Garden;
 import bothy.garden.Heard;
 import bothy.garden.Kind;
@@ -16,7 +15,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Reminds of what the grower asked for, in the grower's own words, and asks whether it is done. */
 final class Reminding {
@@ -61,16 +59,13 @@ final class Reminding {
         }
         return Optional.of(new Doubt(
                 Doubt.About.ADVICE,
-                Map.of("question", talk("reminder-done"), "about", "reminder " + one.line()),
+                Map.of("question", talk("reminder-done"), "about", "reminder " + one.line(), Doubt.TASK, "yes"),
                 choices,
                 null));
     }
 
     /** What the words of a reminder tell once it is done; nothing where more than one planting could be meant. */
     private Heard done(Reminder one) {
-        Map<String, Set<What>> happened = garden.events().stream()
-                .filter(event -> event.planting() != null)
-                .collect(Collectors.groupingBy(Event::planting, Collectors.mapping(Event::what, Collectors.toSet())));
         Heard read = knowledge
                 .reading()
                 .read(
@@ -84,7 +79,7 @@ final class Reminding {
                                 List.of(),
                                 List.of(),
                                 List.of(),
-                                happened));
+                                garden.happened()));
         List<Statement> told = read.statements();
         boolean clear = !told.isEmpty() && told.stream().allMatch(Reminding::isClear);
         return clear

@@ -50,18 +50,12 @@ final class Settling {
      *
      * @param word what the message means as an answer and nothing else, {@code null} for none
      */
-    static Doubt.Choice meant(Doubt pending, String word, String done) {
-        boolean ofATask = pending != null
-                && word != null
-                && !pending.choices().isEmpty()
-                && pending.choices().get(0).label().equals(done);
+    static Doubt.Choice meant(Doubt ofATask, String word) {
         String meaning = "done".equals(word) ? "yes" : word;
-        return !ofATask
-                ? null
-                : pending.choices().stream()
-                        .filter(choice -> meaning.equals(choice.meaning()))
-                        .findFirst()
-                        .orElse(null);
+        return ofATask.choices().stream()
+                .filter(choice -> choice.meaning().equals(meaning))
+                .findFirst()
+                .orElse(null);
     }
 
     private Optional<String> about() {

@@ -18,6 +18,9 @@ public record Doubt(About about, Map<String, String> arguments, List<Choice> cho
     /** Marks a question that is asked a second time. */
     private static final String AGAIN = "again";
 
+    /** Marks a question whether a task is done. */
+    public static final String TASK = "task";
+
     /** Marks a question that is asked once more after other talk. */
     private static final String LATER = "later";
 
@@ -38,6 +41,11 @@ public record Doubt(About about, Map<String, String> arguments, List<Choice> cho
         Map<String, String> marked = new HashMap<>(arguments);
         marked.put(LATER, "yes");
         return new Doubt(about, marked, choices, draft);
+    }
+
+    /** Whether it is asked whether a task is done. */
+    public boolean ofATask() {
+        return arguments.containsKey(TASK);
     }
 
     /** Whether it is asked once more after other talk. */

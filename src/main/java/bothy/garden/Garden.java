@@ -2,7 +2,10 @@ package bothy.garden;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * One grower's plot as the diary tells it on one day: derived, never stored.
@@ -44,5 +47,12 @@ public record Garden(Grower grower, LocalDate day, List<Planting> plantings, Lis
                 .filter(SignSeen.class::isInstance)
                 .map(SignSeen.class::cast)
                 .toList();
+    }
+
+    /** What the diary tells of each planting, by its id. */
+    public Map<String, Set<What>> happened() {
+        return events().stream()
+                .filter(event -> event.planting() != null)
+                .collect(Collectors.groupingBy(Event::planting, Collectors.mapping(Event::what, Collectors.toSet())));
     }
 }

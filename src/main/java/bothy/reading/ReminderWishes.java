@@ -17,7 +17,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Finds when a grower wants to hear something unasked: "only Sundays", "remind me tomorrow", "away until the 5th", "stop messages". */
@@ -32,8 +31,6 @@ final class ReminderWishes {
     private static final Map<String, Integer> COUNTS =
             Map.of("a", 1, "an", 1, "one", 1, "two", 2, "three", 3, "four", 4, "five", 5, "six", 6, "ten", 10);
 
-    private static final Set<String> REMINDING =
-            Set.of("remind", "reminder", "nudge", "ping", "poke", "prod", "forget");
     private static final Set<String> OF_MESSAGES = Set.of("reminders", "listDay", "quiet", "remindOn", "remindNoMore");
 
     private final PhraseBook<String> modes = new PhraseBook<>();
@@ -68,14 +65,8 @@ final class ReminderWishes {
         return OF_MESSAGES.contains(change.setting());
     }
 
-    /** Where a reminder is asked for in a sentence that does; what stands behind it is not done yet. */
-    static int reminderBegins(Passage passage, int[] sentence, List<SettingChange> told) {
-        return told.stream().noneMatch(one -> one.setting().equals("remindOn"))
-                ? sentence[1]
-                : IntStream.range(sentence[0], sentence[1])
-                        .filter(at -> REMINDING.contains(passage.word(at)))
-                        .findFirst()
-                        .orElse(sentence[1]);
+    RemindersAsked reminders() {
+        return reminders;
     }
 
     /** The wishes told in a sentence. */

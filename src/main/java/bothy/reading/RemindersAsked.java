@@ -36,6 +36,8 @@ final class RemindersAsked {
     private final PhraseBook<LocalTime> hours = new PhraseBook<>();
     private final Set<String> openings;
     private final Set<String> besides;
+    private final Set<String> verbs;
+    private final Set<String> hangs;
 
     RemindersAsked(Words words) {
         PhraseFile file = new PhraseFile(words, FILE, Map.of());
@@ -46,6 +48,8 @@ final class RemindersAsked {
         words.names(FILE, "/hours").forEach(hour -> file.into(hours, "/hours/" + hour, LocalTime.parse(hour)));
         openings = Set.copyOf(words.list(FILE, "/remind-openings"));
         besides = Set.copyOf(words.list(FILE, "/remind-besides"));
+        verbs = Set.copyOf(words.list(FILE, "/remind-verbs"));
+        hangs = Set.copyOf(words.list(FILE, "/remind-hangs"));
     }
 
     Set<String> vocabulary() {
@@ -93,10 +97,18 @@ final class RemindersAsked {
     }
 
     /** "Remind me to cover them if frost is coming" names no day; what hangs on the weather or the plants is said when it is there. */
-    private static boolean hangs(Passage passage, int[] sentence) {
-        return IntStream.range(sentence[0], sentence[1])
-                .anyMatch(at -> Set.of("if", "when", "whenever", "once", "before", "unless")
-                        .contains(passage.word(at)));
+    private boolean hangs(Passage passage, int[] sentence) {
+        return IntStream.range(sentence[0], sentence[1]).anyMatch(at -> hangs.contains(passage.word(at)));
+    }
+
+    /** Where a reminder is asked for in a sentence; its end where none is. */
+    int begins(Passage passage, int[] sentence, List<SettingChange> told) {
+        return told.stream().noneMatch(one -> one.setting().equals("remindOn"))
+                ? sentence[1]
+                : IntStream.range(sentence[0], sentence[1])
+                        .filter(at -> verbs.contains(passage.word(at)))
+                        .findFirst()
+                        .orElse(sentence[1]);
     }
 
     /** Where no day is told: from today where an hour is and it recurs, else tomorrow, or as many days on as it is to recur. */
@@ -176,7 +188,7 @@ final class RemindersAsked {
                 spend(spent, at - 1, at + 1);
             } else if (counted) {
                 spend(spent, at, at + 3);
-            } else if (word.matches("am|pm") && spent[at - 1]) {
+            } else if (at > begin && word.matches("am|pm") && spent[at - 1]) {
                 spent[at] = true;
             }
         }
@@ -197,7 +209,7 @@ final class RemindersAsked {
     private static boolean shortTo(Passage passage, List<Integer> kept) {
         return passage.word(kept.get(0)).equals("2")
                 && kept.size() > 1
-                && passage.actions().stream().anyMatch(action -> action.words().get(kept.get(1)));
+                && passage.crops().stream().noneMatch(crop -> crop.start() == kept.get(1));
     }
 
     private static void spend(boolean[] spent, int from, int to) {

@@ -155,7 +155,7 @@ final class Sentences {
             set.addAll(told);
             List<Clause> own = new ArrayList<>(
                     clauses.in(apart(passage, troubles), sentence[0], begins < 0 ? sentence[1] : begins));
-            int reminder = ReminderWishes.reminderBegins(passage, sentence, told);
+            int reminder = settings.reminders().begins(passage, sentence, told);
             own.removeIf(clause -> clause.action().start() > reminder);
             if (begins >= 0) {
                 // "Sow carrots how deep" orders nothing.

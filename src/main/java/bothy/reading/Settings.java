@@ -106,6 +106,10 @@ final class Settings {
         return read;
     }
 
+    RemindersAsked reminders() {
+        return wishes.reminders();
+    }
+
     Set<String> vocabulary() {
         Set<String> all = new HashSet<>(plain.vocabulary());
         all.addAll(telling.vocabulary());

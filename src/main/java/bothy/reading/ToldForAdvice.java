@@ -11,18 +11,15 @@ import java.util.stream.IntStream;
 
 /** What is told, asks nothing and wants advice all the same: "forgot to water for four days". */
 final class ToldForAdvice {
-    private static final String FILE = "questions";
+    private static final String FILE = "matters";
 
-    private final PhraseBook<String> told;
+    private final PhraseBook<String> told = new PhraseBook<>();
     private final Set<String> madeGood;
 
     ToldForAdvice(Words words) {
-        told = new PhraseFile(words, FILE, Map.of()).book("/told", "told");
+        PhraseFile file = new PhraseFile(words, FILE, Map.of());
+        words.list(FILE, "/told").forEach(matter -> file.into(told, "/asked/" + matter, matter));
         madeGood = Set.copyOf(words.list(FILE, "/made-good"));
-    }
-
-    Set<String> vocabulary() {
-        return told.vocabulary();
     }
 
     /** Not where anything else is told in the sentence, nor "nearly forgot to water but did it". */

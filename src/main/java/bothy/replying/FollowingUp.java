@@ -37,7 +37,9 @@ final class FollowingUp {
                                 "advice",
                                 given.id(),
                                 "about",
-                                Turn.key(given)),
+                                Turn.key(given),
+                                Doubt.TASK,
+                                "yes"),
                         List.of(
                                 new Choice(talk("button-done", Map.of()), "yes", done(given)),
                                 new Choice(talk("button-not-yet", Map.of()), "no", NOTHING),

@@ -79,7 +79,7 @@ class ReminderTest {
     }
 
     @Test
-    void what_is_called_off_is_what_shares_a_word_and_else_all() {
+    void what_is_called_off_is_what_shares_a_word_and_else_what_recurs() {
         String[] two = {
             "remindOn=2027-05-04", "remindOf=water the lettuce", "remindOn=2027-05-08", "remindOf=feed the toms"
         };
@@ -88,6 +88,10 @@ class ReminderTest {
                 .extracting(Reminder::of)
                 .containsExactly("feed the toms");
         assertThat(told(two[0], two[1], two[2], two[3], "remindNoMore=")).isEmpty();
+        assertThat(told(two[0], two[1], two[2], "remindEvery=7", two[3], "remindNoMore=hoeing"))
+                .as("where none shares a word, those that come again and again")
+                .extracting(Reminder::of)
+                .containsExactly("water the lettuce");
     }
 
     @Test

@@ -1,0 +1,69 @@
+package bothy.conversation;
+
+import bothy.advice.clinic.Clinic;
+import bothy.garden.Doubt;
+import bothy.garden.Garden;
+import bothy.garden.Planting;
+import bothy.garden.SignSeen;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** Which of the open cases a message is about, by the crops that it names and the question that waits. */
+final class CaseSpokenOf {
+    private final Garden garden;
+    private final Doubt pending;
+    private final LocalDate today;
+    private final List<String> crops;
+
+    /** @param pending the question that waits, {@code null} for none */
+    CaseSpokenOf(Garden garden, Doubt pending, LocalDate today, List<String> crops) {
+        this.garden = garden;
+        this.pending = pending;
+        this.today = today;
+        this.crops = crops;
+    }
+
+    /** The case that where and how many are told of. */
+    List<SignSeen> talkedAbout() {
+        if (pending != null) {
+            return inPassing();
+        }
+        return crops.isEmpty() ? Clinic.openToday(garden, today).stream().toList() : named();
+    }
+
+    /** The case of these days, whatever plant it is of. */
+    List<SignSeen> lately() {
+        return Clinic.openLately(garden, today, pending != null && CaseNotes.ofACase(pending)).stream()
+                .toList();
+    }
+
+    /** The case that what is told in passing is about: where no plant is named and no question waits, only one of these days. */
+    List<SignSeen> inPassing() {
+        boolean waits = pending != null && CaseNotes.ofACase(pending);
+        if (waits && crops.isEmpty()) {
+            return askedOf().stream().toList();
+        }
+        return crops.isEmpty()
+                ? Clinic.openLately(garden, today, waits).stream().toList()
+                : named();
+    }
+
+    /** The case that the question that waits is about. */
+    private Optional<SignSeen> askedOf() {
+        String id = pending.arguments().get(CaseNotes.CASE);
+        Optional<Planting> planting = garden.planting(id);
+        return planting.isPresent()
+                ? Clinic.open(garden, today, id, null)
+                : id.equals("plot") ? Clinic.openLately(garden, today, true) : Clinic.open(garden, today, null, id);
+    }
+
+    /** The open case of the one crop named, or of none. */
+    List<SignSeen> named() {
+        String crop = crops.size() == 1 ? crops.get(0) : null;
+        if (crops.size() > 1) {
+            return List.of();
+        }
+        return Clinic.open(garden, today, null, crop).stream().toList();
+    }
+}
