@@ -47,6 +47,10 @@ final class NumbersAsked {
             Question.FEED_WHAT,
             Question.FEED_WHEN);
 
+    /** Plants that fit in a bed whose size stands elsewhere in the message. */
+    private static final String BED = "bed";
+
+    private static final Pattern GERMINATION = Pattern.compile("\\b(\\d{1,3})\\s*(?:%|percent|per cent)");
     private static final Set<Question> OF_BEDS = Set.of(Question.HOW_MANY_FIT, Question.SPACING);
     private static final Set<String> CORNER = Set.of("triangle", "triangular");
     private static final Set<String> ROUND = Set.of("round", "circular", "circle");
@@ -80,10 +84,13 @@ final class NumbersAsked {
         }
         List<PhraseBook.Found<String>> found =
                 OPEN.contains(inquiry.question()) ? topics.find(passage.tokens(), from, to, passage) : List.of();
-        if (found.isEmpty() && OF_BEDS.contains(inquiry.question()) && inquiry.length() != null) {
-            return shaped(inquiry, passage);
+        boolean fitting = found.isEmpty()
+                ? OF_BEDS.contains(inquiry.question())
+                : found.get(0).meaning().equals(BED);
+        if (fitting && inquiry.length() != null) {
+            return shaped(found.isEmpty() ? inquiry : inquiry.asking(Question.HOW_MANY_FIT), passage);
         }
-        return found.isEmpty()
+        return found.isEmpty() || fitting
                 ? inquiry
                 : counting(
                         inquiry.asking(Question.HOW_MANY_FIT)
@@ -110,8 +117,12 @@ final class NumbersAsked {
         };
     }
 
-    /** With the age of the seed where it was told. */
+    /** With the germination that the packet promises, or else the age of the seed, where it was told. */
     private static Inquiry ofSeed(Inquiry inquiry, Passage passage) {
+        Matcher percent = GERMINATION.matcher(passage.message().toLowerCase(Locale.ROOT));
+        if (percent.find()) {
+            return inquiry.with(inquiry.count(), inquiry.length(), Double.valueOf(percent.group(1)), "%");
+        }
         return passage.seeds().stream()
                 .map(SeedSaid::years)
                 .filter(Objects::nonNull)

@@ -6,7 +6,7 @@ package bothy.advice.reckoned;
  * @param plants plants wanted
  * @param seeds seeds that give them in nineteen cases of twenty
  * @param germinationPercent chance that was taken for one seed, %
- * @param seedBasis what that rests on: "seed-on-sale" or "seed-by-age"
+ * @param seedBasis what that rests on: "seed-on-sale", "seed-by-age" or, of a germination that the grower told, "seed-as-told"
  * @param cells cells in which they stand: one plant a cell where cells are thinned to one
  * @param inCells seeds in all of these cells
  * @param perCell seeds to a cell that is thinned to one, {@code null} for a single seed or where none is thinned

@@ -106,7 +106,8 @@ public final class HowManyReckoning {
             return Stream.empty();
         }
         double onSale = seed.minGerminationPercent();
-        double percent = Math.min(onSale, byAgePercent(subject, inquiry, seed));
+        Double promised = promisedPercent(inquiry);
+        double percent = promised != null ? promised : Math.min(onSale, byAgePercent(subject, inquiry, seed));
         int seeds = SeedNumbers.toSow(inquiry.count(), percent / 100, CERTAINTY);
         Range each = subject.sheet().sowing().seedsPerCell();
         int perCell = each == null ? 1 : (int) Math.max(1, Math.round(each.low()));
@@ -120,7 +121,7 @@ public final class HowManyReckoning {
                 inquiry.count(),
                 seeds,
                 percent,
-                percent < onSale ? "seed-by-age" : "seed-on-sale",
+                promised != null ? "seed-as-told" : percent < onSale ? "seed-by-age" : "seed-on-sale",
                 cells,
                 clumps ? seeds : cells * perCell,
                 clumps || perCell == 1 ? null : Integer.valueOf(perCell),
@@ -145,6 +146,12 @@ public final class HowManyReckoning {
                         plants,
                         Filling.spare(plants),
                         "piece-" + start.name().toLowerCase(Locale.ROOT)));
+    }
+
+    /** Germination that the grower told, 1 to 100 %; {@code null} where none was told or none can be so. */
+    private static Double promisedPercent(Inquiry inquiry) {
+        boolean told = "%".equals(inquiry.unit()) && inquiry.amount() != null;
+        return told && inquiry.amount() >= 1 && inquiry.amount() <= 100 ? inquiry.amount() : null;
     }
 
     /** Germination of seed whose age was told, %; 100 where it was not. */

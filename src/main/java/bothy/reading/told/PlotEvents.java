@@ -134,14 +134,16 @@ public final class PlotEvents {
         return told.doubting(Doubt.About.HOW_WARM, figures(figure) + (fahrenheit ? " °F" : ""));
     }
 
-    /** "Min 15 max 8": the lowest of a day is not above its highest; the words that say so, {@code null} for none. */
+    /** "Min 15 max 8", "high of 5, low of 12": the lowest of a day is not above its highest; the words that say so, {@code null} for none. */
     private static String crossed(Passage passage) {
         for (int at = 0; at + 1 < passage.size(); at++) {
-            NumberSaid low = LOWS.contains(passage.word(at)) ? after(passage, at) : null;
-            for (int next = low == null ? passage.size() : low.end(); next + 1 < passage.size(); next++) {
-                NumberSaid high = HIGHS.contains(passage.word(next)) ? after(passage, next) : null;
-                if (high != null) {
-                    return low.value() > high.value() ? words(passage, at, high.end()) : null;
+            boolean lowFirst = LOWS.contains(passage.word(at));
+            NumberSaid first = lowFirst || HIGHS.contains(passage.word(at)) ? after(passage, at) : null;
+            for (int next = first == null ? passage.size() : first.end(); next + 1 < passage.size(); next++) {
+                NumberSaid second = (lowFirst ? HIGHS : LOWS).contains(passage.word(next)) ? after(passage, next) : null;
+                if (second != null) {
+                    boolean crossed = lowFirst ? first.value() > second.value() : second.value() > first.value();
+                    return crossed ? words(passage, at, second.end()) : null;
                 }
             }
         }
