@@ -54,14 +54,14 @@ final class Expectation {
         List<String> differences = new ArrayList<>();
         if (expect.entries() != null) {
             for (Map<String, Object> wanted : expect.entries()) {
-                if (followed.written().stream().noneMatch(line -> matches(wanted, entry(line)))) {
+                if (followed.written().stream().noneMatch(line -> matches(AmountExpected.inDiary(wanted), entry(line)))) {
                     differences.add("no entry " + wanted);
                 }
             }
         }
         if (expect.noEntries()
                 && followed.written().stream()
-                        .anyMatch(line -> !(line.entry() instanceof SignSeen || line.entry() instanceof Finding))) {
+                        .anyMatch(line -> line.entry() instanceof Event || line.entry() instanceof Amendment)) {
             differences.add("entries where none was expected");
         }
         words(expect, followed.text(), differences);

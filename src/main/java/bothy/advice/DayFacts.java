@@ -235,7 +235,8 @@ final class DayFacts {
                     told.count(),
                     told.amount(),
                     told.unit(),
-                    told.detail()));
+                    told.detail(),
+                    told.planting() == null ? told.place() : null));
         }
         for (Event event : diary.events()) {
             if (event.planting() == null) {

@@ -24,6 +24,7 @@ final class Quantities {
     private static final double DAYS_PER_MONTH = 30.4;
     private static final double LITRES_PER_CUP = 0.2366;
     static final double G_PER_POUND = 453.59237;
+    private static final int OUNCES = 16;
     private final Units units;
     private final LocalDate today;
 
@@ -101,7 +102,7 @@ final class Quantities {
             return us ? american(low, high) : span(low, high, whole(low, high, 1), high == 1 ? " litre" : " litres");
         }
         if (name.endsWith("Kg")) {
-            return us ? span(low * 1000 / G_PER_POUND, high * 1000 / G_PER_POUND, 1, " lb") : span(low, high, 1, " kg");
+            return us ? pounds(low * 1000 / G_PER_POUND, high * 1000 / G_PER_POUND) : weight(low, high, name.equals("Kg") && high < 10);
         }
         if (name.endsWith("Kmh")) {
             String miles = span(low / KM_PER_MILE, high / KM_PER_MILE, 0, " mph");
@@ -117,6 +118,17 @@ final class Quantities {
             return lifetime(low, high);
         }
         return span(low, high, whole(low, high, 1), "");
+    }
+
+    /** A weighed harvest to two decimals, a reckoned one to one; less than a kilogram in grams: "0.2 kg" is not what 150 g weigh. */
+    private static String weight(double lowKg, double highKg, boolean weighed) {
+        return highKg < 1
+                ? span(lowKg * 1000, highKg * 1000, 0, " g")
+                : span(lowKg, highKg, weighed ? 2 : 1, " kg");
+    }
+
+    private static String pounds(double low, double high) {
+        return high < 1 ? span(low * OUNCES, high * OUNCES, 0, " oz") : span(low, high, 1, " lb");
     }
 
     /** Less than a quarter gallon is told in cups: "0 gal" waters nothing. */

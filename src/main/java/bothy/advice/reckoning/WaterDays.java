@@ -37,10 +37,17 @@ final class WaterDays {
         this.standing = standing;
         subject.weather().forEach(day -> weather.put(day.date(), day));
         Stream.concat(
-                        subject.plotEvents().stream().filter(event -> event.planting() == null),
+                        subject.plotEvents().stream().filter(event -> event.planting() == null && concerns(event, subject)),
                         subject.events().stream())
                 .filter(event -> event.on() != null)
                 .forEach(this::take);
+    }
+
+    /** Soil felt in another bed says nothing of this one. */
+    private static boolean concerns(Event event, Subject subject) {
+        return event.what() != What.SOIL_CHECKED
+                || event.place() == null
+                || event.place().equals(subject.planting().place());
     }
 
     private void take(Event event) {
