@@ -54,7 +54,8 @@ final class Expectation {
         List<String> differences = new ArrayList<>();
         if (expect.entries() != null) {
             for (Map<String, Object> wanted : expect.entries()) {
-                if (followed.written().stream().noneMatch(line -> matches(AmountExpected.inDiary(wanted), entry(line)))) {
+                if (followed.written().stream()
+                        .noneMatch(line -> matches(AmountExpected.inDiary(wanted), entry(line)))) {
                     differences.add("no entry " + wanted);
                 }
             }

@@ -74,7 +74,7 @@ final class WhereAsked {
                 .filter(cue -> mark || !relative(passage, sentence, cue) && !aside(passage, sentence, cue))
                 .toList());
         for (Found<String> cue : marked.all(passage.tokens(), sentence[0], sentence[1], passage)) {
-            if (marvels(passage, cue) || date(passage, cue)) {
+            if (marvels(passage, cue) || date(passage, cue) || accomplished(passage, cue)) {
                 continue;
             }
             if (mark
@@ -100,6 +100,17 @@ final class WhereAsked {
         int at = cue.start() + 1;
         return Set.of("you", "ye", "u", "yous", "anyone").contains(passage.word(at))
                 && Set.of("believe", "credit", "imagine").contains(passage.word(at + 1));
+    }
+
+    /** "Did it, 60 leeks planted out": what follows says what was done. */
+    private static boolean accomplished(Passage passage, Found<String> cue) {
+        int at = cue.start();
+        boolean did = Set.of("did", "done").contains(passage.word(at))
+                && Set.of("it", "them", "that", "this").contains(passage.word(at + 1));
+        return did
+                && (Set.of(",", "-", "!", ":", "and", "the").contains(passage.word(at + 2))
+                        || passage.numbers().stream().anyMatch(number -> number.start() == at + 2)
+                        || passage.cropAt(at + 2).isPresent());
     }
 
     /** "On 16 May we had frost": the month, not the verb. */

@@ -102,7 +102,9 @@ final class Quantities {
             return us ? american(low, high) : span(low, high, whole(low, high, 1), high == 1 ? " litre" : " litres");
         }
         if (name.endsWith("Kg")) {
-            return us ? pounds(low * 1000 / G_PER_POUND, high * 1000 / G_PER_POUND) : weight(low, high, name.equals("Kg") && high < 10);
+            return us
+                    ? pounds(low * 1000 / G_PER_POUND, high * 1000 / G_PER_POUND)
+                    : weight(low, high, name.equals("Kg") && high < 10);
         }
         if (name.endsWith("Kmh")) {
             String miles = span(low / KM_PER_MILE, high / KM_PER_MILE, 0, " mph");
@@ -122,9 +124,7 @@ final class Quantities {
 
     /** A weighed harvest to two decimals, a reckoned one to one; less than a kilogram in grams: "0.2 kg" is not what 150 g weigh. */
     private static String weight(double lowKg, double highKg, boolean weighed) {
-        return highKg < 1
-                ? span(lowKg * 1000, highKg * 1000, 0, " g")
-                : span(lowKg, highKg, weighed ? 2 : 1, " kg");
+        return highKg < 1 ? span(lowKg * 1000, highKg * 1000, 0, " g") : span(lowKg, highKg, weighed ? 2 : 1, " kg");
     }
 
     private static String pounds(double low, double high) {

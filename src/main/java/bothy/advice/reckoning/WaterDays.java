@@ -37,7 +37,8 @@ final class WaterDays {
         this.standing = standing;
         subject.weather().forEach(day -> weather.put(day.date(), day));
         Stream.concat(
-                        subject.plotEvents().stream().filter(event -> event.planting() == null && concerns(event, subject)),
+                        subject.plotEvents().stream()
+                                .filter(event -> event.planting() == null && concerns(event, subject)),
                         subject.events().stream())
                 .filter(event -> event.on() != null)
                 .forEach(this::take);

@@ -1,28 +1,40 @@
 package bothy.reading.calendar;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.MonthDay;
+import java.time.temporal.TemporalAdjusters;
+import java.util.Locale;
+import java.util.function.IntFunction;
 
 /**
- * A feast that growers date their work by: St Patrick's Day, Good Friday.
+ * A feast that growers date their work by: St Patrick's Day, Good Friday, Labor Day.
  *
- * @param fixed its day in every year, {@code null} when it moves with Easter
- * @param fromEaster days from Easter Sunday
+ * @param inYear its day in a year
  */
-record Feast(MonthDay fixed, int fromEaster) {
+record Feast(IntFunction<LocalDate> inYear) {
     private static final String EASTER = "easter";
+    private static final String LAST = "last";
 
-    /** "3-17", "easter-2". */
+    /** "3-17"; "easter-2", days from Easter Sunday; "monday-1-9" and "monday-last-5", the first of September and the last of May. */
     static Feast of(String written) {
         if (written.startsWith(EASTER)) {
-            return new Feast(null, Integer.parseInt(written.substring(EASTER.length())));
+            int days = Integer.parseInt(written.substring(EASTER.length()));
+            return new Feast(year -> easter(year).plusDays(days));
         }
         String[] parts = written.split("-");
-        return new Feast(MonthDay.of(Integer.parseInt(parts[0]), Integer.parseInt(parts[1])), 0);
+        int last = Integer.parseInt(parts[parts.length - 1]);
+        if (parts.length == 2) {
+            MonthDay fixed = MonthDay.of(Integer.parseInt(parts[0]), last);
+            return new Feast(fixed::atYear);
+        }
+        DayOfWeek weekday = DayOfWeek.valueOf(parts[0].toUpperCase(Locale.ROOT));
+        int which = parts[1].equals(LAST) ? -1 : Integer.parseInt(parts[1]);
+        return new Feast(year -> LocalDate.of(year, last, 1).with(TemporalAdjusters.dayOfWeekInMonth(which, weekday)));
     }
 
     LocalDate in(int year) {
-        return fixed != null ? fixed.atYear(year) : easter(year).plusDays(fromEaster);
+        return inYear.apply(year);
     }
 
     /** The last one up to a day. */

@@ -165,7 +165,15 @@ public final class Actions {
     /** All doings and states of a message in order; none uses another's words. */
     public List<ActionSaid> in(List<Token> tokens, Phrase.Slots slots) {
         List<ActionSaid> said = new ArrayList<>();
-        for (PhraseBook.Found<Told> found : book.find(tokens, 0, tokens.size(), slots)) {
+        List<PhraseBook.Found<Told>> all = book.all(tokens, 0, tokens.size(), slots);
+        List<PhraseBook.Found<Told>> crossing = all.stream()
+                .filter(found -> found.meaning().form() != null && NotDone.acrossComma(tokens, found.place(), slots))
+                .toList();
+        // "Kale planted out, in bed 2": "planted in" gives way to the "planted out" before the comma.
+        List<PhraseBook.Found<Told>> left = List.copyOf(all);
+        all.removeIf(found -> crossing.contains(found)
+                && left.stream().anyMatch(other -> other.start() == found.start() && !crossing.contains(other)));
+        for (PhraseBook.Found<Told> found : book.withoutShared(all)) {
             Told told = found.meaning();
             if (NotDone.only(tokens, found.place(), told.form(), slots)
                     || told.action().equals("note") && told.detail() == null && NotDone.asked(tokens, found.start())) {

@@ -68,6 +68,7 @@ public final class Moods {
                 "said",
                 "pastseason",
                 "habits",
+                "comparing",
                 "sarcasm",
                 "reporting",
                 "listing",
@@ -102,8 +103,9 @@ public final class Moods {
         if (has("sarcasm", passage, 0, passage.size()) || told(passage, sentence, action)) {
             return Mood.NOT_OURS;
         }
-        if (has("pastseason", passage, sentence[0], sentence[1])
-                || has("habits", passage, sentence[0], sentence[1])
+        int compared = comparison(passage, action.lastWord() + 1, sentence[1]);
+        if (has("pastseason", passage, sentence[0], compared)
+                || has("habits", passage, sentence[0], compared)
                 || Relative.only(passage, action, sentence)) {
             return Mood.NOT_OURS;
         }
@@ -111,6 +113,14 @@ public final class Moods {
             return Mood.NOT_OURS;
         }
         return action.form() != Form.PAST && listed(passage, sentence) ? Mood.MEANT : ours(action, passage, from, to);
+    }
+
+    /** Where the doing is compared with another's or another year's: "more than last year", "the way Dad always did". */
+    private int comparison(Passage passage, int from, int end) {
+        return books.get("comparing").all(passage.tokens(), from, end, passage).stream()
+                .mapToInt(Found::start)
+                .min()
+                .orElse(end);
     }
 
     /** "Jobs for Saturday: sow peas, feed the toms": a list of what is to be done. */
@@ -147,7 +157,7 @@ public final class Moods {
 
     /** Whether something seen is told of the grower's own plants and of now. */
     public boolean here(Passage passage, int[] sentence, int start) {
-        return !has("pastseason", passage, sentence[0], sentence[1])
+        return !has("pastseason", passage, sentence[0], comparison(passage, start, sentence[1]))
                 && !has("said", passage, sentence[0], start)
                 && !has("sarcasm", passage, 0, passage.size())
                 && (!has("others", passage, sentence[0], start) || has("household", passage, sentence[0], sentence[1]));

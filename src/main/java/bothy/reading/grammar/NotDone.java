@@ -188,7 +188,7 @@ final class NotDone {
     }
 
     /** "Limp and hanging, then they pick up": a verb does not reach over a comma for its little word, but over a list of crops. */
-    private static boolean acrossComma(List<Token> tokens, Phrase.Place found, Phrase.Slots slots) {
+    static boolean acrossComma(List<Token> tokens, Phrase.Place found, Phrase.Slots slots) {
         boolean crop = false;
         boolean comma = false;
         for (int at = found.start(); at < found.end(); at++) {

@@ -17,11 +17,13 @@ public final class Places {
     private static final Set<String> SIZES = Set.of("cm", "inch", "litre", "l", "gallon", "\"", "quart", "liter", "mm");
     private final PhraseBook<PlaceSaid> book = new PhraseBook<>();
     private final Set<String> describing;
+    private final Set<String> looking;
 
     public Places(Words words) {
         words.lists("places", "/places").forEach((name, names) -> add(name, names, false));
         words.lists("places", "/containers").forEach((name, names) -> add(name, names, true));
         describing = new HashSet<>(words.list("places", "/describing"));
+        looking = new HashSet<>(words.list("places", "/looking"));
     }
 
     private void add(String name, List<String> names, boolean container) {
@@ -73,8 +75,11 @@ public final class Places {
         return unit.equals("inches") ? "inch" : unit.replaceFirst("(?<=\\w{2})s$", "");
     }
 
-    private static PlaceSaid container(String name, PhraseBook.Found<PlaceSaid> found, List<Token> tokens) {
+    private PlaceSaid container(String name, PhraseBook.Found<PlaceSaid> found, List<Token> tokens) {
         int start = found.start();
+        while (start > 0 && looking.contains(tokens.get(start - 1).word())) {
+            start--; // "In 5 big pots": the number counts the pots.
+        }
         if (start > 1
                 && SIZES.contains(tokens.get(start - 1).word())
                 && tokens.get(start - 2).sort() == Token.Sort.NUMBER) {

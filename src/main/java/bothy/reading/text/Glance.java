@@ -61,6 +61,9 @@ record Glance(Set<String> beginnings, String slot) {
         Set<String> beginnings = new HashSet<>();
         for (String piece : pieces) {
             String bare = PhraseParts.bare(piece);
+            if (PhraseParts.unless(bare)) {
+                throw new IllegalArgumentException("what must not come next can only stand behind a word that must");
+            }
             if (PhraseParts.gap(bare) || bare.charAt(0) == '{') {
                 return Set.of();
             }
@@ -91,7 +94,7 @@ record Glance(Set<String> beginnings, String slot) {
         int start = 0;
         for (int i = 0; i <= piece.length(); i++) {
             char c = i == piece.length() ? ' ' : piece.charAt(i);
-            if (" |()?*+".indexOf(c) >= 0) {
+            if (" |()?*+!".indexOf(c) >= 0) {
                 if (i > start) {
                     word(piece.substring(start, i), groups, into);
                 }

@@ -7,7 +7,7 @@ import java.util.Set;
 
 /**
  * A phrase as the words files write it. Besides plain words it may hold: {@code word?} (may be missing), {@code (a|b c)} (one of),
- * {@code (a|b)?}, {@code (a|b)*} and {@code (a|b)+} (several times),
+ * {@code (a|b)?}, {@code (a|b)*} and {@code (a|b)+} (several times), {@code !word} and {@code !(a|b)} (none of them comes next),
  * {@code ..} (a gap of up to {@value #GAP} words within the sentence), {@code ...} (one of up to {@value #WIDE_GAP} words, over no comma,
  * "and" or "then"), {@code @leaf} (one of a named group) and
  * {@code {crop}}, {@code {n}}, {@code {date}}, {@code {word}} (what else was found at that place); {@code {end}} is the end of the
@@ -121,6 +121,9 @@ public final class Phrase {
             end = matchWords(choice, 0, index, at, tokens, limit, slots, words);
         } else if (part instanceof PhraseParts.Slot slot) {
             end = matchSlot(slot, index, at, tokens, limit, slots, words);
+        } else if (part instanceof PhraseParts.Unless unless) {
+            boolean comes = at < limit && unless.next().contains(tokens.get(at).word());
+            end = comes ? -1 : match(index + 1, at, tokens, limit, slots, words);
         } else {
             end = matchGap((PhraseParts.Gap) part, index, at, tokens, limit, slots, words);
         }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 
 /** Reads the text of a phrase into its parts. */
 final class PhraseParts {
@@ -19,8 +20,17 @@ final class PhraseParts {
         return piece.equals(GAP_MARK) || piece.equals(WIDE_GAP_MARK);
     }
 
+    /** Whether a piece of a phrase only tells what must not come next. */
+    static boolean unless(String piece) {
+        return piece.charAt(0) == '!';
+    }
+
+    private static String inside(String bare) {
+        return bare.startsWith("(") ? bare.substring(1, bare.length() - 1) : bare;
+    }
+
     /** One part of a phrase. */
-    sealed interface Part permits Words, Gap, Slot {
+    sealed interface Part permits Words, Gap, Slot, Unless {
         boolean optional();
     }
 
@@ -68,6 +78,14 @@ final class PhraseParts {
     /** What else was found at that place. */
     record Slot(String name, boolean optional) implements Part {}
 
+    /** Words of which none may come next: "sick !of". */
+    record Unless(Set<String> next) implements Part {
+        @Override
+        public boolean optional() {
+            return false;
+        }
+    }
+
     static List<Part> of(String text, Map<String, List<String>> groups) {
         List<Part> parts = new ArrayList<>();
         for (String piece : pieces(text)) {
@@ -114,12 +132,14 @@ final class PhraseParts {
         if (gap(bare)) {
             return new Gap(optional, bare.equals(WIDE_GAP_MARK));
         }
+        if (unless(bare)) {
+            return new Unless(Set.copyOf(Choices.of(inside(bare.substring(1)))));
+        }
         if (bare.startsWith("{") && bare.endsWith("}")) {
             return new Slot(bare.substring(1, bare.length() - 1), optional);
         }
         List<List<String>> choices = new ArrayList<>();
-        String inside = bare.startsWith("(") ? bare.substring(1, bare.length() - 1) : bare;
-        for (String choice : Choices.of(inside)) {
+        for (String choice : Choices.of(inside(bare))) {
             if (choice.startsWith("@")) {
                 groups.get(choice.substring(1)).forEach(member -> choices.add(words(member)));
             } else {

@@ -5,6 +5,7 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -26,6 +27,11 @@ final class Scanner {
     private static final Pattern NUMBER = Pattern.compile("(\\d{1,3}(,\\d{3})+|\\d{1,15})(\\.\\d{1,9})?|\\.\\d{1,9}");
     private static final Pattern COMMA_DECIMAL = Pattern.compile("\\d{1,6},\\d{1,2}(?![\\d,])");
     private static final Pattern ORDINAL_ENDING = Pattern.compile("(st|nd|rd|th)\\b");
+    private static final Pattern GOES_ON = Pattern.compile("\\. ?[\\p{Ll}\\d]");
+    private static final Set<String> ABBREVIATIONS = Set.of(
+            "nos", "no", "approx", "ca", "pkt", "pkts", "pcs", "qty", "lb", "lbs", "oz", "gal", "ft", "min", "max",
+            "temp", "vs", "var", "incl", "mr", "mrs", "dr", "st", "jan", "feb", "mar", "apr", "jun", "jul", "aug",
+            "sep", "sept", "oct", "nov", "dec", "mon", "tue", "tues", "wed", "thu", "thur", "thurs", "fri", "sat");
     private static final Pattern FRACTIONS = Pattern.compile("[½¼¾⅓⅔]");
 
     private final String text;
@@ -130,6 +136,15 @@ final class Scanner {
             at++;
         }
         add(low.substring(start, at), Sort.WORD, Double.NaN, start);
+        if (ABBREVIATIONS.contains(low.substring(start, at)) && goesOnBehindTheStop()) {
+            at++;
+        }
+    }
+
+    /** "25 nos. chilli", "approx. 3 kg": behind the stop of a word cut short no new sentence begins. */
+    private boolean goesOnBehindTheStop() {
+        Matcher on = GOES_ON.matcher(text);
+        return on.region(at, text.length()).lookingAt();
     }
 
     private boolean apostropheWithin() {
