@@ -40,6 +40,8 @@ final class Tenses {
             "today",
             "while");
 
+    private static final Set<String> EATING = Set.of("eating", "munching", "scoffing");
+
     private Tenses() {}
 
     /**
@@ -49,6 +51,9 @@ final class Tenses {
      */
     static Mood mood(ActionSaid action, Passage passage, int from, int to, boolean anyway) {
         int verb = action.words().nextSetBit(0);
+        if (action.form() == Form.ING && EATING.contains(passage.word(verb))) {
+            return Mood.NOT_OURS; // "The kids were eating the beans raw" picks none that is to be written down.
+        }
         boolean toldOver = action.form() == Form.PLAIN
                 && Set.of("i", "we").contains(passage.word(verb - 1))
                 && over(passage, from, to);

@@ -189,10 +189,20 @@ final class Counts {
                 return whole(more.value() * number.value());
             }
         }
-        boolean rows = Set.of("more", "extra", "new", "long", "short", "full", "small", "big")
-                        .contains(next)
-                && notCounts.contains(passage.word(number.end() + 1)); // "Two more rows of carrots".
-        return rows || notCounts.contains(next) ? null : whole(number.value());
+        return notCounts.contains(next) || ofLooks(passage, number.end()) ? null : whole(number.value());
+    }
+
+    /** "Two more rows of carrots", "in 5 big grow bags": what is counted stands behind how it looks. */
+    private boolean ofLooks(Passage passage, int from) {
+        int at = from;
+        while (describing.contains(passage.word(at))
+                || Set.of("more", "extra", "long", "short", "black", "plastic", "deep", "old")
+                        .contains(passage.word(at))) {
+            at++;
+        }
+        boolean bags = Set.of("grow", "gro", "growing").contains(passage.word(at))
+                && passage.word(at + 1).startsWith("bag");
+        return at > from && notCounts.contains(passage.word(at)) || bags;
     }
 
     /** "Broad beans sown (20)": the bracket after the verb counts the crop before it. */
@@ -290,6 +300,7 @@ final class Counts {
                                     "first", "second", "third", "next", "another")
                             .contains(last);
             boolean unit = notCounts.contains(next)
+                    || ofLooks(passage, number.end())
                     || Set.of("per", "each", "every", "by").contains(next) && !last.equals("other")
                     || next.equals("to")
                             && !last.equals("other")
@@ -319,6 +330,7 @@ final class Counts {
             String last = passage.word(number.start() - 1);
             boolean other = notCounts.contains(next)
                     || notCounts.contains(passage.word(number.end() + 1))
+                    || ofLooks(passage, number.end())
                     || passage.word(number.start()).equals("one")
                     || passage.actions().stream()
                             .anyMatch(action -> action.words().get(number.start()))
