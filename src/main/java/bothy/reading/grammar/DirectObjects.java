@@ -164,14 +164,23 @@ final class DirectObjects {
         boolean denied = missed
                 || Set.of("nup", "nope", "nah", "nil", "none", "nowt", "nothing", "zero", "zilch")
                         .contains(passage.word(crop.end()))
-                || passage.word(crop.end()).equals("not")
-                        && passage.word(crop.end() + 1).equals("yet");
+                || notSo(passage, crop.end());
         return not
                 || nothing
                 || denied
                 || Set.of("except", "excluding", "barring").contains(passage.word(at))
                 || passage.word(at).equals("for") && passage.word(at - 1).equals("except")
                 || passage.word(at).equals("from") && passage.word(at - 1).equals("apart");
+    }
+
+    /** "Radishes up but melons not", "the peas are not yet": the crop is denied what was told of the others. */
+    private static boolean notSo(Passage passage, int behind) {
+        int at = Set.of("are", "is", "have", "has", "did", "do").contains(passage.word(behind)) ? behind + 1 : behind;
+        int next = at + 1;
+        return passage.word(at).equals("not")
+                && (next >= passage.size()
+                        || passage.tokens().get(next).mark()
+                        || Set.of("yet", "though", "so", "quite", "and", "but", "however").contains(passage.word(next)));
     }
 
     private static boolean onlyWhere(Passage passage, ActionSaid action, CropSaid crop) {

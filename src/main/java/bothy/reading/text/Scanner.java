@@ -24,6 +24,11 @@ final class Scanner {
     /** "10-10-10" on a bag of fertiliser is neither a day nor a count. */
     private static final Pattern FERTILISER = Pattern.compile("\\d{1,2}(-\\d{1,2}-|:\\d{1,2}:)\\d{1,2}(?![\\d:-])");
 
+    private static final Pattern PART = Pattern.compile("(?:(\\d{1,2})[ -])?(\\d{1,2})/(2|3|4|8|16)(?![\\d/])(?= ?-?"
+            + "(?:inch(?:es)?|ins|\"|″|ft|feet|foot|cups?|tsps?|teaspoons?|tbsps?|tablespoons?|lbs?|pounds?|oz|ounces?|gals?|gallons?"
+            + "|pints?|quarts?|lit(?:re|er)s?|kilos?|kg|acres?|miles?|hours?|strength|cans?|of|an? inch"
+            + "|in\\.? ?(?:deep|apart|down|tall|high|long|wide|thick|of|spacing|below|under|pots?|[,.;]|$))(?![a-z]))");
+
     private static final Pattern NUMBER = Pattern.compile("(\\d{1,3}(,\\d{3})+|\\d{1,15})(\\.\\d{1,9})?|\\.\\d{1,9}");
     private static final Pattern COMMA_DECIMAL = Pattern.compile("\\d{1,6},\\d{1,2}(?![\\d,])");
     private static final Pattern ORDINAL_ENDING = Pattern.compile("(st|nd|rd|th)\\b");
@@ -67,7 +72,7 @@ final class Scanner {
     }
 
     private void number() {
-        if (take(ISO, Sort.FIGURES) || feed() || take(TIME, Sort.TIME) || take(FIGURES, Sort.FIGURES)) {
+        if (take(ISO, Sort.FIGURES) || feed() || part() || take(TIME, Sort.TIME) || take(FIGURES, Sort.FIGURES)) {
             return;
         }
         int start = at;
@@ -96,6 +101,26 @@ final class Scanner {
         int start = at;
         at = shares.end();
         add("npk", Sort.WORD, Double.NaN, start);
+        return true;
+    }
+
+    /** "1/4 in deep", "1 1/2 cups": a part of a measure and no day. */
+    private boolean part() {
+        Matcher part = PART.matcher(low).region(at, low.length()).useTransparentBounds(true);
+        if (!part.lookingAt()) {
+            return false;
+        }
+        double over = Double.parseDouble(part.group(2)) / Double.parseDouble(part.group(3));
+        if (over >= 1) {
+            return false;
+        }
+        int start = at;
+        at = part.end(3);
+        add(
+                low.substring(start, at),
+                Sort.NUMBER,
+                over + (part.group(1) == null ? 0 : Double.parseDouble(part.group(1))),
+                start);
         return true;
     }
 
