@@ -105,10 +105,19 @@ record Changes(
         if (!right) {
             return wrong;
         }
-        return parts.stream()
-                .filter(part -> part != wrong)
-                .reduce((first, second) -> second)
-                .orElse(null);
+        // "8 cauliflowers not 6. I had two in my pocket": what stands before the "not" that calls a part wrong.
+        T before = wrong == null
+                ? null
+                : parts.stream()
+                        .filter(part -> part.end() <= not)
+                        .reduce((first, second) -> second)
+                        .orElse(null);
+        return before != null
+                ? before
+                : parts.stream()
+                        .filter(part -> part != wrong)
+                        .reduce((first, second) -> second)
+                        .orElse(null);
     }
 
     private static LocalDate day(Passage passage, int not, boolean rightOne) {
@@ -183,7 +192,7 @@ record Changes(
     /** The lines that the change can be meant for. */
     List<Logged> lines(List<Logged> lately) {
         List<Logged> events = lately.stream()
-                .filter(line -> line.entry() instanceof Event || line.entry() instanceof SignSeen)
+                .filter(line -> line.entry() instanceof Event || amount == null && line.entry() instanceof SignSeen)
                 .toList();
         List<Logged> named = keep(events, line -> wrongCrop != null && wrongCrop.canMean(crop(line)));
         named = keep(named, line -> wrongCount != null && wrongCount.equals(count(line)));

@@ -34,6 +34,22 @@ final class Corrections {
     private final PhraseBook<String> anywhere;
     private final Set<String> leading;
     private static final Set<String> NOES = Set.of("no", "nope", "nah");
+    private static final Set<String> BEFORE_NO = Set.of(
+            "sorry",
+            "oh",
+            "oops",
+            "ah",
+            "er",
+            "erm",
+            "um",
+            "wait",
+            "hang",
+            "on",
+            "whoops",
+            "argh",
+            "actually",
+            "well",
+            "hmm");
     private final CropNames cropNames;
 
     Corrections(Words words, CropNames cropNames) {
@@ -71,7 +87,7 @@ final class Corrections {
         if (asks || passage.size() == 0) {
             return Optional.empty();
         }
-        if (opens(undo, passage)) {
+        if (opens(undo, passage) && !figureBehind(passage)) {
             return Optional.of(waits(passage) ? Heard.nothing(Kind.LET_GO) : takenBack(passage));
         }
         List<Logged> denied = denied(passage);
@@ -86,6 +102,7 @@ final class Corrections {
         }
         Changes changes = Changes.in(passage, told);
         boolean meant = opens(strong, passage)
+                || opens(undo, passage)
                 || changes.contrast()
                 || told.isEmpty()
                         && !anywhere.all(passage.tokens(), 0, passage.size(), passage)
@@ -100,6 +117,18 @@ final class Corrections {
             return Optional.empty();
         }
         return corrected(passage, changes, told, meant || noBeforeComma(passage));
+    }
+
+    /** "Scratch that 16 lb", "scrap that, 8": what stands behind is put in the place of what was told. */
+    private boolean figureBehind(Passage passage) {
+        return undo.all(passage.tokens(), 0, Math.min(passage.size(), 14), passage).stream()
+                .anyMatch(found -> {
+                    int at = passage.word(found.end()).equals(",")
+                                    || passage.word(found.end()).equals("-")
+                            ? found.end() + 1
+                            : found.end();
+                    return passage.end("n", at) > 0 && passage.crops().isEmpty();
+                });
     }
 
     /** "Scrap that" right after something that was asked back: nothing of it is written yet, so what was written before it stands. */
@@ -297,14 +326,18 @@ final class Corrections {
                         .allMatch(token -> token.mark() || leading.contains(token.word())));
     }
 
-    /** "No 18", "no, Tuesday": a figure or a day right after the "no" puts right what was told. */
+    /** "No 18", "sorry no it was 8": a figure or a day right after the "no" puts right what was told. */
     static boolean figureAfterNo(Passage passage) {
-        int at = passage.size() > 1 && passage.tokens().get(1).mark() ? 2 : 1;
+        int no = 0;
+        while (no < passage.size() && (passage.tokens().get(no).mark() || BEFORE_NO.contains(passage.word(no)))) {
+            no++;
+        }
+        int at = no + 1 < passage.size() && passage.tokens().get(no + 1).mark() ? no + 2 : no + 1;
         boolean figure = passage.end("n", at) > 0
                 || passage.end("date", at) > 0
                 || Set.of("it", "that").contains(passage.word(at))
                         && passage.word(at + 1).equals("was");
-        return NOES.contains(passage.word(0))
+        return NOES.contains(passage.word(no))
                 && figure
                 && !passage.situation().lately().isEmpty();
     }

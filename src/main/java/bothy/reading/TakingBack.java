@@ -102,9 +102,15 @@ final class TakingBack {
 
     /** "Scrap the 6 beetroot", "scrap that it's 3". */
     private Optional<Heard> ordered(int verb) {
+        boolean figureOnly = Set.of("that", "it").contains(passage.word(verb + 1))
+                && passage.crops().isEmpty()
+                && passage.end("n", passage.word(verb + 2).equals(",") ? verb + 3 : verb + 2) > 0;
+        if (figureOnly) {
+            return Optional.empty(); // "Scratch that 16 lb" puts right what was told last.
+        }
         int right = rightAt(verb + 1);
         int denied = deniedAt(verb + 1);
-        int end = Math.min(right < 0 ? passage.size() : right, denied < 0 ? passage.size() : denied);
+        int end = Math.min(right < 0 ? described(verb + 1) : right, denied < 0 ? passage.size() : denied);
         EntryDescribed meant = EntryDescribed.in(passage, verb + 1, end);
         boolean ofDiary = !meant.bare() && !meant.doings().contains(What.FED)
                 || denied >= 0
@@ -121,6 +127,17 @@ final class TakingBack {
             return meant.none() ? Optional.empty() : Optional.of(takenBack(meant, verb));
         }
         return putRight(meant, right);
+    }
+
+    /** Where what is to go ends: with the sentence that names it. */
+    private int described(int from) {
+        int[] sentence = passage.sentences().stream()
+                .filter(one -> one[1] > from
+                        && !EntryDescribed.in(passage, Math.max(from, one[0]), one[1])
+                                .none())
+                .findFirst()
+                .orElse(new int[] {0, passage.size()});
+        return sentence[1];
     }
 
     /** "Forget the potatoes on the windowsill, they all went in the ground": that they stood there no longer matters. */
@@ -153,7 +170,7 @@ final class TakingBack {
                     || word.equals("should") && Set.of("be", "have", "of").contains(next)
                     || word.equals("i") && Set.of("meant", "mean").contains(next)
                     || word.equals("make") && Set.of("it", "that").contains(next)
-                    || Set.of("was", "were").contains(word) && at > from && !relative(from, at);
+                    || Set.of("was", "were").contains(word) && at > from && !relative(from, at) && putsIn(at + 1);
             boolean relates = pronoun
                     && word.equals("that")
                     && at > from
@@ -164,6 +181,20 @@ final class TakingBack {
             }
         }
         return -1;
+    }
+
+    /** "Was 8", "were really runner beans", but not "were from the shop". */
+    private boolean putsIn(int behind) {
+        int at = behind;
+        while (Set.of("actually", "really", "only", "just", "about", "in", "fact", "on", "the", "not", "more", "like")
+                .contains(passage.word(at))) {
+            at++;
+        }
+        int next = at;
+        return passage.end("n", next) > 0
+                || passage.end("date", next) > 0
+                || passage.cropAt(next).isPresent()
+                || passage.actions().stream().anyMatch(action -> action.start() == next);
     }
 
     /** "The beans that were sown". */

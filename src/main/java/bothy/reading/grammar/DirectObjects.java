@@ -180,7 +180,8 @@ final class DirectObjects {
         return passage.word(at).equals("not")
                 && (next >= passage.size()
                         || passage.tokens().get(next).mark()
-                        || Set.of("yet", "though", "so", "quite", "and", "but", "however").contains(passage.word(next)));
+                        || Set.of("yet", "though", "so", "quite", "and", "but", "however")
+                                .contains(passage.word(next)));
     }
 
     private static boolean onlyWhere(Passage passage, ActionSaid action, CropSaid crop) {

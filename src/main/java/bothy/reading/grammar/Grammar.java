@@ -61,6 +61,7 @@ public final class Grammar {
      */
     public Grammar(Words words, Set<String> alsoKnown) {
         Set<String> ordinary = new HashSet<>(words.list("language", "/ordinary"));
+        ordinary.addAll(words.list("language", "/names"));
         numbers = new Numbers(words);
         quantities = new Quantities(words);
         days = new Days(words);

@@ -16,9 +16,6 @@ import java.util.Set;
 /** Finds numbers in figures and in words: "6", "twenty five", "half a dozen", "6-8", "1 1/2". */
 public final class Numbers {
     private static final Set<String> BETWEEN = Set.of("-", "to", "or");
-    private static final Set<String> MEASURED = Set.of(
-            "inch", "in", "kg", "lb", "litre", "liter", "l", "pint", "gallon", "cup", "of", "a", "kilo", "pound", "oz",
-            "m", "metre", "can", "an");
     private final Map<String, Integer> words = new HashMap<>();
     private final PhraseBook<Double> phrases = new PhraseBook<>();
     private final PhraseBook<String> guessed;
@@ -75,10 +72,6 @@ public final class Numbers {
         if (token.sort() == Sort.ORDINAL) {
             return new NumberSaid(at, at + 1, token.number(), true);
         }
-        Double part = fraction(tokens, at);
-        if (part != null) {
-            return new NumberSaid(at, at + 1, part, false);
-        }
         if (token.is("minus") && at + 1 < tokens.size()) {
             NumberSaid after = single(tokens, at + 1, told);
             return after == null || after.ordinal() ? null : new NumberSaid(at, after.end(), -after.value(), false);
@@ -117,19 +110,6 @@ public final class Numbers {
         return !and
                 ? 0
                 : tokens.get(at + 2).is("half") ? 0.5 : tokens.get(at + 2).is("quarter") ? 0.25 : 0;
-    }
-
-    /** "1/2 inch", "3/4 of a kilo". */
-    private static Double fraction(List<Token> tokens, int at) {
-        Token token = tokens.get(at);
-        boolean part = token.sort() == Sort.FIGURES && token.word().matches("1/[2348]|2/3|3/4");
-        if (!part
-                || at + 1 >= tokens.size()
-                || !MEASURED.contains(tokens.get(at + 1).word())) {
-            return null;
-        }
-        String[] parts = token.word().split("/");
-        return Double.parseDouble(parts[0]) / Double.parseDouble(parts[1]);
     }
 
     /** "twenty", "twenty five", "a hundred and twenty". */

@@ -26,7 +26,7 @@ final class Scanner {
 
     private static final Pattern PART = Pattern.compile("(?:(\\d{1,2})[ -])?(\\d{1,2})/(2|3|4|8|16)(?![\\d/])(?= ?-?"
             + "(?:inch(?:es)?|ins|\"|″|ft|feet|foot|cups?|tsps?|teaspoons?|tbsps?|tablespoons?|lbs?|pounds?|oz|ounces?|gals?|gallons?"
-            + "|pints?|quarts?|lit(?:re|er)s?|kilos?|kg|acres?|miles?|hours?|strength|cans?|of|an? inch"
+            + "|pints?|quarts?|lit(?:re|er)s?|l|m|met(?:re|er)s?|kilos?|kg|acres?|miles?|hours?|strength|cans?|of|an?"
             + "|in\\.? ?(?:deep|apart|down|tall|high|long|wide|thick|of|spacing|below|under|pots?|[,.;]|$))(?![a-z]))");
 
     private static final Pattern NUMBER = Pattern.compile("(\\d{1,3}(,\\d{3})+|\\d{1,15})(\\.\\d{1,9})?|\\.\\d{1,9}");

@@ -17,6 +17,9 @@ final class Animals {
     private static final Set<String> BEFORE_THE_NAME =
             Set.of("the", "a", "an", "some", "our", "my", "those", "these", "two", "three", "bloody", "damn", "that");
 
+    /** So many words stand between "picked" and the caterpillars. */
+    private static final int GATHERED_REACH = 4;
+
     private final Set<String> names;
 
     Animals(Words words) {
@@ -25,6 +28,17 @@ final class Animals {
 
     Set<String> vocabulary() {
         return names;
+    }
+
+    /** "Picking them bugs off into a bucket", "picked 20 caterpillars off": animals are gathered, no crop. */
+    boolean gathered(Passage passage, Clause clause) {
+        int verb = clause.action().words().nextSetBit(0);
+        boolean cropToo = clause.crops().stream()
+                .anyMatch(crop -> passage.numbers().stream().anyMatch(number -> number.end() == crop.start()));
+        return !cropToo
+                && IntStream.rangeClosed(verb + 1, verb + GATHERED_REACH)
+                        .takeWhile(at -> passage.cropAt(at).isEmpty())
+                        .anyMatch(at -> names.contains(passage.word(at)));
     }
 
     /** Whether an animal did what a clause tells as done. */

@@ -124,6 +124,9 @@ public final class Particulars {
     /** "Courgettes 5, beans 1.2 kg": right behind the name, and the list goes on or ends behind it. */
     private static boolean behind(Passage passage, CropSaid crop, Quantity quantity) {
         int gap = quantity.start() - crop.end();
+        if (gap == 1 && passage.word(crop.end()).equals(",")) {
+            return weighsOne(passage, crop, quantity);
+        }
         boolean next = gap == 0 || gap == 1 && Set.of(":", "-", "(", "=").contains(passage.word(crop.end()));
         return next
                 && (quantity.end() >= passage.size()
@@ -131,6 +134,15 @@ public final class Particulars {
                         || passage.actions().stream().anyMatch(action -> action.start() == quantity.end())
                         || passage.days().stream().anyMatch(day -> day.start() == quantity.end())
                         || Set.of(",", ")", "and", "&", ";", ".", "\n", "!").contains(passage.word(quantity.end())));
+    }
+
+    /** "6 celery, 3.4 kg trimmed, and 850 g chard": counted before and weighed after, the next crop has a weight of its own. */
+    private static boolean weighsOne(Passage passage, CropSaid crop, Quantity quantity) {
+        boolean counted = passage.numbers().stream()
+                .anyMatch(number -> number.end() <= crop.start() && crop.start() - number.end() <= 2);
+        boolean ofNext = passage.crops().stream()
+                .anyMatch(other -> other.start() >= quantity.end() && other.start() - quantity.end() <= 2);
+        return counted && !ofNext;
     }
 
     /** "Three cans on the courgettes, two on the beans": the unit goes on, {@code null} when no number does. */

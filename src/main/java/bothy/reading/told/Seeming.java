@@ -12,6 +12,31 @@ final class Seeming {
     private static final Set<String> PARTS = Set.of(
             "stem", "stems", "stalk", "stalks", "leaf", "leaves", "foliage", "tops", "haulm", "haulms", "roots", "tips",
             "veins", "edges", "shoots", "flowers", "soil", "ends", "bottoms", "bases");
+    private static final Set<String> SMALL_PARTS = Set.of(
+            "thing",
+            "tendril",
+            "tendrils",
+            "bit",
+            "bits",
+            "patch",
+            "patches",
+            "flower",
+            "bud",
+            "buds",
+            "branch",
+            "branches",
+            "tip",
+            "root",
+            "vein",
+            "edge",
+            "growth",
+            "shoot",
+            "end",
+            "top",
+            "part",
+            "parts",
+            "skin",
+            "leaflets");
     private static final int PART_REACH = 4;
     private static final Set<String> CAUGHT = Set.of(
             "got", "caught", "had", "took", "hit", "nipped", "touched", "burnt", "burned", "zapped", "blackened");
@@ -39,6 +64,25 @@ final class Seeming {
                 at++) {
             if (PARTS.contains(passage.word(at))) {
                 return true;
+            }
+        }
+        return false;
+    }
+
+    /** "The curly thing by the stem is dead": a part of the plant, not the plant. */
+    static boolean partDead(Passage passage, Clause clause) {
+        boolean dead = clause.action().action().equals("died")
+                && clause.action().form() == null
+                && passage.word(clause.action().lastWord()).equals("dead");
+        for (int at = clause.action().start() - 1; dead && at >= clause.sentence()[0]; at--) {
+            String word = passage.word(at);
+            if (PARTS.contains(word) || SMALL_PARTS.contains(word)) {
+                return true;
+            }
+            if (passage.cropAt(at).isPresent()
+                    || Set.of(",", "plant", "plants", "seedling", "seedlings", "they", "it", "and")
+                            .contains(word)) {
+                return false;
             }
         }
         return false;

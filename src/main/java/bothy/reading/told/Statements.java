@@ -79,8 +79,12 @@ public final class Statements {
         if (clause.action().action().equals("colour-turned") && Seeming.ofAnotherPart(passage, clause)) {
             return told;
         }
+        if (Seeming.partDead(passage, clause)) {
+            return told;
+        }
         if (clause.action().action().equals("harvested")
-                && particulars.animals().done(passage, clause)) {
+                && (particulars.animals().done(passage, clause)
+                        || particulars.animals().gathered(passage, clause))) {
             return told; // "One has been pulled up, birds I think."
         }
         boolean carried = !clause.crops().isEmpty()
