@@ -39,6 +39,26 @@ public final class Clauses {
             "also", "been", "is", "are", "am", "was", "were", "has", "do", "did", "after", "before", "even", "when",
             "then", "never", "still", "it", "they", "if", "be");
 
+    /** What is counted of a crop: "112 bulbs". */
+    private static final Set<String> THINGS = Set.of(
+            "bulbs",
+            "plants",
+            "ones",
+            "heads",
+            "tubers",
+            "roots",
+            "seeds",
+            "cloves",
+            "fruit",
+            "fruits",
+            "pods",
+            "cobs",
+            "sets",
+            "seedlings",
+            "ears",
+            "plugs",
+            "slips");
+
     /** Words from "them and" to the crop that goes with them. */
     private static final int REACH = 5;
 
@@ -126,14 +146,14 @@ public final class Clauses {
             return false;
         }
         int end = numbers.get(0).end();
+        int thing =
+                Set.of("good", "big", "nice", "lovely", "fine", "decent").contains(passage.word(end)) ? end + 1 : end;
         if (Set.of("counted", "count").contains(passage.word(sentence[0]))) {
             return true;
         }
         return end == sentence[1]
-                || Set.of(
-                                "bulbs", "plants", "ones", "heads", "tubers", "roots", "seeds", "cloves", "fruit",
-                                "pods", "cobs")
-                        .contains(passage.word(end + 1))
+                || THINGS.contains(passage.word(thing))
+                || THINGS.contains(passage.word(end + 1))
                 || Set.of("of", "out", "in", "so", "altogether", "seeds", "plants", "total", "up", "cells")
                         .contains(passage.word(end));
     }
@@ -191,9 +211,20 @@ public final class Clauses {
             return List.of();
         }
         List<CropSaid> meant = DirectObjects.of(passage, last.action(), crops);
-        return meant.isEmpty() || !GoingOnList.only(passage, sentence)
-                ? List.of()
-                : List.of(new Clause(last.action(), sentence[0], sentence[1], sentence, meant, Mood.DONE, -1));
+        if (meant.isEmpty() || !GoingOnList.only(passage, sentence)) {
+            return List.of();
+        }
+        if (HeadedList.heads(passage, last, sentence)) {
+            before.remove(before.size() - 1); // What a heading tells is told of what stands under it.
+        }
+        return List.of(new Clause(last.action(), sentence[0], sentence[1], sentence, meant, Mood.DONE, -1));
+    }
+
+    /** The clauses of the list that a sentence like "All sown direct." closes, {@code clauses} as they are where it closes none. */
+    public List<Clause> closing(Passage passage, List<Clause> clauses, List<int[]> listed) {
+        return clauses.size() == 1 && HeadedList.closes(passage, clauses.get(0))
+                ? HeadedList.closed(passage, clauses.get(0), listed)
+                : clauses;
     }
 
     /** "Put some peas to soak and sowed them today": "them" are the peas. */
@@ -249,7 +280,8 @@ public final class Clauses {
     }
 
     private static int boundary(Passage passage, ActionSaid one, ActionSaid next) {
-        for (int at = next.start() - 1; at > one.lastWord(); at--) {
+        // "Lettuce sown Monday, turnips thinned today": a mark that is the last of a doing's own words parts too.
+        for (int at = next.start() - 1; at >= one.lastWord(); at--) {
             if (PARTING.contains(passage.word(at))) {
                 return at + 1;
             }

@@ -122,6 +122,11 @@ final class Cropless {
         if (gap && !names(passage, clause, Set.of("them", "it", "they", "these", "those", "ones", "lot", "all"))) {
             return List.of();
         }
+        Told thinned =
+                Thinnings.of(passage, clause, Told.of(event, from, to), before, particulars.leftOver(passage, clause));
+        if (thinned != null) {
+            return List.of(thinned);
+        }
         Told strange = before.isEmpty() && !names(passage, clause, ALL)
                 ? unknownCrops.in(passage, clause, Told.of(event, from, to))
                 : null;

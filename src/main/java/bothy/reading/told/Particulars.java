@@ -39,7 +39,7 @@ public final class Particulars {
 
     /** A number of a clause that may count plants and was given to none, {@code null} when there is none. */
     Integer leftOver(Passage passage, Clause clause) {
-        return counts.leftOver(passage, clause);
+        return counts.byThemselves().leftOver(passage, clause);
     }
 
     /** What animals did. */
@@ -54,7 +54,7 @@ public final class Particulars {
 
     /** A number by itself: "potted on 6". */
     Integer loose(Passage passage, Clause clause) {
-        return counts.loose(passage, clause, passage.counts(clause.from(), clause.to()));
+        return counts.byThemselves().of(passage, clause, passage.counts(clause.from(), clause.to()));
     }
 
     /** An event with the amount that is told for its crop. */

@@ -198,7 +198,8 @@ final class Unnamed {
     /** "Picked nine cobs. We ate them." is one picking. */
     private boolean eaten() {
         int verb = clause.action().words().nextSetBit(0);
-        return Set.of("eat", "ate", "eaten", "munched", "scoffed").contains(passage.word(verb));
+        return Set.of("eat", "ate", "eaten", "munched", "scoffed").contains(passage.word(verb))
+                && !passage.word(verb + 1).equals("by"); // "Eaten by slugs".
     }
 
     /** "Mulched the squash, then trimmed the hedge": what was done has an object of its own. */
@@ -214,15 +215,20 @@ final class Unnamed {
     /** "Weeded and watered", "planted out the squash, fed and watered": another doing in the sentence that named the crop. */
     private boolean goesOn(boolean justNamed) {
         int verb = clause.action().words().nextSetBit(0);
-        String last = passage.word(verb - 1);
-        boolean led = Set.of(
+        int counted = Counted.subject(passage, clause);
+        String last = passage.word(counted < 0 ? verb - 1 : counted - 1);
+        boolean led = counted >= 0
+                        && (counted <= clause.from()
+                                || Set.of("but", "-", "only").contains(last))
+                || Set.of(
                                 "and", ",", "then", "also", "i", "we", "have", "been", "plus", "were", "are", "was",
                                 "now", "all", "which")
                         .contains(last)
                 || passage.word(verb).equals("and")
                 || clause.from() == verb && clause.sentence()[0] < verb;
-        boolean whole =
-                clause.action().form() == null || clause.to() - clause.action().end() <= TRAILING;
+        boolean whole = counted >= 0
+                || clause.action().form() == null
+                || clause.to() - clause.action().end() <= TRAILING;
         return justNamed && led && !elsewhere() && (whole || told().ofThePlot() || !OF_CROP.contains(told()));
     }
 
@@ -337,7 +343,7 @@ final class Unnamed {
     }
 
     private boolean points() {
-        return POINTING.stream().anyMatch(this::says);
+        return POINTING.stream().anyMatch(this::says) || Counted.others(passage, clause);
     }
 
     private boolean says(String word) {
