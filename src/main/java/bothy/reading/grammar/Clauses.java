@@ -4,7 +4,6 @@ import bothy.reading.said.ActionSaid;
 import bothy.reading.said.Clause;
 import bothy.reading.said.CropSaid;
 import bothy.reading.said.Mood;
-import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
 import bothy.reading.text.Conjugation.Form;
 import java.util.ArrayList;
@@ -38,26 +37,6 @@ public final class Clauses {
             "i", "we", "will", "have", "had", "not", "to", "would", "should", "going", "need", "must", "can", "just",
             "also", "been", "is", "are", "am", "was", "were", "has", "do", "did", "after", "before", "even", "when",
             "then", "never", "still", "it", "they", "if", "be");
-
-    /** What is counted of a crop: "112 bulbs". */
-    private static final Set<String> THINGS = Set.of(
-            "bulbs",
-            "plants",
-            "ones",
-            "heads",
-            "tubers",
-            "roots",
-            "seeds",
-            "cloves",
-            "fruit",
-            "fruits",
-            "pods",
-            "cobs",
-            "sets",
-            "seedlings",
-            "ears",
-            "plugs",
-            "slips");
 
     /** Words from "them and" to the crop that goes with them. */
     private static final int REACH = 5;
@@ -128,36 +107,6 @@ public final class Clauses {
         return kept;
     }
 
-    /** "First courgette picked! 300 g". */
-    private static boolean weighing(Passage passage, int[] sentence, Clause last) {
-        return last.action().action().equals("harvested")
-                && (sentence[1] - sentence[0] <= 4
-                        || passage.quantities().stream().anyMatch(quantity -> quantity.start() == sentence[0])
-                                && Passage.within(passage.actions(), sentence[0], sentence[1])
-                                        .isEmpty())
-                && Passage.within(passage.quantities(), sentence[0], sentence[1]).stream()
-                        .anyMatch(quantity -> quantity.unit().equals("kg"));
-    }
-
-    /** "Got the spuds in. 30 of them." */
-    private static boolean counting(Passage passage, int[] sentence) {
-        List<NumberSaid> numbers = passage.counts(sentence[0], sentence[1]);
-        if (numbers.isEmpty() || numbers.get(0).start() - sentence[0] > 1) {
-            return false;
-        }
-        int end = numbers.get(0).end();
-        int thing =
-                Set.of("good", "big", "nice", "lovely", "fine", "decent").contains(passage.word(end)) ? end + 1 : end;
-        if (Set.of("counted", "count").contains(passage.word(sentence[0]))) {
-            return true;
-        }
-        return end == sentence[1]
-                || THINGS.contains(passage.word(thing))
-                || THINGS.contains(passage.word(end + 1))
-                || Set.of("of", "out", "in", "so", "altogether", "seeds", "plants", "total", "up", "cells")
-                        .contains(passage.word(end));
-    }
-
     /** "Thinned the carrots I sowed in April": the sowing only says which. */
     private static boolean trailing(Passage passage, ActionSaid one, ActionSaid next) {
         int pronoun = next.start() - 1;
@@ -192,10 +141,7 @@ public final class Clauses {
                 .filter(crop -> !crop.thing())
                 .toList();
         Clause last = before.isEmpty() ? null : before.get(before.size() - 1);
-        if (last != null
-                && crops.isEmpty()
-                && last.mood() == Mood.DONE
-                && (counting(passage, sentence) || weighing(passage, sentence, last))) {
+        if (last != null && crops.isEmpty() && last.mood() == Mood.DONE && Counting.only(passage, sentence, last)) {
             before.remove(before.size() - 1);
             return List.of(new Clause(
                     last.action(),
@@ -387,7 +333,32 @@ public final class Clauses {
                 .anyMatch(at -> passage.tokens().get(at).mark());
         boolean joins = IntStream.range(next.end(), next.end() + 2)
                 .anyMatch(at -> Set.of("too", "also", "likewise", "same").contains(passage.word(at)));
-        return comma && !joins;
+        return comma && !joins && !goesOn(passage, next);
+    }
+
+    /** "Tomatoes fed on Monday, courgettes on Wednesday": nothing is told of the next crop but its day, count or place. */
+    private static boolean goesOn(Passage passage, CropSaid next) {
+        int at = next.end();
+        boolean prefixed = passage.end("n", next.start() - 1) > 0;
+        while (Set.of("on", "the", "only", "just", "in", "into", "my", "about", "-")
+                .contains(passage.word(at))) {
+            at++;
+        }
+        int detail = IntStream.of(
+                        passage.end("date", at),
+                        passage.end("amount", at),
+                        passage.end("n", at),
+                        passage.end("place", at))
+                .max()
+                .getAsInt();
+        int end = detail > 0 ? detail : prefixed ? at : -1;
+        while (end > 0 && (passage.end("date", end) > 0 || passage.word(end).equals("only"))) {
+            end = Math.max(end + 1, passage.end("date", end));
+        }
+        return end > 0
+                && (end >= passage.size()
+                        || passage.tokens().get(end).mark()
+                        || Set.of("and", "but", "so", "then", "too").contains(passage.word(end)));
     }
 
     /** "Put the bean poles up": what the poles are for. */

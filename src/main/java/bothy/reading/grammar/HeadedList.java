@@ -47,7 +47,7 @@ public final class HeadedList {
             sums |= SUMMING.contains(passage.word(at));
         }
         return sums
-                && closing.crops().isEmpty()
+                && closing.crops().stream().allMatch(crop -> crop.end() <= own[0]) // "These all went in."
                 && closing.mood() == Mood.DONE
                 && !closing.action().state()
                 && closing.action().form() != Form.PLAIN

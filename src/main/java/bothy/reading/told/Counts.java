@@ -195,12 +195,16 @@ final class Counts {
         return rows || notCounts.contains(next) ? null : whole(number.value());
     }
 
-    /** "Broad beans sown (20)": the bracket after the verb counts the crop before it. */
+    /** "Broad beans sown (20)", "lettuces planted out 12, kale 6": what stands right after the verb counts the crop before it. */
     private static boolean verbed(Passage passage, int at) {
         boolean past = passage.actions().stream()
                 .anyMatch(action -> action.form() == bothy.reading.text.Conjugation.Form.PAST
                         && action.words().get(at));
-        return past && (passage.word(at + 1).equals("(") || passage.word(at + 2).equals("("));
+        return past
+                && (passage.word(at + 1).equals("(")
+                        || passage.word(at + 2).equals("(")
+                        || passage.end("n", at + 1) > 0
+                        || verbed(passage, at + 1));
     }
 
     /** "Planted out the leeks yesterday, forty of them": over the day to the number. */
@@ -247,6 +251,7 @@ final class Counts {
                         && passage.word(number.end() + 1).equals("ones")
                 || number.end() >= passage.size()
                 || passage.tokens().get(number.end()).mark()
+                || passage.end("date", number.end()) > 0
                 || counted.contains(next)
                 || Set.of(
                                 "of",

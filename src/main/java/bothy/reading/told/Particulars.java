@@ -12,6 +12,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** The count, amount, place and container that a clause gives for each of its crops. */
 public final class Particulars {
@@ -124,7 +125,13 @@ public final class Particulars {
     /** "Courgettes 5, beans 1.2 kg": right behind the name, and the list goes on or ends behind it. */
     private static boolean behind(Passage passage, CropSaid crop, Quantity quantity) {
         int gap = quantity.start() - crop.end();
-        boolean next = gap == 0 || gap == 1 && Set.of(":", "-", "(", "=").contains(passage.word(crop.end()));
+        boolean verbBetween = gap > 0
+                && gap <= 2
+                && IntStream.range(crop.end(), quantity.start()).allMatch(at -> passage.actions().stream()
+                        .anyMatch(action -> action.words().get(at))); // "Beans picked 2 kg, lettuces 4".
+        boolean next = gap == 0
+                || verbBetween
+                || gap == 1 && Set.of(":", "-", "(", "=").contains(passage.word(crop.end()));
         return next
                 && (quantity.end() >= passage.size()
                         // "Toms 2 kg picked yesterday and courgettes 5".

@@ -260,13 +260,26 @@ final class Repeats {
                                 && other.event().crop() != null
                                 && other.from() > one.from()
                                 && other.open() == null));
-        kept.removeIf(one -> one.event().what() == What.DIED
-                && one.event().count() == null
-                && kept.stream()
-                        .anyMatch(other -> other.event().what() == What.DIED
-                                && other.event().count() != null
-                                && other.from() < one.from()
-                                && Objects.equals(
-                                        other.event().crop(), one.event().crop())));
+        for (Told one : List.copyOf(kept)) {
+            Told counted = one.event().what() != What.DIED || one.event().count() != null
+                    ? null
+                    : kept.stream()
+                            .filter(other -> other.event().what() == What.DIED
+                                    && other.event().count() != null
+                                    && other.from() < one.from()
+                                    && Objects.equals(
+                                            other.event().crop(), one.event().crop()))
+                            .findFirst()
+                            .orElse(null);
+            if (counted != null) {
+                kept.remove(one);
+                // "The cat sat on one and it died yesterday": on the day that is told.
+                boolean day =
+                        counted.assumed().contains("date") && !one.assumed().contains("date");
+                kept.replaceAll(old -> old != counted || !day
+                        ? old
+                        : one.with(counted.event().withOn(one.event().on())));
+            }
+        }
     }
 }
