@@ -12,6 +12,7 @@ import bothy.garden.Statement;
 import bothy.garden.What;
 import bothy.reading.grammar.Clauses;
 import bothy.reading.grammar.Grammar;
+import bothy.reading.grammar.HeadedList;
 import bothy.reading.grammar.Moods;
 import bothy.reading.said.ActionSaid;
 import bothy.reading.said.Clause;
@@ -91,6 +92,7 @@ final class Sentences {
 
     Gathered gathered(Passage whole) {
         List<Clause> said = new ArrayList<>();
+        List<int[]> listed = new ArrayList<>();
         List<Inquiry> asked = new ArrayList<>();
         List<SignSeen> seen = new ArrayList<>();
         List<SettingChange> set = new ArrayList<>();
@@ -184,8 +186,14 @@ final class Sentences {
                         .contains(whole.word(clause.action().words().nextSetBit(0))));
             }
             boolean bare = own.isEmpty() && begins < 0 && troubles.isEmpty() && told.isEmpty();
-            List<Clause> more = bare ? clauses.goingOn(passage, sentence, said) : own;
-            said.addAll(bare && more.isEmpty() ? Weighed.picked(passage, sentence) : more);
+            List<Clause> more = bare ? clauses.goingOn(passage, sentence, said) : clauses.closing(passage, own, listed);
+            List<Clause> found = bare && more.isEmpty() ? Weighed.picked(passage, sentence) : more;
+            if (!found.isEmpty() || !HeadedList.lists(passage, sentence)) {
+                listed.clear();
+            } else if (bare) {
+                listed.add(sentence);
+            }
+            said.addAll(found);
         }
         if (labelled != null && asked.stream().noneMatch(one -> one.question() == Question.FEED_DOSE)) {
             asked.add(inquiries.ofLabel(passage, labelled));

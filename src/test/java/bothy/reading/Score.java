@@ -180,7 +180,8 @@ final class Score {
 
     private static String full(String entry, LocalDate today) {
         String[] parts = entry.split(" ");
-        String day = parts.length > 3 ? today.getYear() + "-" + parts[3] : today.toString();
+        boolean ofYear = parts.length > 3 && parts[3].length() > "05-19".length(); // "2026-10-31".
+        String day = ofYear ? parts[3] : parts.length > 3 ? today.getYear() + "-" + parts[3] : today.toString();
         return parts[0] + " " + parts[1] + " " + (parts.length > 2 ? parts[2] : "-") + " " + day + " "
                 + (parts.length > 4 ? parts[4] : "-");
     }

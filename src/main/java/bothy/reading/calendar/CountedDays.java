@@ -72,12 +72,19 @@ final class CountedDays {
             boolean from = word(end).equals("from");
             return List.of(DaySaid.exact(from ? start : start - 1, from ? end + 2 : end, day));
         }
-        DayOfWeek weekday = weekday(word(end).equals("last") ? end + 1 : end);
-        if (weekday != null && word(end).equals("last") && days == 7) {
-            LocalDate last = today.with(TemporalAdjusters.previous(weekday));
-            return List.of(DaySaid.exact(start, end + 2, last.minusDays(Math.round(count * 7))));
+        return weeksBefore(count, days, start, end);
+    }
+
+    /** "A week last Saturday", "a fortnight past on Monday": so long before the last such day. */
+    private List<DaySaid> weeksBefore(double count, int days, int start, int end) {
+        boolean past = Set.of("last", "past").contains(word(end)) && (days == 7 || days == 14);
+        int at = word(end + 1).equals("on") ? end + 2 : end + 1;
+        DayOfWeek weekday = past ? weekday(at) : null;
+        if (weekday == null) {
+            return List.of();
         }
-        return List.of();
+        LocalDate last = today.with(TemporalAdjusters.previous(weekday));
+        return List.of(DaySaid.exact(start, at + 1, last.minusDays(Math.round(count * days))));
     }
 
     /** "For three days so far", "for a week now": it began then. */
@@ -88,7 +95,7 @@ final class CountedDays {
 
     /** "a week ago Saturday" is the Saturday of that time. */
     private List<DaySaid> weekdayAgo(LocalDate day, int start, int end) {
-        int at = word(end).equals("on") ? end + 1 : end;
+        int at = Set.of("on", "last").contains(word(end)) ? end + 1 : end;
         DayOfWeek weekday = weekday(at);
         if (weekday == null) {
             return List.of(DaySaid.exact(start, end, day));

@@ -17,6 +17,11 @@ final class MonthGrammar {
     /** "1/2 the bed"; "5/17 the gauge showed" is a day. */
     private static final int LARGEST_SHARE = 10;
 
+    /** What an ordinal tells apart from others of its kind: "on 2nd row". */
+    private static final String[] COUNTED_OFF = {
+        "row", "bed", "plot", "shelf", "tray", "truss", "floor", "balcony", "plant", "line", "step", "terrace", "leaf"
+    };
+
     private static final Set<String> LEADING = Set.of(
             "in",
             "of",
@@ -210,7 +215,9 @@ final class MonthGrammar {
                         "harvested");
         boolean followed = isAny(at + 1, "of") && at + 2 < tokens.size() && calendar.month(tokens.get(at + 2)) != null;
         boolean ofThis = isAny(at + 1, "of") && isAny(at + 2, "this", "last") && isAny(at + 3, "month");
+        boolean bareOn = isAny(at - 1, "on") && !isAny(at + 1, COUNTED_OFF); // "Coriander on 15th only".
         boolean closes = at + 1 == tokens.size()
+                || bareOn
                 || tokens.get(at + 1).mark()
                 || isAny(at - 2, "on", "since", "from", "by", "was")
                 || isAny(at + 1, "i", "we", "and", "but", "so", "when");

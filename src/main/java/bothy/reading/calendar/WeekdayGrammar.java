@@ -93,6 +93,9 @@ final class WeekdayGrammar {
     }
 
     private DaySaid weeksAway(LocalDate past, LocalDate future, DayOfWeek day, int start, int end) {
+        if (is(end, "week") && (is(end + 1, "past") || is(end + 1, "gone") || is(end + 1, "ago"))) {
+            return DaySaid.exact(start, end + 2, past.minusDays(7));
+        }
         if (is(end, "week") || (is(end, "in") && is(end + 1, "a") && is(end + 2, "week"))) {
             int after = is(end, "week") ? end + 1 : end + 3;
             LocalDate later = today.with(TemporalAdjusters.next(day)).plusDays(7);

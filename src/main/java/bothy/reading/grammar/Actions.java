@@ -165,17 +165,9 @@ public final class Actions {
     /** All doings and states of a message in order; none uses another's words. */
     public List<ActionSaid> in(List<Token> tokens, Phrase.Slots slots) {
         List<ActionSaid> said = new ArrayList<>();
-        List<PhraseBook.Found<Told>> all = book.all(tokens, 0, tokens.size(), slots);
-        List<PhraseBook.Found<Told>> crossing = all.stream()
-                .filter(found -> found.meaning().form() != null && NotDone.acrossComma(tokens, found.place(), slots))
-                .toList();
-        // "Kale planted out, in bed 2": "planted in" gives way to the "planted out" before the comma.
-        List<PhraseBook.Found<Told>> left = List.copyOf(all);
-        all.removeIf(found -> crossing.contains(found)
-                && left.stream().anyMatch(other -> other.start() == found.start() && !crossing.contains(other)));
-        for (PhraseBook.Found<Told> found : book.withoutShared(all)) {
+        for (PhraseBook.Found<Told> found : found(tokens, slots)) {
             Told told = found.meaning();
-            if (NotDone.only(tokens, found.place(), told.form(), slots)
+            if (NotDone.only(tokens, found.place(), told.form())
                     || told.action().equals("note") && told.detail() == null && NotDone.asked(tokens, found.start())) {
                 continue;
             }
@@ -202,6 +194,13 @@ public final class Actions {
             }
         }
         return said;
+    }
+
+    /** "Garlic was planted in October, 60 cloves": what reaches over the comma is none, the verb before it is one by itself. */
+    private List<PhraseBook.Found<Told>> found(List<Token> tokens, Phrase.Slots slots) {
+        List<PhraseBook.Found<Told>> all = book.all(tokens, 0, tokens.size(), slots);
+        all.removeIf(found -> found.meaning().form() != null && NotDone.acrossComma(tokens, found.place(), slots));
+        return book.withoutShared(all);
     }
 
     /** "2 pints of comfrey tea to the peas, 4 pints to the tomatoes": the same feed. */

@@ -4,7 +4,6 @@ import bothy.reading.said.ActionSaid;
 import bothy.reading.said.Clause;
 import bothy.reading.said.CropSaid;
 import bothy.reading.said.Mood;
-import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
 import bothy.reading.text.Conjugation.Form;
 import java.util.ArrayList;
@@ -108,36 +107,6 @@ public final class Clauses {
         return kept;
     }
 
-    /** "First courgette picked! 300 g". */
-    private static boolean weighing(Passage passage, int[] sentence, Clause last) {
-        return last.action().action().equals("harvested")
-                && (sentence[1] - sentence[0] <= 4
-                        || passage.quantities().stream().anyMatch(quantity -> quantity.start() == sentence[0])
-                                && Passage.within(passage.actions(), sentence[0], sentence[1])
-                                        .isEmpty())
-                && Passage.within(passage.quantities(), sentence[0], sentence[1]).stream()
-                        .anyMatch(quantity -> quantity.unit().equals("kg"));
-    }
-
-    /** "Got the spuds in. 30 of them." */
-    private static boolean counting(Passage passage, int[] sentence) {
-        List<NumberSaid> numbers = passage.counts(sentence[0], sentence[1]);
-        if (numbers.isEmpty() || numbers.get(0).start() - sentence[0] > 1) {
-            return false;
-        }
-        int end = numbers.get(0).end();
-        if (Set.of("counted", "count").contains(passage.word(sentence[0]))) {
-            return true;
-        }
-        return end == sentence[1]
-                || Set.of(
-                                "bulbs", "plants", "ones", "heads", "tubers", "roots", "seeds", "cloves", "fruit",
-                                "pods", "cobs")
-                        .contains(passage.word(end + 1))
-                || Set.of("of", "out", "in", "so", "altogether", "seeds", "plants", "total", "up", "cells")
-                        .contains(passage.word(end));
-    }
-
     /** "Thinned the carrots I sowed in April": the sowing only says which. */
     private static boolean trailing(Passage passage, ActionSaid one, ActionSaid next) {
         int pronoun = next.start() - 1;
@@ -172,10 +141,7 @@ public final class Clauses {
                 .filter(crop -> !crop.thing())
                 .toList();
         Clause last = before.isEmpty() ? null : before.get(before.size() - 1);
-        if (last != null
-                && crops.isEmpty()
-                && last.mood() == Mood.DONE
-                && (counting(passage, sentence) || weighing(passage, sentence, last))) {
+        if (last != null && crops.isEmpty() && last.mood() == Mood.DONE && Counting.only(passage, sentence, last)) {
             before.remove(before.size() - 1);
             return List.of(new Clause(
                     last.action(),
@@ -191,9 +157,20 @@ public final class Clauses {
             return List.of();
         }
         List<CropSaid> meant = DirectObjects.of(passage, last.action(), crops);
-        return meant.isEmpty() || !GoingOnList.only(passage, sentence)
-                ? List.of()
-                : List.of(new Clause(last.action(), sentence[0], sentence[1], sentence, meant, Mood.DONE, -1));
+        if (meant.isEmpty() || !GoingOnList.only(passage, sentence)) {
+            return List.of();
+        }
+        if (HeadedList.heads(passage, last, sentence)) {
+            before.remove(before.size() - 1); // What a heading tells is told of what stands under it.
+        }
+        return List.of(new Clause(last.action(), sentence[0], sentence[1], sentence, meant, Mood.DONE, -1));
+    }
+
+    /** The clauses of the list that a sentence like "All sown direct." closes, {@code clauses} as they are where it closes none. */
+    public List<Clause> closing(Passage passage, List<Clause> clauses, List<int[]> listed) {
+        return clauses.size() == 1 && HeadedList.closes(passage, clauses.get(0))
+                ? HeadedList.closed(passage, clauses.get(0), listed)
+                : clauses;
     }
 
     /** "Put some peas to soak and sowed them today": "them" are the peas. */
@@ -249,7 +226,8 @@ public final class Clauses {
     }
 
     private static int boundary(Passage passage, ActionSaid one, ActionSaid next) {
-        for (int at = next.start() - 1; at > one.lastWord(); at--) {
+        // "Lettuce sown Monday, turnips thinned today": a mark that is the last of a doing's own words parts too.
+        for (int at = next.start() - 1; at >= one.lastWord(); at--) {
             if (PARTING.contains(passage.word(at))) {
                 return at + 1;
             }
@@ -355,7 +333,32 @@ public final class Clauses {
                 .anyMatch(at -> passage.tokens().get(at).mark());
         boolean joins = IntStream.range(next.end(), next.end() + 2)
                 .anyMatch(at -> Set.of("too", "also", "likewise", "same").contains(passage.word(at)));
-        return comma && !joins;
+        return comma && !joins && !goesOn(passage, next);
+    }
+
+    /** "Tomatoes fed on Monday, courgettes on Wednesday": nothing is told of the next crop but its day, count or place. */
+    private static boolean goesOn(Passage passage, CropSaid next) {
+        int at = next.end();
+        boolean prefixed = passage.end("n", next.start() - 1) > 0;
+        while (Set.of("on", "the", "only", "just", "in", "into", "my", "about", "-")
+                .contains(passage.word(at))) {
+            at++;
+        }
+        int detail = IntStream.of(
+                        passage.end("date", at),
+                        passage.end("amount", at),
+                        passage.end("n", at),
+                        passage.end("place", at))
+                .max()
+                .getAsInt();
+        int end = detail > 0 ? detail : prefixed ? at : -1;
+        while (end > 0 && (passage.end("date", end) > 0 || passage.word(end).equals("only"))) {
+            end = Math.max(end + 1, passage.end("date", end));
+        }
+        return end > 0
+                && (end >= passage.size()
+                        || passage.tokens().get(end).mark()
+                        || Set.of("and", "but", "so", "then", "too").contains(passage.word(end)));
     }
 
     /** "Put the bean poles up": what the poles are for. */

@@ -27,6 +27,25 @@ final class Company {
             "picked",
             "harvested");
 
+    /** Verbs of what is done to young plants, before their little word. */
+    private static final Set<String> HANDLED = Set.of(
+            "hardening",
+            "hardened",
+            "planting",
+            "planted",
+            "potting",
+            "potted",
+            "pricking",
+            "pricked",
+            "tying",
+            "tied",
+            "earthing",
+            "earthed",
+            "dibbed",
+            "lined",
+            "bedded",
+            "set");
+
     private Company() {}
 
     /** "Picked enough salad for two". */
@@ -55,6 +74,31 @@ final class Company {
                 && TENDED.contains(tokens.get(at - 2).word());
     }
 
+    /** "Hardening off the sprouts", "planted out my runners": what is done only to plants. */
+    static boolean handled(List<Token> tokens, int at) {
+        return at > 2
+                && DETERMINERS.contains(tokens.get(at - 1).word())
+                && Set.of("off", "out", "on", "up", "in")
+                        .contains(tokens.get(at - 2).word())
+                && HANDLED.contains(tokens.get(at - 3).word());
+    }
+
+    /** "The cabbages were planted out on 28/5 and the sprouts on 2/6": the list of one doing goes on with what it names. */
+    static boolean carriedOn(List<Token> tokens, int start, int end) {
+        boolean joined = start > 2
+                && DETERMINERS.contains(tokens.get(start - 1).word())
+                && Set.of("and", ",", "then", "plus")
+                        .contains(tokens.get(start - 2).word());
+        boolean closes = end >= tokens.size()
+                || tokens.get(end).mark()
+                || Set.of("on", "today", "yesterday", "too", "as", "this", "last", "a")
+                        .contains(tokens.get(end).word());
+        return joined
+                && closes
+                && tokens.subList(0, start).stream()
+                        .anyMatch(token -> TENDED.contains(token.word()) || HANDLED.contains(token.word()));
+    }
+
     /** "The brandywines", "some sungold", "sowed musselburgh": a strange word where a crop stands. */
     static boolean pointedOut(List<Token> tokens, int at) {
         String before = at == 0 ? "" : tokens.get(at - 1).word();
@@ -81,7 +125,7 @@ final class Company {
                 && end < tokens.size()
                 && Set.of("the", "those", "these", "all")
                         .contains(tokens.get(start - 1).word())
-                && Set.of("in", "up", "out", "are", "have", "need", "off", "look", "today")
+                && Set.of("in", "up", "out", "are", "have", "need", "off", "look", "today", "went")
                         .contains(tokens.get(end).word())
                 && !Set.of("sprouts", "leaks", "cloves", "mint", "leak")
                         .contains(tokens.get(start).word());

@@ -178,6 +178,13 @@ public final class CropNames {
                 && Company.tended(tokens, name.start())) {
             return true;
         }
+        if (tokens.get(Math.max(0, name.start() - 1)).is("chitted")) {
+            return true; // "Chitted earlies went in."
+        }
+        if (beside.contains(tokens.get(name.start()).word())
+                && (Company.handled(tokens, name.start()) || Company.carriedOn(tokens, name.start(), name.end()))) {
+            return true;
+        }
         if (beside(found, index, index - 1) || beside(found, index, index + 1)) {
             return true;
         }

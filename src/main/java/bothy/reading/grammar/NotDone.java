@@ -120,7 +120,7 @@ final class NotDone {
     private NotDone() {}
 
     /** Whether words in the form of a verb name only a thing. */
-    static boolean only(List<Token> tokens, Phrase.Place found, Form form, Phrase.Slots slots) {
+    static boolean only(List<Token> tokens, Phrase.Place found, Form form) {
         boolean plan = found.end() < tokens.size()
                 && PLANS.contains(tokens.get(found.end()).word());
         return plan
@@ -129,8 +129,7 @@ final class NotDone {
                 || form == Form.PAST && (caught(tokens, found) || given(tokens, found))
                 || wentOut(tokens, found)
                 || ofOnions(tokens, found)
-                || (form == Form.ING || form == null) && helps(tokens, found)
-                || form != null && acrossComma(tokens, found, slots);
+                || (form == Form.ING || form == null) && helps(tokens, found);
     }
 
     /** "Got absolutely soaked cycling home" waters nothing. */

@@ -19,9 +19,11 @@ public final class Numbers {
     private final Map<String, Integer> words = new HashMap<>();
     private final PhraseBook<Double> phrases = new PhraseBook<>();
     private final PhraseBook<String> guessed;
+    private final PhraseBook<String> near;
 
     public Numbers(Words words) {
         guessed = new PhraseFile(words, "numbers", Map.of()).book("/guessed", "guessed");
+        near = new PhraseFile(words, "numbers", Map.of()).book("/near", "near");
         words.names("numbers", "/words")
                 .forEach(word -> this.words.put(word, Integer.valueOf(words.text("numbers", "/words/" + word, "0"))));
         for (String phrase : words.names("numbers", "/phrases")) {
@@ -32,6 +34,7 @@ public final class Numbers {
     public Set<String> vocabulary() {
         Set<String> vocabulary = new java.util.HashSet<>(words.keySet());
         vocabulary.addAll(guessed.vocabulary());
+        vocabulary.addAll(near.vocabulary());
         vocabulary.addAll(phrases.vocabulary());
         return vocabulary;
     }
@@ -44,20 +47,30 @@ public final class Numbers {
         for (int at = 0; at < tokens.size(); ) {
             NumberSaid number = range(single(tokens, at, told), tokens, told);
             if (number != null) {
-                numbers.add(withGuess(number, tokens));
+                numbers.add(withGuess(withNear(number, tokens), tokens));
             }
             at = number == null ? at + 1 : number.end();
         }
         return numbers;
     }
 
-    /** "4 I think": behind a number, that it was guessed. */
-    private NumberSaid withGuess(NumberSaid number, List<Token> tokens) {
-        int end = guessed.find(tokens, number.end(), tokens.size(), (slot, at) -> -1).stream()
+    /** "10 or so leeks": the words belong to the number. */
+    private NumberSaid withNear(NumberSaid number, List<Token> tokens) {
+        int end = behind(near, number, tokens);
+        return number.ordinal() ? number : new NumberSaid(number.start(), end, number.value(), false);
+    }
+
+    private static int behind(PhraseBook<String> book, NumberSaid number, List<Token> tokens) {
+        return book.find(tokens, number.end(), tokens.size(), (slot, at) -> -1).stream()
                 .filter(found -> found.start() == number.end())
                 .mapToInt(PhraseBook.Found::end)
                 .findFirst()
                 .orElse(number.end());
+    }
+
+    /** "4 I think": behind a number, that it was guessed. */
+    private NumberSaid withGuess(NumberSaid number, List<Token> tokens) {
+        int end = behind(guessed, number, tokens);
         boolean closes = end >= tokens.size()
                 || tokens.get(end).mark()
                 || tokens.get(end - 1).endsSentence();

@@ -29,6 +29,11 @@ public record Passage(
         List<ActionSaid> actions,
         List<SeedSaid> seeds)
         implements Phrase.Slots {
+    /** From a hot day in degrees Celsius to the hottest in Fahrenheit. */
+    private static final int HOT = 30;
+
+    private static final int HOTTEST = 125;
+
     /** What stands behind a length of something else than rain. */
     private static final Set<String> NO_RAIN = Set.of(
             "apart",
@@ -59,6 +64,7 @@ public record Passage(
                         .mapToInt(NumberSaid::end)
                         .findFirst()
                         .orElse(-1);
+            case "hot" -> hot(at);
             case "date" -> ending(days, at);
             case "place" -> ending(places, at);
             case "temp" ->
@@ -80,6 +86,22 @@ public record Passage(
             case "word" -> tokens.get(at).aWord() ? at + 1 : -1;
             default -> -1;
         };
+    }
+
+    /** "38 here today": a bare number at the head of a clause that can only be the heat, in one scale or the other. */
+    private int hot(int at) {
+        boolean heads = at == 0
+                || tokens.get(at - 1).mark()
+                || Set.of("its", "is", "was", "hit", "about", "nearly", "over", "and")
+                        .contains(word(at - 1));
+        return !heads
+                ? -1
+                : numbers.stream()
+                        .filter(number -> number.start() == at && number.value() >= HOT && number.value() <= HOTTEST)
+                        .filter(number -> quantities.stream().noneMatch(number::overlaps))
+                        .mapToInt(NumberSaid::end)
+                        .findFirst()
+                        .orElse(-1);
     }
 
     private static int ending(List<Quantity> quantities, int at, String unit) {

@@ -21,13 +21,13 @@ final class Counts {
     private final Set<String> notCounts;
     private final Set<String> counted;
     private final Set<String> mass;
-    private final Set<String> describing;
+    private final LooseCounts byThemselves;
 
     Counts(Words words) {
         notCounts = new HashSet<>(words.list("units", "/not-counts"));
         counted = new HashSet<>(words.list("units", "/counted"));
         mass = new HashSet<>(words.list("crops", "/mass"));
-        describing = new HashSet<>(words.list("units", "/describing"));
+        byThemselves = new LooseCounts(notCounts, counted, Set.copyOf(words.list("units", "/describing")));
     }
 
     Set<String> vocabulary() {
@@ -47,8 +47,8 @@ final class Counts {
         if (borne != null) {
             return borne;
         }
-        if (crop.end() <= clause.from() && loose(passage, clause, numbers) != null) {
-            return loose(passage, clause, numbers);
+        if (crop.end() <= clause.from() && byThemselves.of(passage, clause, numbers) != null) {
+            return byThemselves.of(passage, clause, numbers);
         }
         Integer each = Listed.ofEach(passage, clause, numbers);
         if (each != null) {
@@ -67,7 +67,7 @@ final class Counts {
             return listed;
         }
         Integer after = after(passage, numbers, crop);
-        return after != null || clause.crops().size() > 1 ? after : loose(passage, clause, numbers);
+        return after != null || clause.crops().size() > 1 ? after : byThemselves.of(passage, clause, numbers);
     }
 
     /** "2 at each cane, 20 in all", "potting on, got 12 done": the number that sums up. */
@@ -189,28 +189,19 @@ final class Counts {
                 return whole(more.value() * number.value());
             }
         }
-        return notCounts.contains(next) || ofLooks(passage, number.end()) ? null : whole(number.value());
+        return notCounts.contains(next) || byThemselves.ofLooks(passage, number.end()) ? null : whole(number.value());
     }
 
-    /** "Two more rows of carrots", "in 5 big grow bags": what is counted stands behind how it looks. */
-    private boolean ofLooks(Passage passage, int from) {
-        int at = from;
-        while (describing.contains(passage.word(at))
-                || Set.of("more", "extra", "long", "short", "black", "plastic", "deep", "old")
-                        .contains(passage.word(at))) {
-            at++;
-        }
-        boolean bags = Set.of("grow", "gro", "growing").contains(passage.word(at))
-                && passage.word(at + 1).startsWith("bag");
-        return at > from && notCounts.contains(passage.word(at)) || bags;
-    }
-
-    /** "Broad beans sown (20)": the bracket after the verb counts the crop before it. */
+    /** "Broad beans sown (20)", "lettuces planted out 12, kale 6": what stands right after the verb counts the crop before it. */
     private static boolean verbed(Passage passage, int at) {
         boolean past = passage.actions().stream()
                 .anyMatch(action -> action.form() == bothy.reading.text.Conjugation.Form.PAST
                         && action.words().get(at));
-        return past && (passage.word(at + 1).equals("(") || passage.word(at + 2).equals("("));
+        return past
+                && (passage.word(at + 1).equals("(")
+                        || passage.word(at + 2).equals("(")
+                        || passage.end("n", at + 1) > 0
+                        || verbed(passage, at + 1));
     }
 
     /** "Planted out the leeks yesterday, forty of them": over the day to the number. */
@@ -252,11 +243,12 @@ final class Counts {
             return null;
         }
         String next = passage.word(number.end());
-        boolean closes = counted.contains(passage.word(described(passage, number.end())))
+        boolean closes = counted.contains(passage.word(byThemselves.described(passage, number.end())))
                 || counted.contains(passage.word(number.end() + 1))
                         && passage.word(number.end() + 1).equals("ones")
                 || number.end() >= passage.size()
                 || passage.tokens().get(number.end()).mark()
+                || passage.end("date", number.end()) > 0
                 || counted.contains(next)
                 || Set.of(
                                 "of",
@@ -282,129 +274,12 @@ final class Counts {
         return closes && !notCounts.contains(next) ? whole(number.value()) : null;
     }
 
-    /** A number by itself when the clause is about one crop: "potted on 6", "4 up so far", "6 seeds to a pot". */
-    Integer loose(Passage passage, Clause clause, List<NumberSaid> numbers) {
-        boolean aids = Set.of("supported", "protected", "watered", "fed")
-                .contains(clause.action().action());
-        for (NumberSaid number : numbers) {
-            String next = passage.word(number.end());
-            String last = passage.word(number.start() - 1);
-            if (aids
-                    && !Set.of("plants", "of", "pots", "more").contains(next)
-                    && !(number.start() > 0 && clause.action().words().get(number.start() - 1))) {
-                continue; // "A wigwam of 8 canes" counts canes.
-            }
-            boolean pronoun = passage.word(number.start()).equals("one")
-                    && Set.of(
-                                    "the", "this", "that", "which", "other", "no", "each", "every", "any", "last",
-                                    "first", "second", "third", "next", "another")
-                            .contains(last);
-            boolean unit = notCounts.contains(next)
-                    || ofLooks(passage, number.end())
-                    || Set.of("per", "each", "every", "by").contains(next) && !last.equals("other")
-                    || next.equals("to")
-                            && !last.equals("other")
-                            && !clause.action().action().equals("died") // "Lost 2 to slugs".
-                    || Set.of("each", "per", "a").contains(passage.word(number.end() + 1)) && counted.contains(next)
-                    || Set.of("by", "bar", "but", "except", "off", "from").contains(last)
-                    || !(last.equals("is") && next.equals("of"))
-                            && Set.of("at", "be", "hit", "reached", "until", "till", "by", "was", "is", "for")
-                                    .contains(last)
-                    || last.equals("week")
-                    || last.equals("between")
-                    || last.equals("the") && passage.word(number.start() - 2).equals("between")
-                    || last.equals("day");
-            boolean weighed = Set.of("then", "and", "plus").contains(last)
-                    && passage.quantities().stream().anyMatch(told -> told.end() == number.start() - 1);
-            if (!pronoun && !unit && !weighed && standsAlone(passage, clause, number)) {
-                return whole(number.value() * rowsOf(passage, numbers, number));
-            }
-        }
-        return null;
+    /** Numbers that stand by themselves. */
+    LooseCounts byThemselves() {
+        return byThemselves;
     }
 
-    /** A number that may count plants and was given to none, {@code null} when there is none. */
-    Integer leftOver(Passage passage, Clause clause) {
-        for (NumberSaid number : passage.counts(clause.from(), clause.to())) {
-            String next = passage.word(number.end());
-            String last = passage.word(number.start() - 1);
-            boolean other = notCounts.contains(next)
-                    || notCounts.contains(passage.word(number.end() + 1))
-                    || ofLooks(passage, number.end())
-                    || passage.word(number.start()).equals("one")
-                    || passage.actions().stream()
-                            .anyMatch(action -> action.words().get(number.start()))
-                    || clause.inRelative(number.start())
-                    || number.value() < 2
-                    || Set.of(
-                                    "by", "bar", "except", "at", "bed", "plot", "no", "number", "day", "week", "per",
-                                    "x", "zone", "plots", "beds")
-                            .contains(last)
-                    || Set.of("per", "each", "every", "by", "to", "x", "inch", "litre", "litres", "gallon")
-                            .contains(next);
-            if (!other) {
-                return whole(number.value());
-            }
-        }
-        return null;
-    }
-
-    /** "In 2 rows of 15" are thirty. */
-    private double rowsOf(Passage passage, List<NumberSaid> numbers, NumberSaid number) {
-        boolean of =
-                passage.word(number.start() - 1).equals("of") && notCounts.contains(passage.word(number.start() - 2));
-        return !of
-                ? 1
-                : numbers.stream()
-                        .filter(rows -> rows.end() == number.start() - 2)
-                        .mapToDouble(NumberSaid::value)
-                        .findFirst()
-                        .orElse(1);
-    }
-
-    private boolean standsAlone(Passage passage, Clause clause, NumberSaid number) {
-        String next = passage.word(number.end());
-        boolean atVerb = clause.action().words().get(number.end())
-                || number.start() > 0 && clause.action().words().get(number.start() - 1)
-                || clause.action().covers(number.start());
-        boolean bracketed = passage.word(number.start() - 1).equals("(") && next.equals(")");
-        String last = passage.word(number.start() - 1);
-        boolean between = last.equals(",")
-                && Set.of(",", "survived", "made", "took", "left", "lived").contains(next);
-        return atVerb
-                || passage.word(number.end() + 1).equals("ones")
-                || bracketed
-                || between
-                || last.equals("all") && !notCounts.contains(next)
-                || Set.of("first", "other", "last").contains(last)
-                        && (Set.of("and", "to", ",", "").contains(next)
-                                || passage.days().stream().anyMatch(day -> day.start() == number.end()))
-                || counted.contains(next)
-                || counted.contains(passage.word(described(passage, number.end())))
-                || Set.of("of", "out", "more", "so", "are", "have", "up", "in", "into", "on")
-                        .contains(next)
-                || number.end() >= clause.to()
-                || remarkFollows(passage, clause, number);
-    }
-
-    /** "Two rows of six, bit cold though": behind the number stands a remark, and no other number. */
-    private static boolean remarkFollows(Passage passage, Clause clause, NumberSaid number) {
-        boolean opens = Set.of(",", "of", "-", ":").contains(passage.word(number.start() - 1));
-        return opens
-                && Set.of(",", "-", "(").contains(passage.word(number.end()))
-                && passage.counts(number.end(), clause.to()).isEmpty();
-    }
-
-    /** Where the thing counted stands: behind "good", "nice big" and the like. */
-    private int described(Passage passage, int at) {
-        int thing = at;
-        while (thing - at < 2 && describing.contains(passage.word(thing))) {
-            thing++;
-        }
-        return thing;
-    }
-
-    private static Integer whole(double value) {
+    static Integer whole(double value) {
         return Math.abs(value) > 2_000_000_000 ? Integer.valueOf(2_000_000_000) : Integer.valueOf((int) value);
     }
 }

@@ -17,6 +17,8 @@ final class Cropless {
 
     private static final Set<String> ALL = Set.of("everything", "everyone", "lot", "whole", "everybody", "entire");
 
+    private static final Set<String> EVERYTHING = Set.of("everything", "everyone", "everybody");
+
     private final Particulars particulars;
     private final WhatMeant whatMeant;
     private final UnknownCrops unknownCrops;
@@ -122,12 +124,22 @@ final class Cropless {
         if (gap && !names(passage, clause, Set.of("them", "it", "they", "these", "those", "ones", "lot", "all"))) {
             return List.of();
         }
+        Told thinned =
+                Thinnings.of(passage, clause, Told.of(event, from, to), before, particulars.leftOver(passage, clause));
+        if (thinned != null) {
+            return List.of(thinned);
+        }
         Told strange = before.isEmpty() && !names(passage, clause, ALL)
                 ? unknownCrops.in(passage, clause, Told.of(event, from, to))
                 : null;
         return strange != null
                 ? List.of(strange)
-                : new Unnamed(passage, clause, before).meant(Told.of(event, from, to), names(passage, clause, ALL));
+                : new Unnamed(passage, clause, before).meant(Told.of(event, from, to), ofAll(passage, clause, what));
+    }
+
+    /** Whether all that grows is meant; "slugs had the lot" may be any one lot, which is to be asked. */
+    private static boolean ofAll(Passage passage, Clause clause, What what) {
+        return names(passage, clause, what == What.DIED ? EVERYTHING : ALL);
     }
 
     /** "The seed was two years old so I binned it". */

@@ -12,6 +12,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** The count, amount, place and container that a clause gives for each of its crops. */
 public final class Particulars {
@@ -39,7 +40,7 @@ public final class Particulars {
 
     /** A number of a clause that may count plants and was given to none, {@code null} when there is none. */
     Integer leftOver(Passage passage, Clause clause) {
-        return counts.leftOver(passage, clause);
+        return counts.byThemselves().leftOver(passage, clause);
     }
 
     /** What animals did. */
@@ -54,7 +55,7 @@ public final class Particulars {
 
     /** A number by itself: "potted on 6". */
     Integer loose(Passage passage, Clause clause) {
-        return counts.loose(passage, clause, passage.counts(clause.from(), clause.to()));
+        return counts.byThemselves().of(passage, clause, passage.counts(clause.from(), clause.to()));
     }
 
     /** An event with the amount that is told for its crop. */
@@ -127,7 +128,13 @@ public final class Particulars {
         if (gap == 1 && passage.word(crop.end()).equals(",")) {
             return weighsOne(passage, crop, quantity);
         }
-        boolean next = gap == 0 || gap == 1 && Set.of(":", "-", "(", "=").contains(passage.word(crop.end()));
+        boolean verbBetween = gap > 0
+                && gap <= 2
+                && IntStream.range(crop.end(), quantity.start()).allMatch(at -> passage.actions().stream()
+                        .anyMatch(action -> action.words().get(at))); // "Beans picked 2 kg, lettuces 4".
+        boolean next = gap == 0
+                || verbBetween
+                || gap == 1 && Set.of(":", "-", "(", "=").contains(passage.word(crop.end()));
         return next
                 && (quantity.end() >= passage.size()
                         // "Toms 2 kg picked yesterday and courgettes 5".

@@ -159,14 +159,24 @@ final class Repeats {
                     && (one.amount() == null
                             || other.amount() == null
                             || one.amount().equals(other.amount()))
-                    && (one.place() == null
-                            || other.place() == null
-                            || one.place().equals(other.place()));
+                    && !elsewhere(one, other);
             if (alike) {
                 return i;
             }
         }
         return -1;
+    }
+
+    /** "3 in growbags and 3 in the border". */
+    private static boolean elsewhere(Event one, Event other) {
+        boolean apart = one.place() != null && other.place() != null
+                ? !one.place().equals(other.place())
+                : one.place() == null && one.container() != null && other.place() != null && other.container() == null
+                        || other.place() == null
+                                && other.container() != null
+                                && one.place() != null
+                                && one.container() == null;
+        return apart;
     }
 
     /** "Heavy rain last night, 18 mm in the gauge": the amount is of the rain that has the day. */
@@ -240,15 +250,36 @@ final class Repeats {
         return known;
     }
 
-    /** "The dog dug up 2 cucumbers, both dead": lost once. */
+    /** "The dog dug up 2 cucumbers, both dead", "blight took the lot, ripped all 8 toms out": lost once. */
     private static void oneLoss(List<Told> kept) {
         kept.removeIf(one -> one.event().what() == What.DIED
+                && one.event().crop() == null
                 && one.event().count() == null
                 && kept.stream()
                         .anyMatch(other -> other.event().what() == What.DIED
-                                && other.event().count() != null
-                                && other.from() < one.from()
-                                && Objects.equals(
-                                        other.event().crop(), one.event().crop())));
+                                && other.event().crop() != null
+                                && other.from() > one.from()
+                                && other.open() == null));
+        for (Told one : List.copyOf(kept)) {
+            Told counted = one.event().what() != What.DIED || one.event().count() != null
+                    ? null
+                    : kept.stream()
+                            .filter(other -> other.event().what() == What.DIED
+                                    && other.event().count() != null
+                                    && other.from() < one.from()
+                                    && Objects.equals(
+                                            other.event().crop(), one.event().crop()))
+                            .findFirst()
+                            .orElse(null);
+            if (counted != null) {
+                kept.remove(one);
+                // "The cat sat on one and it died yesterday": on the day that is told.
+                boolean day =
+                        counted.assumed().contains("date") && !one.assumed().contains("date");
+                kept.replaceAll(old -> old != counted || !day
+                        ? old
+                        : one.with(counted.event().withOn(one.event().on())));
+            }
+        }
     }
 }

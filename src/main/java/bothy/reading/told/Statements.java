@@ -135,6 +135,12 @@ public final class Statements {
             told.addAll(OnAnotherDay.pickings(passage, clause, told.get(0)));
             return told;
         }
+        if (told.size() == 1) {
+            List<Told> places = InAnotherPlace.of(passage, clause, told.get(0));
+            if (places.size() > 1) {
+                return places;
+            }
+        }
         if (told.size() == 1 && told.get(0).event().count() != null) {
             List<Told> again = OnAnotherDay.of(passage, clause, told.get(0));
             told.set(0, again.isEmpty() ? told.get(0) : OnAnotherDay.first(passage, clause, told.get(0)));

@@ -201,6 +201,11 @@ final class Subject {
     /** Whether something that is neither the grower nor a plant does or is what the clause tells. */
     static boolean foreign(Passage passage, Clause clause) {
         int verb = clause.action().words().nextSetBit(0);
+        if (verb > 0
+                && DETERMINERS.contains(passage.word(verb - 1))
+                && clause.action().state()) {
+            return false; // "The first tiny pods" are what was seen.
+        }
         if (verb > 0 && DETERMINERS.contains(passage.word(verb - 1))) {
             // "The dug was no help": a noun, whatever it looks like.
             return true;

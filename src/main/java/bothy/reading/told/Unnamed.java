@@ -56,6 +56,9 @@ final class Unnamed {
     /** "Peas falling over, put up sticks": what helps is for what was named before it. */
     private static final Set<What> AIDS = Set.of(What.SUPPORTED, What.PROTECTED, What.WATERED, What.FED);
 
+    /** What is seen on plants that stand. */
+    private static final Set<What> SEEN = Set.of(What.FRUIT_SET, What.FLOWERING, What.COLOUR_TURNED);
+
     private static final Set<What> OF_CROP = Set.of(What.HARVESTED, What.DIED, What.SOWN);
     private static final Set<String> AGAIN = Set.of(
             "row", "rows", "batch", "lot", "tray", "sowing", "pinch", "few", "dozen", "line", "drill", "pot", "patch",
@@ -198,7 +201,8 @@ final class Unnamed {
     /** "Picked nine cobs. We ate them." is one picking. */
     private boolean eaten() {
         int verb = clause.action().words().nextSetBit(0);
-        return Set.of("eat", "ate", "eaten", "munched", "scoffed").contains(passage.word(verb));
+        return Set.of("eat", "ate", "eaten", "munched", "scoffed").contains(passage.word(verb))
+                && !passage.word(verb + 1).equals("by"); // "Eaten by slugs".
     }
 
     /** "Mulched the squash, then trimmed the hedge": what was done has an object of its own. */
@@ -214,16 +218,34 @@ final class Unnamed {
     /** "Weeded and watered", "planted out the squash, fed and watered": another doing in the sentence that named the crop. */
     private boolean goesOn(boolean justNamed) {
         int verb = clause.action().words().nextSetBit(0);
-        String last = passage.word(verb - 1);
-        boolean led = Set.of(
+        int counted = Counted.subject(passage, clause);
+        String last = passage.word(counted < 0 ? verb - 1 : counted - 1);
+        boolean led = counted >= 0
+                        && (counted <= clause.from()
+                                || Set.of("but", "-", "only").contains(last))
+                || Set.of(
                                 "and", ",", "then", "also", "i", "we", "have", "been", "plus", "were", "are", "was",
                                 "now", "all", "which")
                         .contains(last)
                 || passage.word(verb).equals("and")
                 || clause.from() == verb && clause.sentence()[0] < verb;
-        boolean whole =
-                clause.action().form() == null || clause.to() - clause.action().end() <= TRAILING;
-        return justNamed && led && !elsewhere() && (whole || told().ofThePlot() || !OF_CROP.contains(told()));
+        boolean whole = counted >= 0
+                || clause.action().form() == null
+                || clause.to() - clause.action().end() <= TRAILING;
+        return justNamed
+                && (led || grown())
+                && !elsewhere()
+                && (whole || told().ofThePlot() || !OF_CROP.contains(told()));
+    }
+
+    /** "Beans in flower since Sunday and today I found the first tiny pods": what is seen next on the plants just named. */
+    private boolean grown() {
+        int after = clause.action().lastWord() + 1;
+        boolean onOthers = Set.of("on", "of", "from", "behind").contains(passage.word(after))
+                && !PLANTS.contains(passage.word(after + 1))
+                && !PLANTS.contains(passage.word(after + 2))
+                && !POINTING.contains(passage.word(after + 1));
+        return clause.action().state() && SEEN.contains(told()) && !onOthers && !Subject.foreign(passage, clause);
     }
 
     /** "Onions cured now. Strung and hung in the garage.": a sentence that is hardly more than its doing, of what the one before named. */
@@ -277,6 +299,11 @@ final class Unnamed {
         return last;
     }
 
+    /** "14 kale netted, the other 2 had died": plants that are counted, not the nets. */
+    private boolean died(Told told) {
+        return told.event().what() == What.DIED && Counted.number(passage, clause) != null;
+    }
+
     /** "Planted out the squash and watered them in." */
     private List<Told> carried(Told told) {
         if (before.isEmpty()) {
@@ -290,7 +317,7 @@ final class Unnamed {
             boolean ofEverything = from.crop() == null && earlier.plantings().size() > 1;
             if (earlier.from() == latest
                     && !(ofEverything && told.event().count() != null)
-                    && Sequence.follows(from.what(), told.event().what())
+                    && (Sequence.follows(from.what(), told.event().what()) || died(told))
                     && (from.crop() != null || !earlier.plantings().isEmpty())) {
                 Event event = told.event().withPlanting(null, from.crop()).withVariety(from.variety());
                 Told next = told.with(event).about(earlier.plantings());
@@ -337,7 +364,7 @@ final class Unnamed {
     }
 
     private boolean points() {
-        return POINTING.stream().anyMatch(this::says);
+        return POINTING.stream().anyMatch(this::says) || Counted.others(passage, clause);
     }
 
     private boolean says(String word) {

@@ -60,6 +60,10 @@ final class WhenTold {
                 .filter(day -> day.end() <= clause.from())
                 .reduce((first, second) -> second)
                 .orElse(null);
+        DaySaid then = byThen(passage, clause) ? lastBefore(passage, clause) : null;
+        if (then != null) {
+            return then;
+        }
         if (before != null
                 && then(passage, clause)
                 && before.past() != null
@@ -73,13 +77,38 @@ final class WhenTold {
                 && last.end() >= clause.sentence()[1] - 1) {
             return last;
         }
+        if (clause.action().start() >= clause.to()) {
+            return closing(passage, clause); // "40 parsnips. 60 carrots. All sown on Monday."
+        }
         if (clause.action().start() < clause.from()) {
-            DaySaid earlier = Passage.within(passage.days(), 0, clause.from()).stream()
-                    .reduce((one, two) -> two)
-                    .orElse(null);
-            return earlier;
+            return lastBefore(passage, clause);
         }
         return heading(passage, clause.sentence()[0]);
+    }
+
+    private static DaySaid closing(Passage passage, Clause clause) {
+        int verb = clause.action().start();
+        return passage.sentences().stream()
+                .filter(sentence -> sentence[0] <= verb && verb < sentence[1])
+                .flatMap(sentence -> Passage.within(passage.days(), sentence[0], sentence[1]).stream())
+                .findFirst()
+                .orElse(heading(passage, clause.sentence()[0]));
+    }
+
+    private static DaySaid lastBefore(Passage passage, Clause clause) {
+        return Passage.within(passage.days(), 0, clause.from()).stream()
+                .reduce((one, two) -> two)
+                .orElse(null);
+    }
+
+    /** "The other two had died by then": not later than the day told before. */
+    private static boolean byThen(Passage passage, Clause clause) {
+        for (int at = clause.from(); at < clause.to(); at++) {
+            if (passage.word(at).equals("then") && passage.word(at - 1).equals("by")) {
+                return true;
+            }
+        }
+        return passage.word(clause.action().words().nextSetBit(0) - 1).equals("had") && Counted.others(passage, clause);
     }
 
     /** "Want them for Halloween", "to last until May": the day by which something is wanted. */
@@ -162,16 +191,37 @@ final class WhenTold {
         if (crop == null || own.size() < 2 || clause.crops().size() < 2) {
             return said(passage, clause);
         }
+        if (eachLed(own, clause)) {
+            return own.stream()
+                    .filter(day -> day.end() <= crop.start())
+                    .reduce((first, second) -> second)
+                    .orElse(own.get(0));
+        }
         int next = clause.crops().stream()
                 .mapToInt(bothy.reading.said.CropSaid::start)
                 .filter(start -> start > crop.start())
                 .min()
                 .orElse(clause.to());
+        boolean led = own.get(0).end() <= clause.crops().get(0).start();
         return own.stream()
                 .filter(day -> day.start() >= crop.end() && day.end() <= next)
                 .findFirst()
+                // "On Monday sowed peas, carrots on Tuesday".
+                .or(() -> own.stream()
+                        .filter(day -> led && day.end() <= crop.start())
+                        .reduce((first, second) -> second))
                 .or(() -> own.stream().filter(day -> day.start() > crop.end()).findFirst())
                 .orElse(own.get(own.size() - 1));
+    }
+
+    /** "1 May 40 parsnips, 4 May 60 carrots": days that stand before their crops. */
+    private static boolean eachLed(List<DaySaid> days, Clause clause) {
+        int first = clause.crops().get(0).start();
+        int last = clause.crops().get(clause.crops().size() - 1).start();
+        boolean before = days.get(0).end() <= first && days.get(days.size() - 1).end() <= last;
+        boolean verbBetween =
+                clause.action().start() >= days.get(0).end() && clause.action().start() < first;
+        return before && !verbBetween;
     }
 
     private static DaySaid nearest(List<DaySaid> days, Clause clause) {

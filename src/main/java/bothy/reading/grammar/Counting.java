@@ -1,0 +1,81 @@
+package bothy.reading.grammar;
+
+import bothy.reading.said.Clause;
+import bothy.reading.said.NumberSaid;
+import bothy.reading.said.Passage;
+import java.util.List;
+import java.util.Set;
+
+/** A sentence that only says how many or how much the doing before it was of: "Pulled the garlic. 112 bulbs". */
+final class Counting {
+    /** What is counted of a crop: "112 bulbs". */
+    private static final Set<String> THINGS = Set.of(
+            "bulbs",
+            "plants",
+            "ones",
+            "heads",
+            "tubers",
+            "roots",
+            "seeds",
+            "cloves",
+            "fruit",
+            "fruits",
+            "pods",
+            "cobs",
+            "sets",
+            "seedlings",
+            "ears",
+            "plugs",
+            "slips");
+
+    private static final Set<String> COUNTED = Set.of(
+            "sown",
+            "planted",
+            "planted-out",
+            "pricked-out",
+            "potted-on",
+            "harvested",
+            "emerged",
+            "died",
+            "thinned",
+            "moved",
+            "stored",
+            "cured");
+
+    private Counting() {}
+
+    static boolean only(Passage passage, int[] sentence, Clause last) {
+        return COUNTED.contains(last.action().action()) && counting(passage, sentence)
+                || weighing(passage, sentence, last);
+    }
+
+    /** "First courgette picked! 300 g". */
+    private static boolean weighing(Passage passage, int[] sentence, Clause last) {
+        return last.action().action().equals("harvested")
+                && (sentence[1] - sentence[0] <= 4
+                        || passage.quantities().stream().anyMatch(quantity -> quantity.start() == sentence[0])
+                                && Passage.within(passage.actions(), sentence[0], sentence[1])
+                                        .isEmpty())
+                && Passage.within(passage.quantities(), sentence[0], sentence[1]).stream()
+                        .anyMatch(quantity -> quantity.unit().equals("kg"));
+    }
+
+    /** "Got the spuds in. 30 of them." */
+    private static boolean counting(Passage passage, int[] sentence) {
+        List<NumberSaid> numbers = passage.counts(sentence[0], sentence[1]);
+        if (numbers.isEmpty() || numbers.get(0).start() - sentence[0] > 1) {
+            return false;
+        }
+        int end = numbers.get(0).end();
+        int thing =
+                Set.of("good", "big", "nice", "lovely", "fine", "decent").contains(passage.word(end)) ? end + 1 : end;
+        if (Set.of("counted", "count").contains(passage.word(sentence[0]))) {
+            return true;
+        }
+        return end == sentence[1]
+                || THINGS.contains(passage.word(thing))
+                || THINGS.contains(passage.word(end + 1))
+                || Set.of("of", "out", "in", "so", "altogether", "seeds", "plants", "total", "up", "cells")
+                        .contains(passage.word(end));
+    }
+}

@@ -1,0 +1,49 @@
+package bothy.reading.told;
+
+import bothy.reading.said.Clause;
+import bothy.reading.said.NumberSaid;
+import bothy.reading.said.Passage;
+import java.util.Set;
+
+/** A number that stands for plants just named as what did or suffered something: "36 came up", "the other 2 had died". */
+final class Counted {
+    private static final Set<String> HELPING = Set.of(
+            "have", "has", "had", "were", "was", "are", "is", "got", "been", "all", "both", "also", "now", "just",
+            "sadly", "since", "already", "then");
+    private static final Set<String> LEADING = Set.of(
+            "the", "other", "others", "another", "only", "just", "about", "around", "nearly", "some", "these", "those");
+
+    private Counted() {}
+
+    /** The number, {@code null} when none is the clause's subject. */
+    static NumberSaid number(Passage passage, Clause clause) {
+        int at = clause.action().words().nextSetBit(0);
+        while (at > clause.from() && HELPING.contains(passage.word(at - 1))) {
+            at--;
+        }
+        int verb = at;
+        return passage.counts(clause.from(), clause.to()).stream()
+                .filter(one -> one.end() == verb)
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** "The other 2 had died": of the plants just named, in whatever sentence. */
+    static boolean others(Passage passage, Clause clause) {
+        NumberSaid number = number(passage, clause);
+        return number != null && passage.word(number.start() - 1).equals("other");
+    }
+
+    /** Where such a number begins with the words that lead it, −1 when none is the clause's subject. */
+    static int subject(Passage passage, Clause clause) {
+        NumberSaid number = number(passage, clause);
+        if (number == null) {
+            return -1;
+        }
+        int start = number.start();
+        while (start > clause.from() && LEADING.contains(passage.word(start - 1))) {
+            start--;
+        }
+        return start;
+    }
+}

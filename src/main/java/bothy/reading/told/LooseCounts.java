@@ -1,0 +1,181 @@
+package bothy.reading.told;
+
+import bothy.reading.said.Clause;
+import bothy.reading.said.NumberSaid;
+import bothy.reading.said.Passage;
+import java.util.List;
+import java.util.Set;
+
+/** Counts that stand by themselves, with no crop's name beside them: "potted on 6", "lifted on Thursday, 90 or so". */
+final class LooseCounts {
+    private static final Set<String> ALL =
+            Set.of("all", "every", "everything", "none", "nothing", "whole", "lot", "any", "each", "both");
+    private final Set<String> notCounts;
+    private final Set<String> counted;
+    private final Set<String> describing;
+
+    /**
+     * @param notCounts what a number before it does not count plants by: "rows"
+     * @param counted what is itself counted: "plants"
+     * @param describing what may stand between a number and what is counted: "big"
+     */
+    LooseCounts(Set<String> notCounts, Set<String> counted, Set<String> describing) {
+        this.notCounts = notCounts;
+        this.counted = counted;
+        this.describing = describing;
+    }
+
+    /** A number by itself when the clause is about one crop: "potted on 6", "4 up so far", "6 seeds to a pot". */
+    Integer of(Passage passage, Clause clause, List<NumberSaid> numbers) {
+        boolean aids = Set.of("supported", "protected", "watered", "fed")
+                .contains(clause.action().action());
+        for (NumberSaid number : numbers) {
+            String next = passage.word(number.end());
+            String last = passage.word(number.start() - 1);
+            if (aids
+                    && !Set.of("plants", "of", "pots", "more").contains(next)
+                    && !(number.start() > 0 && clause.action().words().get(number.start() - 1))) {
+                continue; // "A wigwam of 8 canes" counts canes.
+            }
+            boolean pronoun = passage.word(number.start()).equals("one")
+                    && Set.of(
+                                    "the", "this", "that", "which", "other", "no", "each", "every", "any", "last",
+                                    "first", "second", "third", "next", "another")
+                            .contains(last);
+            boolean unit = notCounts.contains(next)
+                    || ofLooks(passage, number.end())
+                    || Set.of("per", "each", "every", "by").contains(next) && !last.equals("other")
+                    || next.equals("to")
+                            && !last.equals("other")
+                            && !clause.action().action().equals("died") // "Lost 2 to slugs".
+                    || Set.of("each", "per", "a").contains(passage.word(number.end() + 1)) && counted.contains(next)
+                    || Set.of("by", "bar", "except", "off", "from").contains(last)
+                    || last.equals("but") && ofAll(passage, clause, number)
+                    || !(last.equals("is") && next.equals("of"))
+                            && Set.of("at", "be", "hit", "reached", "until", "till", "by", "was", "is", "for")
+                                    .contains(last)
+                    || last.equals("week")
+                    || last.equals("between")
+                    || last.equals("the") && passage.word(number.start() - 2).equals("between")
+                    || last.equals("day");
+            boolean weighed = Set.of("then", "and", "plus").contains(last)
+                    && passage.quantities().stream().anyMatch(told -> told.end() == number.start() - 1);
+            if (!pronoun && !unit && !weighed && standsAlone(passage, clause, number)) {
+                return Counts.whole(number.value() * rowsOf(passage, numbers, number));
+            }
+        }
+        return null;
+    }
+
+    /** "All but 3" against "started with a dozen but 2 died". */
+    private static boolean ofAll(Passage passage, Clause clause, NumberSaid number) {
+        for (int at = clause.sentence()[0]; at < number.start(); at++) {
+            if (ALL.contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** A number that may count plants and was given to none, {@code null} when there is none. */
+    Integer leftOver(Passage passage, Clause clause) {
+        for (NumberSaid number : passage.counts(clause.from(), clause.to())) {
+            String next = passage.word(number.end());
+            String last = passage.word(number.start() - 1);
+            boolean other = notCounts.contains(next)
+                    || notCounts.contains(passage.word(number.end() + 1))
+                    || ofLooks(passage, number.end())
+                    || passage.word(number.start()).equals("one")
+                    || passage.actions().stream()
+                            .anyMatch(action -> action.words().get(number.start()))
+                    || clause.inRelative(number.start())
+                    || number.value() < 2
+                    || Set.of(
+                                    "by", "bar", "except", "at", "bed", "plot", "no", "number", "day", "week", "per",
+                                    "x", "zone", "plots", "beds")
+                            .contains(last)
+                    || Set.of("per", "each", "every", "by", "to", "x", "inch", "litre", "litres", "gallon")
+                            .contains(next);
+            if (!other) {
+                return Counts.whole(number.value());
+            }
+        }
+        return null;
+    }
+
+    /** "In 2 rows of 15" are thirty. */
+    private double rowsOf(Passage passage, List<NumberSaid> numbers, NumberSaid number) {
+        boolean of =
+                passage.word(number.start() - 1).equals("of") && notCounts.contains(passage.word(number.start() - 2));
+        return !of
+                ? 1
+                : numbers.stream()
+                        .filter(rows -> rows.end() == number.start() - 2)
+                        .mapToDouble(NumberSaid::value)
+                        .findFirst()
+                        .orElse(1);
+    }
+
+    private boolean standsAlone(Passage passage, Clause clause, NumberSaid number) {
+        String next = passage.word(number.end());
+        boolean atVerb = clause.action().words().get(number.end())
+                || number.start() > 0 && clause.action().words().get(number.start() - 1)
+                || clause.action().covers(number.start());
+        boolean bracketed = passage.word(number.start() - 1).equals("(") && next.equals(")");
+        String last = passage.word(number.start() - 1);
+        boolean near = opens(last) && Set.of("so", "ish", "thereabouts").contains(passage.word(number.end() - 1));
+        boolean between = last.equals(",")
+                && Set.of(",", "survived", "made", "took", "left", "lived").contains(next);
+        return atVerb
+                || number.equals(Counted.number(passage, clause))
+                || near
+                || passage.word(number.end() + 1).equals("ones")
+                || bracketed
+                || between
+                || last.equals("all") && !notCounts.contains(next)
+                || Set.of("first", "other", "last").contains(last)
+                        && (Set.of("and", "to", ",", "").contains(next)
+                                || passage.days().stream().anyMatch(day -> day.start() == number.end()))
+                || counted.contains(next)
+                || counted.contains(passage.word(described(passage, number.end())))
+                || Set.of("of", "out", "more", "so", "are", "have", "up", "in", "into", "on")
+                        .contains(next)
+                || number.end() >= clause.to()
+                || remarkFollows(passage, clause, number);
+    }
+
+    /** A mark behind which a count may stand by itself. */
+    private static boolean opens(String mark) {
+        return Set.of(",", "-", ":").contains(mark);
+    }
+
+    /** "Two rows of six, bit cold though": behind the number stands a remark, and no other number. */
+    private static boolean remarkFollows(Passage passage, Clause clause, NumberSaid number) {
+        String last = passage.word(number.start() - 1);
+        return (opens(last) || last.equals("of"))
+                && Set.of(",", "-", "(").contains(passage.word(number.end()))
+                && passage.counts(number.end(), clause.to()).isEmpty();
+    }
+
+    /** Where the thing counted stands: behind "good", "nice big" and the like. */
+    int described(Passage passage, int at) {
+        int thing = at;
+        while (thing - at < 2 && describing.contains(passage.word(thing))) {
+            thing++;
+        }
+        return thing;
+    }
+
+    /** "Two more rows of carrots", "in 5 big grow bags": what is counted stands behind how it looks. */
+    boolean ofLooks(Passage passage, int from) {
+        int at = from;
+        while (describing.contains(passage.word(at))
+                || Set.of("more", "extra", "long", "short", "black", "plastic", "deep", "old")
+                        .contains(passage.word(at))) {
+            at++;
+        }
+        boolean bags = Set.of("grow", "gro", "growing").contains(passage.word(at))
+                && passage.word(at + 1).startsWith("bag");
+        return at > from && notCounts.contains(passage.word(at)) || bags;
+    }
+}
