@@ -23,6 +23,9 @@ final class TroubleOrDoing {
     /** "Have flowers, but still no pods". */
     private static final int WORDS_TO_NO = 4;
 
+    /** "Frost, hard one, on Monday". */
+    private static final int DAY_REACH = 3;
+
     private TroubleOrDoing() {}
 
     /** "The soil is bone dry" tells of the soil, not of trouble. */
@@ -149,7 +152,8 @@ final class TroubleOrDoing {
 
     /** What a sign's words tell is no doing; of plants that died both are true unless the sign has all the words. */
     static boolean troubled(Passage passage, ActionSaid action, List<Found<String>> troubles) {
-        if (counted(passage, action, troubles) || begunUnseen(passage, action, troubles)) {
+        boolean came = action.action().equals("frost") && struck(passage, action);
+        if (came || counted(passage, action, troubles) || begunUnseen(passage, action, troubles)) {
             return false;
         }
         if (!troubles.isEmpty() && action.form() == Form.PLAIN && action.words().cardinality() == 1) {
@@ -169,7 +173,6 @@ final class TroubleOrDoing {
         }
         boolean frost = action.action().equals("frost")
                 && !Set.of("had", "got", "woke", "was").contains(passage.word(action.start()))
-                && Passage.within(passage.days(), action.start(), action.end()).isEmpty()
                 && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("frost-damage"));
         boolean seen = SEEN.contains(action.action());
         boolean fallen = action.action().equals("flowering")
@@ -201,6 +204,19 @@ final class TroubleOrDoing {
                                 ? action.words().intersects(trouble.place().words())
                                 : action.words().stream()
                                         .allMatch(trouble.place().words()::get));
+    }
+
+    /** "Frost got the potatoes", "the frost on Monday blackened them": it came, besides what it did. */
+    private static boolean struck(Passage passage, ActionSaid action) {
+        boolean frostDid = Set.of("frost", "the").contains(passage.word(action.start()));
+        return frostDid
+                        && action.words().stream()
+                        .anyMatch(at -> Set.of("got", "caught", "hit", "nipped", "killed", "took", "zapped", "blackened", "finished")
+                                .contains(passage.word(at)))
+                || passage.days().stream()
+                        .anyMatch(day -> day.known()
+                                && day.start() <= action.end() + DAY_REACH
+                                && day.end() >= action.start() - 1);
     }
 
     /** "Slugs are having my lettuces", "birds keep pulling up the peas": not the grower. */

@@ -190,9 +190,16 @@ public record Passage(
         return sentences;
     }
 
-    /** "First courgettes! 2 kg": what follows the mark belongs before it. */
+    private boolean ofThem(int at) {
+        boolean them = word(at).equals("of") && Set.of("them", "em").contains(word(at + 1));
+        boolean all = word(at).equals("in") && Set.of("all", "total").contains(word(at + 1));
+        return (them || all) && (at + 2 == tokens.size() || tokens.get(at + 2).endsSentence());
+    }
+
+    /** "First courgettes! 2 kg", "first cucumbers! 3 of them": what follows the mark belongs before it. */
     private boolean onlyWeightFollows(int from) {
-        return quantities.stream()
+        return numbers.stream().anyMatch(number -> number.start() == from && ofThem(number.end()))
+                || quantities.stream()
                 .filter(quantity -> quantity.start() == from && quantity.unit().equals("kg"))
                 .anyMatch(quantity -> quantity.end() == tokens.size()
                         || tokens.get(quantity.end()).endsSentence()

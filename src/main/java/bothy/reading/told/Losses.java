@@ -61,6 +61,10 @@ final class Losses {
         boolean counted = !byWhatIsLeft
                 && event.count() != null
                 && standing.filter(left -> left.value() != event.count()).isPresent();
+        Integer outOf = standing.map(left -> outOf(passage, clause, left)).orElse(null);
+        if (outOf != null) {
+            return told.with(event.withCount(outOf - (int) standing.get().value()));
+        }
         if (standing.isPresent() && !counted) {
             return told.with(ofWhatStands(told, passage, (int) standing.get().value()));
         }
@@ -73,14 +77,37 @@ final class Losses {
     /** The number of those that are left. */
     private Optional<NumberSaid> standing(Passage passage, Clause clause) {
         for (int at = clause.from(); at < clause.to(); at++) {
+            if (passage.word(at).equals("down") && passage.word(at + 1).equals("to")) {
+                return passage.counts(at, clause.to()).stream().findFirst();
+            }
             if (left.contains(passage.word(at))) {
                 int behind = at;
                 return passage.counts(clause.from(), at).stream()
-                        .filter(number -> behind - number.end() <= REACH)
+                        .filter(number -> behind - number.end() <= REACH && !ofNumber(passage, number))
                         .reduce((first, last) -> last);
             }
         }
         return spared(passage, clause);
+    }
+
+    /** "30 of the 40 leeks left", "30 leeks left out of 40": how many there were, {@code null} when it is not told. */
+    private static Integer outOf(Passage passage, Clause clause, NumberSaid standing) {
+        return passage.counts(clause.from(), clause.to()).stream()
+                .filter(number -> number.start() > standing.start()
+                        && number.value() > standing.value()
+                        && ofNumber(passage, number))
+                .map(number -> Integer.valueOf((int) number.value()))
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** A number behind "of", "out of the" or "from". */
+    private static boolean ofNumber(Passage passage, NumberSaid number) {
+        int at = number.start() - 1;
+        while (Set.of("the", "my", "our", "about", "original", "those").contains(passage.word(at))) {
+            at--;
+        }
+        return passage.word(at).equals("of") || passage.word(at).equals("from");
     }
 
     /** "All bar 3": the number behind what excepts from all. */

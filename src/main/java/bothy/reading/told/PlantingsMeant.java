@@ -51,6 +51,23 @@ public final class PlantingsMeant {
                 : Optional.empty();
     }
 
+    /**
+     * The one kind that an ambiguous name means because it was named in full before: "Nan gave me climbing beans, planted 10 of the
+     * beans", or in what was talked about last.
+     */
+    static Optional<String> namedBefore(CropSaid crop, Passage passage) {
+        Optional<String> here = passage.crops().stream()
+                .filter(other -> other.end() <= crop.start() && (other.single() || other.certain()))
+                .map(CropSaid::crop)
+                .filter(crop.crops()::contains)
+                .reduce((first, second) -> second);
+        List<String> lately = passage.situation().crops().stream()
+                .filter(crop.crops()::contains)
+                .distinct()
+                .toList();
+        return here.isPresent() || lately.size() != 1 ? here : Optional.of(lately.get(0));
+    }
+
     /** Plantings of a crop as far as the words tell them apart. */
     public static List<Planting> of(CropSaid crop, Passage passage, int from, int to, boolean placeTells) {
         List<Planting> ofCrop = growing(passage.situation()).stream()
