@@ -332,7 +332,10 @@ final class Corrections {
         while (no < passage.size() && (passage.tokens().get(no).mark() || BEFORE_NO.contains(passage.word(no)))) {
             no++;
         }
-        int at = no + 1 < passage.size() && passage.tokens().get(no + 1).mark() ? no + 2 : no + 1;
+        int at = no + 1;
+        while (at < passage.size() && (passage.tokens().get(at).mark() || BEFORE_NO.contains(passage.word(at)))) {
+            at++;
+        }
         boolean figure = passage.end("n", at) > 0
                 || passage.end("date", at) > 0
                 || Set.of("it", "that").contains(passage.word(at))

@@ -210,8 +210,16 @@ final class TroubleOrDoing {
     private static boolean struck(Passage passage, ActionSaid action) {
         boolean frostDid = Set.of("frost", "the").contains(passage.word(action.start()));
         return frostDid
-                        && action.words().stream()
-                        .anyMatch(at -> Set.of("got", "caught", "hit", "nipped", "killed", "took", "zapped", "blackened", "finished")
+                        && action.words().stream().anyMatch(at -> Set.of(
+                                        "got",
+                                        "caught",
+                                        "hit",
+                                        "nipped",
+                                        "killed",
+                                        "took",
+                                        "zapped",
+                                        "blackened",
+                                        "finished")
                                 .contains(passage.word(at)))
                 || passage.days().stream()
                         .anyMatch(day -> day.known()

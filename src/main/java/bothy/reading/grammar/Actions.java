@@ -167,8 +167,7 @@ public final class Actions {
         List<ActionSaid> said = new ArrayList<>();
         for (PhraseBook.Found<Told> found : found(tokens, slots)) {
             Told told = found.meaning();
-            if (NotDone.only(tokens, found.place(), told.form())
-                    || told.action().equals("note") && told.detail() == null && NotDone.asked(tokens, found.start())) {
+            if (told.action().equals("note") && told.detail() == null && NotDone.asked(tokens, found.start())) {
                 continue;
             }
             if (told.form() == null
@@ -200,6 +199,8 @@ public final class Actions {
     private List<PhraseBook.Found<Told>> found(List<Token> tokens, Phrase.Slots slots) {
         List<PhraseBook.Found<Told>> all = book.all(tokens, 0, tokens.size(), slots);
         all.removeIf(found -> found.meaning().form() != null && NotDone.acrossComma(tokens, found.place(), slots));
+        all.removeIf(
+                found -> NotDone.only(tokens, found.place(), found.meaning().form()));
         return book.withoutShared(all);
     }
 
@@ -244,7 +245,7 @@ public final class Actions {
         }
         ActionSaid before = said.get(said.size() - 1);
         return before.form() != null
-                && tokens.subList(before.end(), start).stream().noneMatch(Token::mark);
+                && tokens.subList(Math.min(before.end(), start), start).stream().noneMatch(Token::mark);
     }
 
     /** "Fed the squash half a litre each": the litres are what the verb before gave. */

@@ -190,20 +190,23 @@ public record Passage(
         return sentences;
     }
 
+    /** Whether a number stands alone, or with no more than "of them" or "in all" behind it. */
     private boolean ofThem(int at) {
         boolean them = word(at).equals("of") && Set.of("them", "em").contains(word(at + 1));
         boolean all = word(at).equals("in") && Set.of("all", "total").contains(word(at + 1));
-        return (them || all) && (at + 2 == tokens.size() || tokens.get(at + 2).endsSentence());
+        int end = them || all ? at + 2 : at;
+        return end >= tokens.size() || tokens.get(end).endsSentence();
     }
 
     /** "First courgettes! 2 kg", "first cucumbers! 3 of them": what follows the mark belongs before it. */
     private boolean onlyWeightFollows(int from) {
         return numbers.stream().anyMatch(number -> number.start() == from && ofThem(number.end()))
                 || quantities.stream()
-                .filter(quantity -> quantity.start() == from && quantity.unit().equals("kg"))
-                .anyMatch(quantity -> quantity.end() == tokens.size()
-                        || tokens.get(quantity.end()).endsSentence()
-                        || days.stream().anyMatch(day -> day.start() == quantity.end()));
+                        .filter(quantity ->
+                                quantity.start() == from && quantity.unit().equals("kg"))
+                        .anyMatch(quantity -> quantity.end() == tokens.size()
+                                || tokens.get(quantity.end()).endsSentence()
+                                || days.stream().anyMatch(day -> day.start() == quantity.end()));
     }
 
     /** Whole numbers in a stretch that count something: no part of a day, an amount or a place. */

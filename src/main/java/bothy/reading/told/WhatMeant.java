@@ -194,7 +194,7 @@ final class WhatMeant {
     private boolean hungUp(Passage passage, Clause clause, CropSaid crop) {
         return crop != null
                 && cropNames.hung(crop.crop())
-                && HANGING.contains(passage.word(clause.action().words().nextSetBit(0)));
+                && clause.action().words().stream().anyMatch(at -> HANGING.contains(passage.word(at)));
     }
 
     /** "Dug the garlic, hung it in the shed": what is hung up as it comes out of the ground dries first. */
