@@ -74,6 +74,11 @@ final class CaseNotes {
         return !description().crops().isEmpty();
     }
 
+    /** Whether the message describes a trouble in words enough, beside naming it. */
+    boolean describe() {
+        return new LooselyTold(description(), book, message.text()).describedAtLength();
+    }
+
     /** What the message tells of a closer look, read once. */
     private List<Finding> found() {
         if (found == null) {

@@ -189,7 +189,8 @@ public final class Reading {
                 return own ? Joined.of(answer.get(), sentences.heard(passage, gathered)) : answer.get();
             }
         }
-        boolean ofItsOwn = !gathered.asked().isEmpty() || onlyTrouble(gathered) || onlySettings(gathered);
+        boolean ofItsOwn =
+                !gathered.asked().isEmpty() || !gathered.seen().isEmpty() || onlySettings(gathered);
         return corrections
                 .read(passage, gathered.told(), ofItsOwn)
                 .orElseGet(() -> sentences.heard(passage, gathered))

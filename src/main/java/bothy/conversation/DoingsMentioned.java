@@ -1,0 +1,64 @@
+package bothy.conversation;
+
+import bothy.garden.Entry;
+import bothy.garden.Event;
+import bothy.garden.Heard;
+import bothy.garden.SignSeen;
+import bothy.garden.Statement;
+import bothy.garden.What;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Doings that a description of a trouble mentions, told without a day and without how many: "cut one open and it was brown" tells of no
+ * harvest, "always fed and watered" of no feeding today. They stay in the description; the diary takes none of them.
+ */
+final class DoingsMentioned {
+    /** What a description may mention; weather it tells of is weather all the same. */
+    private static final Set<What> MENTIONED = EnumSet.of(
+            What.EMERGED,
+            What.PRICKED_OUT,
+            What.POTTED_ON,
+            What.PLANTED_OUT,
+            What.THINNED,
+            What.SUPPORTED,
+            What.PROTECTED,
+            What.WATERED,
+            What.FED,
+            What.FLOWERING,
+            What.FRUIT_SET,
+            What.COLOUR_TURNED,
+            What.HARVESTED,
+            What.CURED,
+            What.STORED,
+            What.DIED,
+            What.MOVED,
+            What.SOIL_CHECKED);
+
+    private DoingsMentioned() {}
+
+    /**
+     * The same without them.
+     *
+     * @param closerLook what the message adds to a case
+     * @param described whether the message is, by its words, a description of a trouble
+     */
+    static Heard without(Heard heard, List<Entry> closerLook, boolean described) {
+        boolean ofTrouble =
+                !heard.signs().isEmpty() || closerLook.stream().anyMatch(entry -> entry instanceof SignSeen);
+        if (!ofTrouble || !described) {
+            return heard;
+        }
+        return heard.telling(
+                heard.statements().stream().filter(told -> !mentioned(told)).toList());
+    }
+
+    private static boolean mentioned(Statement told) {
+        Event event = told.event();
+        return MENTIONED.contains(event.what())
+                && told.assumed().contains("date")
+                && event.count() == null
+                && event.amount() == null;
+    }
+}
