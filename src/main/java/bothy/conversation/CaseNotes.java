@@ -158,6 +158,9 @@ final class CaseNotes {
             entries.addAll(ofAPerson);
             return entries;
         }
+        found().stream()
+                .filter(finding -> Clinic.OF_PEOPLE.contains(finding.about()))
+                .forEach(entries::add);
         List<Finding> better = heard.signs().isEmpty() ? better(outcome(heard)) : List.of();
         if (!better.isEmpty()) {
             // "Picked the caterpillars off, much better now": good news is no new description.
@@ -174,7 +177,8 @@ final class CaseNotes {
                 .filter(finding -> answer.isEmpty() || !answer.get().about().equals(finding.about()))
                 .forEach(entries::add);
         entries.addAll(answer.isPresent() ? List.of() : unnamed(heard));
-        if (entries.isEmpty()) {
+        if (entries.stream().noneMatch(entry -> !(entry instanceof Finding ofPeople)
+                || !Clinic.OF_PEOPLE.contains(ofPeople.about()))) {
             entries.addAll(goesOn(heard));
         }
         return entries;
@@ -259,7 +263,7 @@ final class CaseNotes {
 
     private static Stream<Finding> ofPlants(List<Finding> found) {
         return found.stream()
-                .filter(finding -> !Clinic.OF_A_PERSON.contains(finding.about())
+                .filter(finding -> !Clinic.ofNoPlant(finding.about())
                         && !finding.about().equals(Finding.OUTCOME));
     }
 
@@ -325,7 +329,7 @@ final class CaseNotes {
             crops.addAll(growing);
         }
         List<Finding> found = found().stream()
-                .filter(finding -> !finding.about().equals(Finding.OUTCOME))
+                .filter(finding -> !finding.about().equals(Finding.OUTCOME) && !Clinic.ofNoPlant(finding.about()))
                 .toList();
         if (heard.inquiries().stream().anyMatch(CaseNotes::asksAMatter) || countIsOpen(heard)) {
             return List.of();

@@ -1,7 +1,9 @@
 package bothy.conversation;
 
+import bothy.advice.clinic.Clinic;
 import bothy.garden.Entry;
 import bothy.garden.Event;
+import bothy.garden.Finding;
 import bothy.garden.Heard;
 import bothy.garden.SignSeen;
 import bothy.garden.Statement;
@@ -36,6 +38,9 @@ final class DoingsMentioned {
             What.MOVED,
             What.SOIL_CHECKED);
 
+    /** "Ate a courgette last night" of whoever is ill is told of the supper. */
+    private static final Set<What> AT_TABLE = EnumSet.of(What.HARVESTED, What.DIED);
+
     private DoingsMentioned() {}
 
     /**
@@ -47,11 +52,16 @@ final class DoingsMentioned {
     static Heard without(Heard heard, List<Entry> closerLook, boolean described) {
         boolean ofTrouble =
                 !heard.signs().isEmpty() || closerLook.stream().anyMatch(entry -> entry instanceof SignSeen);
-        if (!ofTrouble || !described) {
+        // "Had some of the potatoes, they were green": supper is no harvest, and the caution comes first.
+        boolean ofPeople = closerLook.stream()
+                .anyMatch(entry -> entry instanceof Finding finding && Clinic.ofNoPlant(finding.about()));
+        if (!ofPeople && !(ofTrouble && described)) {
             return heard;
         }
         return heard.telling(
-                heard.statements().stream().filter(told -> !mentioned(told)).toList());
+                heard.statements().stream()
+                        .filter(told -> !mentioned(told) && !(ofPeople && AT_TABLE.contains(told.event().what())))
+                        .toList());
     }
 
     private static boolean mentioned(Statement told) {

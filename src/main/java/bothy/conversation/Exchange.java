@@ -82,7 +82,11 @@ final class Exchange {
         CaseNotes notes = new CaseNotes(
                 knowledge.reading(), knowledge.advisor().troubles(), before, memory.pending(), message, situation);
         if (notes.ofAPerson()) {
-            heard = heard.withoutSigns();
+            // "Why bitter?" waits too.
+            heard = heard.withoutSigns()
+                    .asking(heard.inquiries().stream()
+                            .filter(inquiry -> inquiry.question() != Question.WHY)
+                            .toList());
         }
         // What is in doubt is asked first: 70 degrees may be a cool spring soil or a fire.
         heard = notes.withoutWhatGotBetter(heard);
