@@ -177,8 +177,9 @@ final class CaseNotes {
                 .filter(finding -> answer.isEmpty() || !answer.get().about().equals(finding.about()))
                 .forEach(entries::add);
         entries.addAll(answer.isPresent() ? List.of() : unnamed(heard));
-        if (entries.stream().noneMatch(entry -> !(entry instanceof Finding ofPeople)
-                || !Clinic.OF_PEOPLE.contains(ofPeople.about()))) {
+        if (entries.stream()
+                .noneMatch(entry ->
+                        !(entry instanceof Finding ofPeople) || !Clinic.OF_PEOPLE.contains(ofPeople.about()))) {
             entries.addAll(goesOn(heard));
         }
         return entries;
@@ -263,8 +264,8 @@ final class CaseNotes {
 
     private static Stream<Finding> ofPlants(List<Finding> found) {
         return found.stream()
-                .filter(finding -> !Clinic.ofNoPlant(finding.about())
-                        && !finding.about().equals(Finding.OUTCOME));
+                .filter(finding ->
+                        !Clinic.ofNoPlant(finding.about()) && !finding.about().equals(Finding.OUTCOME));
     }
 
     /** "Sowed lettuce today. Old leaves at the bottom by the way": what the sentences tell that name no other crop. */

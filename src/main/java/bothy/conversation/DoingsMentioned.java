@@ -2,7 +2,6 @@ package bothy.conversation;
 
 import bothy.advice.clinic.Clinic;
 import bothy.garden.Entry;
-import bothy.garden.Event;
 import bothy.garden.Finding;
 import bothy.garden.Heard;
 import bothy.garden.SignSeen;
@@ -38,8 +37,15 @@ final class DoingsMentioned {
             What.MOVED,
             What.SOIL_CHECKED);
 
+    /** Whoever burned an eye at picking has picked all the same. */
+    private static final String BURNED = "person-burned";
+
     /** "Ate a courgette last night" of whoever is ill is told of the supper. */
     private static final Set<What> AT_TABLE = EnumSet.of(What.HARVESTED, What.DIED);
+
+    /** Of these what the plants do by themselves: whoever tells that at length may be telling of a trouble. */
+    private static final Set<What> SEEN = EnumSet.of(
+            What.EMERGED, What.FLOWERING, What.FRUIT_SET, What.COLOUR_TURNED, What.CURED, What.DIED, What.RAIN);
 
     private DoingsMentioned() {}
 
@@ -54,21 +60,30 @@ final class DoingsMentioned {
                 !heard.signs().isEmpty() || closerLook.stream().anyMatch(entry -> entry instanceof SignSeen);
         // "Had some of the potatoes, they were green": supper is no harvest, and the caution comes first.
         boolean ofPeople = closerLook.stream()
-                .anyMatch(entry -> entry instanceof Finding finding && Clinic.ofNoPlant(finding.about()));
+                .anyMatch(entry -> entry instanceof Finding finding
+                        && Clinic.ofNoPlant(finding.about())
+                        && !finding.about().equals(BURNED));
         if (!ofPeople && !(ofTrouble && described)) {
             return heard;
         }
-        return heard.telling(
-                heard.statements().stream()
-                        .filter(told -> !mentioned(told) && !(ofPeople && AT_TABLE.contains(told.event().what())))
-                        .toList());
+        return heard.telling(heard.statements().stream()
+                .filter(told -> !mentioned(told)
+                        && !(ofPeople && AT_TABLE.contains(told.event().what())))
+                .toList());
+    }
+
+    /** Whether a statement tells only in passing what plants or weather did. */
+    static boolean seenInPassing(Statement told) {
+        return SEEN.contains(told.event().what()) && inPassing(told);
     }
 
     private static boolean mentioned(Statement told) {
-        Event event = told.event();
-        return MENTIONED.contains(event.what())
-                && told.assumed().contains("date")
-                && event.count() == null
-                && event.amount() == null;
+        return MENTIONED.contains(told.event().what()) && inPassing(told);
+    }
+
+    private static boolean inPassing(Statement told) {
+        return told.assumed().contains("date")
+                && told.event().count() == null
+                && told.event().amount() == null;
     }
 }

@@ -75,7 +75,7 @@ final class LooselyTold {
             return List.of();
         }
         boolean plainly = plainly(found);
-        boolean nothingElse = heard.statements().stream().noneMatch(Statement::sure);
+        boolean nothingElse = tellsNothingElse(heard);
         boolean hardly = description.plans() || !nothingElse && description.complaints() < 1;
         if (named || !plainly && (hardly || asksElse(heard) && !complains())) {
             return List.of();
@@ -92,9 +92,19 @@ final class LooselyTold {
         return names.isEmpty() && plainly ? List.of(Troubles.UNNAMED) : names;
     }
 
+    /** "The rest of the bed is empty, it threw it down": what plants and weather did is of the trouble, told at length. */
+    private boolean tellsNothingElse(Heard heard) {
+        boolean atLength = text.split("\\s+").length > BRIEF && known().size() > AT_LENGTH;
+        return heard.statements().stream()
+                .filter(Statement::sure)
+                .allMatch(told -> atLength && DoingsMentioned.seenInPassing(told));
+    }
+
     /** "Only one long row along the path. Peeled the first and it's like my nan's teeth": told without a word that complains. */
     private boolean atLength(Heard heard) {
-        return (heard.kind() == Kind.CHAT || heard.kind() == Kind.QUESTION)
+        boolean only = heard.kind() == Kind.CHAT || heard.kind() == Kind.QUESTION;
+        return (only || known().size() > AT_LENGTH + 1)
+                && !asksElse(heard)
                 && text.split("\\s+").length > BRIEF
                 && !description.crops().isEmpty()
                 && known().size() >= AT_LENGTH

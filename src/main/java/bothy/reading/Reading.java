@@ -191,8 +191,7 @@ public final class Reading {
                 return own ? Joined.of(answer.get(), sentences.heard(passage, gathered)) : answer.get();
             }
         }
-        boolean ofItsOwn =
-                !gathered.asked().isEmpty() || !gathered.seen().isEmpty() || onlySettings(gathered);
+        boolean ofItsOwn = !gathered.asked().isEmpty() || !gathered.seen().isEmpty() || onlySettings(gathered);
         return corrections
                 .read(passage, gathered.told(), ofItsOwn)
                 .orElseGet(() -> sentences.heard(passage, gathered))

@@ -226,9 +226,7 @@ final class Scales {
     }
 
     private double broughtIn(String cause) {
-        return Math.max(
-                UNEXPLAINED,
-                likeliest(cause).map(this::weight).orElse(UNEXPLAINED) + BROUGHT_IN);
+        return Math.max(UNEXPLAINED, likeliest(cause).map(this::weight).orElse(UNEXPLAINED) + BROUGHT_IN);
     }
 
     /** The row of a cause at any sign that weighs most at the planting's stage. */

@@ -140,7 +140,8 @@ public final class PlotEvents {
             boolean lowFirst = LOWS.contains(passage.word(at));
             NumberSaid first = lowFirst || HIGHS.contains(passage.word(at)) ? after(passage, at) : null;
             for (int next = first == null ? passage.size() : first.end(); next + 1 < passage.size(); next++) {
-                NumberSaid second = (lowFirst ? HIGHS : LOWS).contains(passage.word(next)) ? after(passage, next) : null;
+                NumberSaid second =
+                        (lowFirst ? HIGHS : LOWS).contains(passage.word(next)) ? after(passage, next) : null;
                 if (second != null) {
                     boolean crossed = lowFirst ? first.value() > second.value() : second.value() > first.value();
                     return crossed ? words(passage, at, second.end()) : null;
