@@ -29,7 +29,7 @@ final class Scales {
     /** A sign that a cause is not known for, log-odds. By judgement. */
     private static final double UNEXPLAINED = -1;
     /** A row seen at another stage than the planting's, log-odds. By judgement. */
-    private static final double OTHER_STAGE = -1.5;
+    private static final double OTHER_STAGE = -2.5;
     /** A row of some crops only when no crop was told, log-odds. By judgement. */
     private static final double CROP_NOT_TOLD = -0.7;
     /** An answer that speaks so much for a cause brings it in, though no sign told it, log-odds score. By judgement. */
