@@ -120,7 +120,7 @@ public final class TroubleRules {
     private void found(RuleCheck.Written rule) {
         Matcher found = FOUND.matcher(rule.condition());
         while (found.find()) {
-            if (Clinic.OF_A_PERSON.contains(found.group(1))) {
+            if (Clinic.ofNoPlant(found.group(1))) {
                 known(rule, "answer", found.group(2), Set.of("yes"));
                 continue;
             }

@@ -74,6 +74,11 @@ final class CaseNotes {
         return !description().crops().isEmpty();
     }
 
+    /** Whether the message describes a trouble in words enough, beside naming it. */
+    boolean describe() {
+        return new LooselyTold(description(), book, message.text()).describedAtLength();
+    }
+
     /** What the message tells of a closer look, read once. */
     private List<Finding> found() {
         if (found == null) {
@@ -153,6 +158,9 @@ final class CaseNotes {
             entries.addAll(ofAPerson);
             return entries;
         }
+        found().stream()
+                .filter(finding -> Clinic.OF_PEOPLE.contains(finding.about()))
+                .forEach(entries::add);
         List<Finding> better = heard.signs().isEmpty() ? better(outcome(heard)) : List.of();
         if (!better.isEmpty()) {
             // "Picked the caterpillars off, much better now": good news is no new description.
@@ -169,7 +177,9 @@ final class CaseNotes {
                 .filter(finding -> answer.isEmpty() || !answer.get().about().equals(finding.about()))
                 .forEach(entries::add);
         entries.addAll(answer.isPresent() ? List.of() : unnamed(heard));
-        if (entries.isEmpty()) {
+        if (entries.stream()
+                .noneMatch(entry ->
+                        !(entry instanceof Finding ofPeople) || !Clinic.OF_PEOPLE.contains(ofPeople.about()))) {
             entries.addAll(goesOn(heard));
         }
         return entries;
@@ -254,8 +264,8 @@ final class CaseNotes {
 
     private static Stream<Finding> ofPlants(List<Finding> found) {
         return found.stream()
-                .filter(finding -> !Clinic.OF_A_PERSON.contains(finding.about())
-                        && !finding.about().equals(Finding.OUTCOME));
+                .filter(finding ->
+                        !Clinic.ofNoPlant(finding.about()) && !finding.about().equals(Finding.OUTCOME));
     }
 
     /** "Sowed lettuce today. Old leaves at the bottom by the way": what the sentences tell that name no other crop. */
@@ -320,7 +330,7 @@ final class CaseNotes {
             crops.addAll(growing);
         }
         List<Finding> found = found().stream()
-                .filter(finding -> !finding.about().equals(Finding.OUTCOME))
+                .filter(finding -> !finding.about().equals(Finding.OUTCOME) && !Clinic.ofNoPlant(finding.about()))
                 .toList();
         if (heard.inquiries().stream().anyMatch(CaseNotes::asksAMatter) || countIsOpen(heard)) {
             return List.of();

@@ -82,12 +82,17 @@ final class Exchange {
         CaseNotes notes = new CaseNotes(
                 knowledge.reading(), knowledge.advisor().troubles(), before, memory.pending(), message, situation);
         if (notes.ofAPerson()) {
-            heard = heard.withoutSigns();
+            // "Why bitter?" waits too.
+            heard = heard.withoutSigns()
+                    .asking(heard.inquiries().stream()
+                            .filter(inquiry -> inquiry.question() != Question.WHY)
+                            .toList());
         }
         // What is in doubt is asked first: 70 degrees may be a cool spring soil or a fire.
         heard = notes.withoutWhatGotBetter(heard);
         boolean degrees = heard.doubt() != null && heard.doubt().about() == Doubt.About.WHICH_DEGREES;
         List<Entry> closerLook = degrees ? List.of() : notes.findings(heard);
+        heard = DoingsMentioned.without(heard, closerLook, notes.describe());
         boolean ofTrouble = !heard.signs().isEmpty()
                 || closerLook.stream().anyMatch(entry -> entry instanceof SignSeen || entry instanceof Finding);
         if (ofTrouble && heard.statements().stream().noneMatch(Statement::sure)) {

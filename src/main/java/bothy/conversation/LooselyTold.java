@@ -4,6 +4,7 @@ import bothy.almanac.troubles.TroubleBook;
 import bothy.almanac.troubles.Troubles;
 import bothy.garden.Finding;
 import bothy.garden.Heard;
+import bothy.garden.Kind;
 import bothy.garden.Question;
 import bothy.garden.SignSeen;
 import bothy.garden.Statement;
@@ -28,6 +29,10 @@ final class LooselyTold {
 
     /** Whoever describes a trouble takes more words than these. By judgement. */
     private static final int BRIEF = 10;
+    /** A message of a crop that tells and asks nothing else, and so many telling words. By judgement, tried on messages of no trouble. */
+    private static final int AT_LENGTH = 6;
+    /** Such a message describes a trouble from this likeness on, without a word of complaint. By judgement, tried likewise. */
+    private static final double LIKE_AT_LENGTH = 0.3;
 
     /** The sign of what startles though it is natural: told without a word of complaint. */
     private static final String ODD = "odd-growth";
@@ -70,7 +75,7 @@ final class LooselyTold {
             return List.of();
         }
         boolean plainly = plainly(found);
-        boolean nothingElse = heard.statements().stream().noneMatch(Statement::sure);
+        boolean nothingElse = tellsNothingElse(heard);
         boolean hardly = description.plans() || !nothingElse && description.complaints() < 1;
         if (named || !plainly && (hardly || asksElse(heard) && !complains())) {
             return List.of();
@@ -80,8 +85,38 @@ final class LooselyTold {
         if (names.isEmpty() && complains && (tells(nothingElse, found) || describes(nothingElse))) {
             names.add(Troubles.UNNAMED);
         }
+        if (names.isEmpty() && nothingElse && atLength(heard)) {
+            names.add(Troubles.UNNAMED);
+        }
         names.removeIf(name -> toldAsDone(name, heard));
         return names.isEmpty() && plainly ? List.of(Troubles.UNNAMED) : names;
+    }
+
+    /** "The rest of the bed is empty, it threw it down": what plants and weather did is of the trouble, told at length. */
+    private boolean tellsNothingElse(Heard heard) {
+        boolean atLength = text.split("\\s+").length > BRIEF && known().size() > AT_LENGTH;
+        return heard.statements().stream()
+                .filter(Statement::sure)
+                .allMatch(told -> atLength && DoingsMentioned.seenInPassing(told));
+    }
+
+    /** "Only one long row along the path. Peeled the first and it's like my nan's teeth": told without a word that complains. */
+    private boolean atLength(Heard heard) {
+        boolean only = heard.kind() == Kind.CHAT || heard.kind() == Kind.QUESTION;
+        return (only || known().size() > AT_LENGTH + 1)
+                && !asksElse(heard)
+                && text.split("\\s+").length > BRIEF
+                && !description.crops().isEmpty()
+                && known().size() >= AT_LENGTH
+                && likeSomeCause(LIKE_AT_LENGTH);
+    }
+
+    /** Whether the words describe a trouble, not only name one beside something else. */
+    boolean describedAtLength() {
+        return description.complaints() >= 1
+                && text.split("\\s+").length > BRIEF
+                && known().size() >= MANY_WORDS
+                && likeSomeCause(LIKE_AT_LENGTH);
     }
 
     /** "Will the tomatoes split after all that rain?": nothing has split. */
@@ -124,7 +159,8 @@ final class LooselyTold {
         // Most messages complain of nothing; the tables of troubles are not opened for them.
         boolean strikingly = !description.plans()
                 && (description.clearComplaints() >= 1
-                        || !description.looseSigns(false).isEmpty())
+                        || !description.looseSigns(false).isEmpty()
+                        || known().size() > MANY_WORDS)
                 && known().size() >= MANY_WORDS
                 && likeSomeCause(STRIKING);
         return strikingly || clearly && complainsEnough(odd, found);

@@ -97,6 +97,11 @@ public record Heard(
         return new Heard(statements, inquiries, signs, settings, amendments, plans, doubt, strange, kind, corrects);
     }
 
+    /** The same with these statements instead. */
+    public Heard telling(List<Statement> told) {
+        return new Heard(told, inquiries, signs, settings, amendments, plans, doubt, strange, kind, corrects);
+    }
+
     /** The same with these settings instead. */
     public Heard with(List<SettingChange> settings) {
         return new Heard(statements, inquiries, signs, settings, amendments, plans, doubt, strange, kind, corrects);

@@ -4,6 +4,7 @@ import bothy.garden.Finding;
 import bothy.reading.said.CropSaid;
 import bothy.reading.said.Passage;
 import bothy.reading.text.Token;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -11,6 +12,9 @@ import java.util.stream.Collectors;
 
 /** What a message tells of a trouble beside the signs that reading names: looked at once, asked many things. For one thread. */
 public final class Description {
+    /** "Not sure if the little one ate any, is it poisonous?": what was eaten is told in the question. */
+    private static final String EATEN = "person-ate";
+
     private final CloserLook closerLook;
     private final LooseSigns looseSigns;
     private final Set<String> complaints;
@@ -20,6 +24,7 @@ public final class Description {
     private final Supplier<List<CropSaid>> crops;
     private final Set<String> growing;
     private final Passage plain;
+    private final Passage whole;
     private List<String> signs;
 
     Description(
@@ -31,7 +36,8 @@ public final class Description {
             Set<String> whereabouts,
             Supplier<List<CropSaid>> crops,
             Set<String> growing,
-            Passage plain) {
+            Passage plain,
+            Passage whole) {
         this.closerLook = closerLook;
         this.looseSigns = looseSigns;
         this.complaints = complaints;
@@ -41,6 +47,7 @@ public final class Description {
         this.crops = crops;
         this.growing = growing;
         this.plain = plain;
+        this.whole = whole;
     }
 
     /**
@@ -48,7 +55,15 @@ public final class Description {
      * the open cases to say.
      */
     public List<Finding> findings() {
-        return closerLook.in(plain);
+        List<Finding> found = closerLook.in(plain);
+        if (whole == plain) {
+            return found;
+        }
+        List<Finding> all = new ArrayList<>(found);
+        closerLook.in(whole).stream()
+                .filter(one -> EATEN.equals(one.about()) && !found.contains(one))
+                .forEach(all::add);
+        return all;
     }
 
     /**

@@ -127,6 +127,7 @@ public final class Reading {
 
     /** What a message tells of a trouble beside the signs that {@link #read} names. */
     public Description description(String text, Situation situation) {
+        Passage whole = plainWords.of(grammar.whole(text, situation));
         return new Description(
                 closerLook,
                 looseSigns,
@@ -139,7 +140,8 @@ public final class Reading {
                         .filter(planting -> !planting.over())
                         .map(Planting::crop)
                         .collect(Collectors.toSet()),
-                eating.withoutWhatIsAsked(plainWords.of(grammar.whole(text, situation))));
+                eating.withoutWhatIsAsked(whole),
+                whole);
     }
 
     /**
@@ -189,7 +191,7 @@ public final class Reading {
                 return own ? Joined.of(answer.get(), sentences.heard(passage, gathered)) : answer.get();
             }
         }
-        boolean ofItsOwn = !gathered.asked().isEmpty() || onlyTrouble(gathered) || onlySettings(gathered);
+        boolean ofItsOwn = !gathered.asked().isEmpty() || !gathered.seen().isEmpty() || onlySettings(gathered);
         return corrections
                 .read(passage, gathered.told(), ofItsOwn)
                 .orElseGet(() -> sentences.heard(passage, gathered))

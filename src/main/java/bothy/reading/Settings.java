@@ -52,6 +52,8 @@ final class Settings {
     private final PhraseBook<String> happened;
     private final PhraseBook<String> telling;
     private final PhraseBook<String> naming;
+    private static final Set<String> DIRECTIONS = Set.of("north", "south", "west", "east");
+
     private final Set<String> ordinary;
     private final Set<String> passingWords;
     private final Set<String> besideNames;
@@ -90,8 +92,8 @@ final class Settings {
                 int slash = zone.indexOf('/');
                 if (slash > 0 && CONTINENTS.contains(zone.substring(0, slash)) && zone.indexOf('/', slash + 1) < 0) {
                     String city = zone.substring(slash + 1).replace('_', ' ').toLowerCase(Locale.ROOT);
-                    // What the file knows has degrees too.
-                    if (!told.contains(city)) {
+                    // What the file knows has degrees too; "south Texas" is in no state of Australia.
+                    if (!told.contains(city) && !DIRECTIONS.contains(city)) {
                         read.add(new Phrase(city, Map.of()), zone);
                     }
                 }

@@ -32,8 +32,11 @@ public final class Clinic {
     /** Stands for a case in what a message tells of no plant at all. */
     public static final String MESSAGE = "message";
 
-    /** What is told of a person, not of a plant. */
+    /** What is told of a person who wants help now, not of a plant. */
     public static final Set<String> OF_A_PERSON = Set.of("person-unwell", "person-burned");
+
+    /** What is told of people beside the plants: it gets its caution, and the plants their answer. */
+    public static final Set<String> OF_PEOPLE = Set.of("person-ate", "animal-mess", "pregnancy");
 
     private static final int WEATHER_DAYS = 10;
     /** A case not spoken of for longer is not what a passing word is about. By judgement. */
@@ -73,6 +76,11 @@ public final class Clinic {
      */
     public record Found(Object fact, String rule, String source) {}
 
+    /** Whether a finding is of people and no evidence in any case. */
+    public static boolean ofNoPlant(String about) {
+        return OF_A_PERSON.contains(about) || OF_PEOPLE.contains(about);
+    }
+
     private ZoneId zone() {
         return day.garden().grower().zone();
     }
@@ -97,7 +105,7 @@ public final class Clinic {
         List<Object> facts = new ArrayList<>();
         lately().ifPresent(facts::add);
         day.findings().stream()
-                .filter(finding -> OF_A_PERSON.contains(finding.about()))
+                .filter(finding -> ofNoPlant(finding.about()))
                 .map(finding -> new Answered(MESSAGE, finding.about(), finding.found()))
                 .distinct()
                 .forEach(facts::add);
@@ -129,7 +137,7 @@ public final class Clinic {
         return day.signs().stream().anyMatch(sign -> of(file, sign.planting(), sign.crop()))
                 || day.findings().stream()
                         .anyMatch(finding -> !finding.about().equals(Finding.OUTCOME)
-                                && !OF_A_PERSON.contains(finding.about())
+                                && !ofNoPlant(finding.about())
                                 && of(file, finding.planting(), finding.crop()));
     }
 

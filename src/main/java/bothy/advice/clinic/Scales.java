@@ -12,11 +12,13 @@ import bothy.garden.Finding;
 import bothy.garden.Stage;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -27,7 +29,7 @@ final class Scales {
     /** A sign that a cause is not known for, log-odds. By judgement. */
     private static final double UNEXPLAINED = -1;
     /** A row seen at another stage than the planting's, log-odds. By judgement. */
-    private static final double OTHER_STAGE = -1.5;
+    private static final double OTHER_STAGE = -2.5;
     /** A row of some crops only when no crop was told, log-odds. By judgement. */
     private static final double CROP_NOT_TOLD = -0.7;
     /** An answer that speaks so much for a cause brings it in, though no sign told it, log-odds score. By judgement. */
@@ -36,6 +38,11 @@ final class Scales {
     private static final double BRINGS_IN_UNNAMED = 1;
     /** A cause that was brought in counts so much less than behind the sign that it is known for, log-odds. By judgement. */
     private static final double BROUGHT_IN = -1.2;
+
+    /** A cause that what was seen, done and asked does not make likelier than this is told by its likeness alone. By judgement. */
+    private static final double BY_LIKENESS_ALONE = 0.1;
+    /** The most that likeness alone makes of a cause: most likely, never almost certain. By judgement. */
+    private static final double MOST_BY_LIKENESS = 0.8;
 
     /** "Something else" behind a sign, log-odds: less than a cause seen occasionally. By judgement. */
     private static final double SOMETHING_ELSE = 0.0;
@@ -52,6 +59,9 @@ final class Scales {
     private final Set<String> pointedTo = new LinkedHashSet<>();
 
     private final double[] weights;
+    /** The weights without those of the words of the description. */
+    private final double[] seen;
+
     private final List<List<Reason>> reasons = new ArrayList<>();
     private final Map<String, String> answers = new LinkedHashMap<>();
     private final Likeness likeness;
@@ -69,6 +79,7 @@ final class Scales {
         this.likeness = new Likeness(troubles, file);
         this.causes = List.copyOf(suspects());
         this.weights = new double[causes.size() + 1];
+        this.seen = new double[causes.size() + 1];
         causes.forEach(cause -> reasons.add(new ArrayList<>()));
         reasons.add(new ArrayList<>());
         signs();
@@ -80,6 +91,9 @@ final class Scales {
             reckoned();
         }
         told(false);
+        for (int i = 0; i < weights.length; i++) {
+            seen[i] += weights[i];
+        }
     }
 
     boolean empty() {
@@ -96,7 +110,16 @@ final class Scales {
     }
 
     double[] chances() {
-        return Weighing.chances(weights);
+        double[] chances = Weighing.chances(weights);
+        double[] bySeen = Weighing.chances(seen);
+        for (int i = 0; i < causes.size(); i++) {
+            if (chances[i] > MOST_BY_LIKENESS && bySeen[i] < BY_LIKENESS_ALONE) {
+                // What likeness alone makes of it beyond that is left to something else.
+                chances[causes.size()] += chances[i] - MOST_BY_LIKENESS;
+                chances[i] = MOST_BY_LIKENESS;
+            }
+        }
+        return chances;
     }
 
     List<Reason> reasons(int cause) {
@@ -141,6 +164,7 @@ final class Scales {
         for (int i = 0; i < causes.size() && !likeness.empty(); i++) {
             double weight = likeness.weight(causes.get(i));
             weights[i] += weight;
+            seen[i] -= weight;
             reasons.get(i).add(new Reason(Troubles.WORDS, likeness.shared(causes.get(i)), weight, null));
         }
     }
@@ -179,7 +203,7 @@ final class Scales {
     }
 
     private void unnamed(int cause) {
-        troubles.anyRow(causes.get(cause), file.crop()).ifPresent(row -> {
+        likeliest(causes.get(cause)).ifPresent(row -> {
             weights[cause] += weight(row);
             reasons.get(cause).add(new Reason("sign", Troubles.UNNAMED, weight(row), row.source()));
         });
@@ -202,9 +226,12 @@ final class Scales {
     }
 
     private double broughtIn(String cause) {
-        return Math.max(
-                UNEXPLAINED,
-                troubles.anyRow(cause, file.crop()).map(this::weight).orElse(UNEXPLAINED) + BROUGHT_IN);
+        return Math.max(UNEXPLAINED, likeliest(cause).map(this::weight).orElse(UNEXPLAINED) + BROUGHT_IN);
+    }
+
+    /** The row of a cause at any sign that weighs most at the planting's stage. */
+    private Optional<Row> likeliest(String cause) {
+        return troubles.rowsOf(cause, file.crop()).stream().max(Comparator.comparingDouble(this::weight));
     }
 
     private double weight(Row row) {

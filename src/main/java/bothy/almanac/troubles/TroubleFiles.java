@@ -96,7 +96,7 @@ final class TroubleFiles {
         add("wider", sheet.wider(), wider, file);
         add("beside", sheet.beside(), beside, file);
         add("portraits", sheet.portraits(), portraits, file);
-        add("tellings", sheet.tellings(), tellings, file);
+        addTellings(sheet.tellings());
         add("spheres", sheet.spheres(), spheres, file);
         add("regions", sheet.regions(), regions, file);
         add("lives", sheet.lives(), lives, file);
@@ -115,6 +115,21 @@ final class TroubleFiles {
             }
             to.put(name, value);
         });
+    }
+
+    /** The tellings of a cause may stand in several files: what is told in one voice is kept together. */
+    private void addTellings(Map<String, Map<String, List<String>>> from) {
+        if (from != null) {
+            from.forEach((cause, byCrops) -> byCrops.forEach((crops, texts) -> tellings.computeIfAbsent(
+                            cause, first -> new LinkedHashMap<>())
+                    .merge(crops, texts, TroubleFiles::both)));
+        }
+    }
+
+    private static List<String> both(List<String> some, List<String> more) {
+        List<String> all = new ArrayList<>(some);
+        all.addAll(more);
+        return all;
     }
 
     /** A wider sign can have all causes of the narrower ones. */

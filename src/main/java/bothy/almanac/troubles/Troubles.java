@@ -210,9 +210,14 @@ public record Troubles(
 
     /** The likeliest row of a cause at any sign that a crop can have; all crops when the crop is not known. */
     public Optional<Row> anyRow(String cause, String crop) {
+        return rowsOf(cause, crop).stream().findFirst();
+    }
+
+    /** The rows of a cause at any sign that a crop can have, likeliest first; all of them when the crop is not known. */
+    public List<Row> rowsOf(String cause, String crop) {
         return byCause.getOrDefault(cause, List.of()).stream()
                 .filter(row -> crop == null || fits(row.crops(), crop))
-                .findFirst();
+                .toList();
     }
 
     /** Whether what was found speaks so much for one cause that it needs no other sign. */

@@ -1,0 +1,89 @@
+package bothy.conversation;
+
+import bothy.advice.clinic.Clinic;
+import bothy.garden.Entry;
+import bothy.garden.Finding;
+import bothy.garden.Heard;
+import bothy.garden.SignSeen;
+import bothy.garden.Statement;
+import bothy.garden.What;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Doings that a description of a trouble mentions, told without a day and without how many: "cut one open and it was brown" tells of no
+ * harvest, "always fed and watered" of no feeding today. They stay in the description; the diary takes none of them.
+ */
+final class DoingsMentioned {
+    /** What a description may mention; weather it tells of is weather all the same. */
+    private static final Set<What> MENTIONED = EnumSet.of(
+            What.EMERGED,
+            What.PRICKED_OUT,
+            What.POTTED_ON,
+            What.PLANTED_OUT,
+            What.THINNED,
+            What.SUPPORTED,
+            What.PROTECTED,
+            What.WATERED,
+            What.FED,
+            What.FLOWERING,
+            What.FRUIT_SET,
+            What.COLOUR_TURNED,
+            What.HARVESTED,
+            What.CURED,
+            What.STORED,
+            What.DIED,
+            What.MOVED,
+            What.SOIL_CHECKED);
+
+    /** Whoever burned an eye at picking has picked all the same. */
+    private static final String BURNED = "person-burned";
+
+    /** "Ate a courgette last night" of whoever is ill is told of the supper. */
+    private static final Set<What> AT_TABLE = EnumSet.of(What.HARVESTED, What.DIED);
+
+    /** Of these what the plants do by themselves: whoever tells that at length may be telling of a trouble. */
+    private static final Set<What> SEEN = EnumSet.of(
+            What.EMERGED, What.FLOWERING, What.FRUIT_SET, What.COLOUR_TURNED, What.CURED, What.DIED, What.RAIN);
+
+    private DoingsMentioned() {}
+
+    /**
+     * The same without them.
+     *
+     * @param closerLook what the message adds to a case
+     * @param described whether the message is, by its words, a description of a trouble
+     */
+    static Heard without(Heard heard, List<Entry> closerLook, boolean described) {
+        boolean ofTrouble =
+                !heard.signs().isEmpty() || closerLook.stream().anyMatch(entry -> entry instanceof SignSeen);
+        // "Had some of the potatoes, they were green": supper is no harvest, and the caution comes first.
+        boolean ofPeople = closerLook.stream()
+                .anyMatch(entry -> entry instanceof Finding finding
+                        && Clinic.ofNoPlant(finding.about())
+                        && !finding.about().equals(BURNED));
+        if (!ofPeople && !(ofTrouble && described)) {
+            return heard;
+        }
+        return heard.telling(heard.statements().stream()
+                .filter(told -> !mentioned(told)
+                        && !(ofPeople && AT_TABLE.contains(told.event().what())))
+                .toList());
+    }
+
+    /** Whether a statement tells only in passing what plants or weather did. */
+    static boolean seenInPassing(Statement told) {
+        return SEEN.contains(told.event().what()) && inPassing(told);
+    }
+
+    private static boolean mentioned(Statement told) {
+        return MENTIONED.contains(told.event().what()) && inPassing(told);
+    }
+
+    private static boolean inPassing(Statement told) {
+        return told.assumed().contains("date")
+                && told.event().count() == null
+                && told.event().amount() == null;
+    }
+}
