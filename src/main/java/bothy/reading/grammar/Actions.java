@@ -168,7 +168,9 @@ public final class Actions {
         for (PhraseBook.Found<Told> found : found(tokens, slots)) {
             Told told = found.meaning();
             if (NotDone.only(tokens, found.place(), told.form())
-                    || told.action().equals("note") && told.detail() == null && NotDone.asked(tokens, found.start())) {
+                    || told.action().equals("note")
+                            && told.detail() == null
+                            && (NotDone.asked(tokens, found.start()) || NotDone.ofAList(tokens, found.start()))) {
                 continue;
             }
             if (told.form() == null

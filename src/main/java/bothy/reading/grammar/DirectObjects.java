@@ -88,6 +88,10 @@ final class DirectObjects {
     private static final Set<String> FOR_ITSELF = Set.of(
             "sown", "planted", "planted-out", "pricked-out", "harvested", "thinned", "died", "stored", "emerged");
 
+    /** "Leeks planted out, courgettes still indoors". */
+    private static final Set<String> STAYING =
+            Set.of("still", "waiting", "stay", "stays", "staying", "next", "later", "left", "can", "will", "not");
+
     private static final Set<String> FINITE =
             Set.of("are", "is", "have", "has", "look", "looks", "looking", "seem", "seems", "were", "need", "needs");
     /** "The onion bed" is a place. */
@@ -272,8 +276,9 @@ final class DirectObjects {
     }
 
     /** A crop after a comma that is itself the subject of what follows. */
-    private static boolean toldOtherwise(Passage passage, ActionSaid action, CropSaid crop) {
+    static boolean toldOtherwise(Passage passage, ActionSaid action, CropSaid crop) {
         boolean subject = FINITE.contains(passage.word(crop.end()))
+                || STAYING.contains(passage.word(crop.end()))
                 || FINITE.contains(passage.word(crop.end() + 1))
                         && !passage.tokens()
                                 .get(Math.min(crop.end(), passage.size() - 1))

@@ -124,12 +124,21 @@ final class NotDone {
         boolean plan = found.end() < tokens.size()
                 && PLANS.contains(tokens.get(found.end()).word());
         return plan
+                || form == null && had(tokens, found)
                 || form == Form.PLAIN && noun(tokens, found)
                 || form == Form.ING && cover(tokens, found)
                 || form == Form.PAST && (caught(tokens, found) || given(tokens, found))
                 || wentOut(tokens, found)
                 || ofOnions(tokens, found)
                 || (form == Form.ING || form == null) && helps(tokens, found);
+    }
+
+    /** "Had 12 peppers in, now there are 9": what stood there before. */
+    private static boolean had(List<Token> tokens, Phrase.Place found) {
+        return found.start() > 0
+                && tokens.get(found.start() - 1).is("had")
+                && tokens.get(found.start()).sort() == Token.Sort.NUMBER
+                && tokens.get(found.words().length() - 1).is("in");
     }
 
     /** "Got absolutely soaked cycling home" waters nothing. */
@@ -203,6 +212,13 @@ final class NotDone {
     static boolean asked(List<Token> tokens, int at) {
         return at > 0
                 && Set.of("please", "kindly", "pls").contains(tokens.get(at - 1).word());
+    }
+
+    /** "Seed list for next year" notes nothing. */
+    static boolean ofAList(List<Token> tokens, int at) {
+        return at > 0
+                && Set.of("list", "lists", "order", "orders", "seeds", "seed", "catalogue", "plan", "plans")
+                        .contains(tokens.get(at - 1).word());
     }
 
     /** "The harvest", "6 plant", "tomato feed" name things; only "I water" does. */

@@ -73,7 +73,8 @@ final class Losses {
     /** The number of those that are left. */
     private Optional<NumberSaid> standing(Passage passage, Clause clause) {
         for (int at = clause.from(); at < clause.to(); at++) {
-            if (left.contains(passage.word(at))) {
+            boolean none = Set.of("nothing", "none", "nowt", "not").contains(passage.word(at - 1));
+            if (left.contains(passage.word(at)) && !none) {
                 int behind = at;
                 return passage.counts(clause.from(), at).stream()
                         .filter(number -> behind - number.end() <= REACH)
