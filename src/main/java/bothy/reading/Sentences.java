@@ -187,9 +187,10 @@ final class Sentences {
                         .contains(whole.word(clause.action().words().nextSetBit(0))));
             }
             boolean bare = own.isEmpty() && begins < 0 && troubles.isEmpty() && told.isEmpty();
+            List<Clause> rest = LaterSentences.counted(passage, sentence, own, said);
             List<Clause> more = bare
                     ? LaterSentences.goingOn(passage, sentence, said)
-                    : LaterSentences.closing(passage, LaterSentences.counted(passage, sentence, own, said), listed);
+                    : LaterSentences.closing(passage, rest, listed);
             List<Clause> found = bare && more.isEmpty() ? Weighed.picked(passage, sentence) : more;
             if (!found.isEmpty() || !HeadedList.lists(passage, sentence)) {
                 listed.clear();

@@ -187,10 +187,18 @@ public final class Clauses {
         return action.action().equals("temperature");
     }
 
+    /** "3 wilted and died": one thing told of the three in two words. */
+    private static boolean twofold(Passage passage, int and) {
+        return passage.word(and).equals("and")
+                && passage.word(and - 1).endsWith("ed")
+                && passage.numbers().stream().anyMatch(number -> number.end() == and - 1)
+                && passage.actions().stream().noneMatch(action -> action.words().get(and - 1));
+    }
+
     private static int boundary(Passage passage, ActionSaid one, ActionSaid next) {
         // "Lettuce sown Monday, turnips thinned today": a mark that is the last of a doing's own words parts too.
         for (int at = next.start() - 1; at >= one.lastWord(); at--) {
-            if (PARTING.contains(passage.word(at))) {
+            if (PARTING.contains(passage.word(at)) && !twofold(passage, at)) {
                 return at + 1;
             }
         }
@@ -327,6 +335,11 @@ public final class Clauses {
                 .contains(passage.word(at))) {
             at++;
         }
+        boolean besideThem = prefixed
+                && Set.of("beside", "behind", "alongside", "between", "near", "round", "under")
+                        .contains(passage.word(at))
+                && Set.of("them", "it", "those", "these").contains(passage.word(at + 1));
+        at += besideThem ? 2 : 0;
         int detail = IntStream.of(
                         passage.end("date", at),
                         passage.end("amount", at),

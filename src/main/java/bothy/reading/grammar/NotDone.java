@@ -124,6 +124,7 @@ final class NotDone {
         boolean plan = found.end() < tokens.size()
                 && PLANS.contains(tokens.get(found.end()).word());
         return plan
+                || form == null && climbs(tokens, found)
                 || form == null && had(tokens, found)
                 || form == Form.PLAIN && noun(tokens, found)
                 || form == Form.ING && cover(tokens, found)
@@ -131,6 +132,17 @@ final class NotDone {
                 || wentOut(tokens, found)
                 || ofOnions(tokens, found)
                 || (form == Form.ING || form == null) && helps(tokens, found);
+    }
+
+    /** "10 runner beans up the wigwam": where they climb. */
+    private static boolean climbs(List<Token> tokens, Phrase.Place found) {
+        int last = found.words().length() - 1;
+        return tokens.get(last).is("up")
+                && Set.of("the", "a", "my", "our", "their", "against").contains(word(tokens, last + 1))
+                && Set.of(
+                                "wigwam", "wigwams", "fence", "canes", "cane", "poles", "pole", "trellis", "netting",
+                                "string", "strings", "wall", "arch", "frame", "teepee", "tepee", "obelisk", "sticks")
+                        .contains(word(tokens, last + 2));
     }
 
     /** "Had 12 peppers in, now there are 9": what stood there before. */

@@ -35,6 +35,9 @@ final class Counted {
         while (at > clause.from() && HELPING.contains(passage.word(at - 1))) {
             at--;
         }
+        if (passage.word(at - 1).equals("and") && passage.word(at - 2).endsWith("ed")) {
+            at -= 2; // "3 wilted and died".
+        }
         int verb = at;
         int first = clause.action().words().nextSetBit(0);
         return passage.counts(clause.from(), clause.to()).stream()
