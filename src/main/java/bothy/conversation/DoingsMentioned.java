@@ -34,8 +34,7 @@ final class DoingsMentioned {
             What.CURED,
             What.STORED,
             What.DIED,
-            What.MOVED,
-            What.SOIL_CHECKED);
+            What.MOVED);
 
     /** Whoever burned an eye at picking has picked all the same. */
     private static final String BURNED = "person-burned";

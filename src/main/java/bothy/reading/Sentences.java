@@ -13,6 +13,7 @@ import bothy.garden.What;
 import bothy.reading.grammar.Clauses;
 import bothy.reading.grammar.Grammar;
 import bothy.reading.grammar.HeadedList;
+import bothy.reading.grammar.LaterSentences;
 import bothy.reading.grammar.Moods;
 import bothy.reading.said.ActionSaid;
 import bothy.reading.said.Clause;
@@ -186,7 +187,10 @@ final class Sentences {
                         .contains(whole.word(clause.action().words().nextSetBit(0))));
             }
             boolean bare = own.isEmpty() && begins < 0 && troubles.isEmpty() && told.isEmpty();
-            List<Clause> more = bare ? clauses.goingOn(passage, sentence, said) : clauses.closing(passage, own, listed);
+            List<Clause> rest = LaterSentences.counted(passage, sentence, own, said);
+            List<Clause> more = bare
+                    ? LaterSentences.goingOn(passage, sentence, said)
+                    : LaterSentences.closing(passage, rest, listed);
             List<Clause> found = bare && more.isEmpty() ? Weighed.picked(passage, sentence) : more;
             if (!found.isEmpty() || !HeadedList.lists(passage, sentence)) {
                 listed.clear();

@@ -263,11 +263,20 @@ final class TroubleOrDoing {
 
     /** "Only 9 of 24 came up" is patchy, and nine came up all the same. */
     private static boolean counted(Passage passage, ActionSaid action, List<Found<String>> troubles) {
-        return action.action().equals("emerged")
-                && troubles.stream()
-                        .anyMatch(trouble -> trouble.meaning().equals("patchy-emergence")
-                                && !passage.counts(trouble.start(), trouble.end())
-                                        .isEmpty());
+        boolean lost = action.action().equals("died")
+                && !passage.counts(action.start(), action.end()).isEmpty();
+        // "The last 2 had been eaten by mice".
+        return lost
+                        && action.form() == null
+                        && action.words()
+                                .get(passage.counts(action.start(), action.end())
+                                        .get(0)
+                                        .start())
+                || action.action().equals("emerged")
+                        && troubles.stream()
+                                .anyMatch(trouble -> trouble.meaning().equals("patchy-emergence")
+                                        && !passage.counts(trouble.start(), trouble.end())
+                                                .isEmpty());
     }
 
     /** "Stems thin and brown at the base. Compost very wet.": a circumstance of the trouble; who looked says so. */

@@ -24,7 +24,7 @@ class GrowersMessagesTest {
         assertThat(score.share("= questions")).isGreaterThanOrEqualTo(0.99);
         assertThat(score.share("= signs")).isGreaterThanOrEqualTo(0.98);
         assertThat(score.dates()).isGreaterThanOrEqualTo(0.98);
-        assertThat(score.wrongSure()).isLessThanOrEqualTo(0.003);
+        assertThat(score.wrongSure()).isLessThanOrEqualTo(0.0025);
         assertThat(score.falseEntries()).isZero();
     }
 

@@ -20,6 +20,7 @@ final class CalendarWords {
     private final PhraseBook<Integer> days = new PhraseBook<>();
     private final PhraseBook<Feast> feasts = new PhraseBook<>();
     private final PhraseBook<Sort> unknown = new PhraseBook<>();
+    private final Set<String> numbered;
 
     CalendarWords(Words words) {
         words.lists("calendar", "/weekdays")
@@ -31,6 +32,7 @@ final class CalendarWords {
         words.lists("calendar", "/feasts").forEach((feast, phrases) -> add(phrases, feasts, Feast.of(feast)));
         add(words.list("calendar", "/vague"), unknown, Sort.UNKNOWN);
         add(words.list("calendar", "/asking"), unknown, Sort.UNKNOWN);
+        numbered = Set.copyOf(words.list("calendar", "/numbered"));
     }
 
     private static <T> void add(List<String> phrases, PhraseBook<T> book, T meaning) {
@@ -42,6 +44,11 @@ final class CalendarWords {
         vocabulary.addAll(months.keySet());
         vocabulary.addAll(List.of("yesterday", "tomorrow", "fortnight", "tonight", "weekend", "morning", "overnight"));
         return vocabulary;
+    }
+
+    /** Whether a word names what "2nd" and the like tell apart from others of its kind: a row, a batch, a truss. */
+    boolean numbered(String word) {
+        return numbered.contains(word);
     }
 
     DayOfWeek weekday(Token token) {

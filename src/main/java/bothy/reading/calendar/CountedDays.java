@@ -49,6 +49,10 @@ final class CountedDays {
     }
 
     private List<DaySaid> counted(double count, int days, int start, int end) {
+        List<DaySaid> before = weeksBefore(count, days, start, end);
+        if (!before.isEmpty()) {
+            return before;
+        }
         if (PAST.contains(word(end))) {
             int after = Set.of("today", "now").contains(word(end + 1)) ? end + 2 : end + 1;
             return weekdayAgo(before(count, days), start, after);
@@ -72,7 +76,7 @@ final class CountedDays {
             boolean from = word(end).equals("from");
             return List.of(DaySaid.exact(from ? start : start - 1, from ? end + 2 : end, day));
         }
-        return weeksBefore(count, days, start, end);
+        return List.of();
     }
 
     /** "A week last Saturday", "a fortnight past on Monday": so long before the last such day. */

@@ -51,6 +51,7 @@ public final class Days {
         }
         List<DaySaid> apart = named(tokens, apart(all));
         apart.addAll(same(tokens, apart));
+        apart.addAll(nextDay(tokens, apart));
         apart.sort(Comparator.comparingInt(DaySaid::start));
         return apart;
     }
@@ -106,6 +107,34 @@ public final class Days {
             }
         }
         return again;
+    }
+
+    /** "Corn on the 9th and squash the day after", "the next day": a day from the one told before. */
+    private static List<DaySaid> nextDay(List<Token> tokens, List<DaySaid> told) {
+        List<DaySaid> next = new ArrayList<>();
+        for (int at = 0; at + 1 < tokens.size(); at++) {
+            boolean after = tokens.get(at).is("day") && tokens.get(at + 1).is("after")
+                    || Set.of("next", "following").contains(tokens.get(at).word())
+                            && tokens.get(at + 1).is("day");
+            boolean before = tokens.get(at).is("day") && tokens.get(at + 1).is("before");
+            int start = at > 0 && tokens.get(at - 1).is("the") ? at - 1 : at;
+            int end = at + 2;
+            boolean closes = end >= tokens.size()
+                    || tokens.get(end).mark()
+                    || Set.of("and", "but", "so", "i", "we", "then")
+                            .contains(tokens.get(end).word());
+            DaySaid base = !after && !before || !closes
+                    ? null
+                    : told.stream()
+                            .filter(day -> day.end() <= start && day.known())
+                            .reduce((first, second) -> second)
+                            .orElse(null);
+            boolean free = told.stream().noneMatch(day -> day.covers(start) || day.covers(end - 1));
+            if (base != null && free) {
+                next.add(DaySaid.exact(start, end, base.past().plusDays(after ? 1 : -1)));
+            }
+        }
+        return next;
     }
 
     /** Of days that overlap the longer counts. */

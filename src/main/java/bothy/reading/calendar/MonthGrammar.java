@@ -11,16 +11,12 @@ import java.time.YearMonth;
 import java.time.temporal.IsoFields;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** "3rd April", "April 3", "the 3rd", "start of May", "in March", "2027-04-03", "3/4", "week 20", "the last frost". */
 final class MonthGrammar {
     /** "1/2 the bed"; "5/17 the gauge showed" is a day. */
     private static final int LARGEST_SHARE = 10;
-
-    /** What an ordinal tells apart from others of its kind: "on 2nd row". */
-    private static final String[] COUNTED_OFF = {
-        "row", "bed", "plot", "shelf", "tray", "truss", "floor", "balcony", "plant", "line", "step", "terrace", "leaf"
-    };
 
     private static final Set<String> LEADING = Set.of(
             "in",
@@ -215,13 +211,13 @@ final class MonthGrammar {
                         "harvested");
         boolean followed = isAny(at + 1, "of") && at + 2 < tokens.size() && calendar.month(tokens.get(at + 2)) != null;
         boolean ofThis = isAny(at + 1, "of") && isAny(at + 2, "this", "last") && isAny(at + 3, "month");
-        boolean bareOn = isAny(at - 1, "on") && !isAny(at + 1, COUNTED_OFF); // "Coriander on 15th only".
+        boolean bareOn = isAny(at - 1, "on") && !calendar.numbered(word(at + 1)); // "Coriander on 15th only".
         boolean closes = at + 1 == tokens.size()
                 || bareOn
                 || tokens.get(at + 1).mark()
                 || isAny(at - 2, "on", "since", "from", "by", "was")
                 || isAny(at + 1, "i", "we", "and", "but", "so", "when");
-        boolean heads = heads(at) && listed(at);
+        boolean heads = heads(at) && listed(at) || behindItsCrop(at);
         if (followed || !heads && (!led || !closes && !ofThis)) {
             return List.of();
         }
@@ -252,45 +248,25 @@ final class MonthGrammar {
         boolean begins = at == 0 || tokens.get(at - 1).endsSentence() || isAny(at - 1, ",", ";", "-");
         boolean counts = at + 1 < tokens.size()
                 && (tokens.get(at + 1).mark() && !isAny(at + 1, ":", "-", ",")
-                        || isAny(
-                                        at + 1,
-                                        "sowing",
-                                        "batch",
-                                        "picking",
-                                        "time",
-                                        "row",
-                                        "lot",
-                                        "harvest",
-                                        "crop",
-                                        "tray",
-                                        "of",
-                                        "one",
-                                        "cut",
-                                        "truss",
-                                        "set",
-                                        "leaf",
-                                        "true",
-                                        "week",
-                                        "feed",
-                                        "feeding",
-                                        "thinning",
-                                        "year",
-                                        "flower",
-                                        "flowers",
-                                        "ripe",
-                                        "red",
-                                        "day",
-                                        "frost",
-                                        "pick",
-                                        "generation",
-                                        "attempt",
-                                        "go",
-                                        "and",
-                                        "or")
+                        || (calendar.numbered(word(at + 1)) || isAny(at + 1, "and", "or", "of"))
                                 && !(isAny(at + 1, "frost")
                                         && tokens.size() > at + 2
                                         && tokens.get(at + 2).mark()));
         return begins && at + 1 < tokens.size() && !counts;
+    }
+
+    /** "Peas 3rd, radish 5th": each day behind what it is told of. */
+    private boolean behindItsCrop(int at) {
+        return closesItem(at) && IntStream.range(0, tokens.size()).anyMatch(other -> other != at && closesItem(other));
+    }
+
+    private boolean closesItem(int at) {
+        return ordinal(at)
+                && at > 0
+                && tokens.get(at - 1).aWord()
+                && !isAny(at - 1, "the", "my", "our", "a", "came", "come", "in", "and", "or", "to", "was", "is", "for")
+                && calendar.month(tokens.get(at - 1)) == null
+                && (at + 1 == tokens.size() || tokens.get(at + 1).mark());
     }
 
     /** Whether other lines begin with a day too, or a month was told before. */
@@ -384,6 +360,10 @@ final class MonthGrammar {
 
     private boolean ordinal(int at) {
         return at >= 0 && at < tokens.size() && tokens.get(at).sort() == Token.Sort.ORDINAL;
+    }
+
+    private String word(int at) {
+        return at < 0 || at >= tokens.size() ? "" : tokens.get(at).word();
     }
 
     private boolean isAny(int at, String... words) {

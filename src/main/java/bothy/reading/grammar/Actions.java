@@ -167,7 +167,9 @@ public final class Actions {
         List<ActionSaid> said = new ArrayList<>();
         for (PhraseBook.Found<Told> found : found(tokens, slots)) {
             Told told = found.meaning();
-            if (told.action().equals("note") && told.detail() == null && NotDone.asked(tokens, found.start())) {
+            if (told.action().equals("note")
+                    && told.detail() == null
+                    && (NotDone.asked(tokens, found.start()) || NotDone.ofAList(tokens, found.start()))) {
                 continue;
             }
             if (told.form() == null
@@ -201,7 +203,25 @@ public final class Actions {
         all.removeIf(found -> found.meaning().form() != null && NotDone.acrossComma(tokens, found.place(), slots));
         all.removeIf(
                 found -> NotDone.only(tokens, found.place(), found.meaning().form()));
+        List<PhraseBook.Found<Told>> verbs = List.copyOf(all);
+        all.removeIf(found -> found.meaning().action().equals("emerged")
+                && tokens.get(found.start()).is("up")
+                && (headsUp(tokens, found) || verbs.stream().anyMatch(verb -> takesUp(verb, found))));
         return book.withoutShared(all);
+    }
+
+    /** "Earthed the spuds up on Monday": the "up" belongs to the verb before it, and nothing is up. */
+    private static boolean takesUp(PhraseBook.Found<Told> verb, PhraseBook.Found<Told> up) {
+        return verb.meaning().form() != null
+                && verb.start() < up.start()
+                && verb.place().words().get(up.start());
+    }
+
+    /** "Heads up: slugs about"; "up: peas and radish" heads a list. */
+    private static boolean headsUp(List<Token> tokens, PhraseBook.Found<Told> up) {
+        return tokens.get(up.end() - 1).mark()
+                && up.start() > 0
+                && !tokens.get(up.start() - 1).mark();
     }
 
     /** "2 pints of comfrey tea to the peas, 4 pints to the tomatoes": the same feed. */
@@ -240,7 +260,12 @@ public final class Actions {
 
     /** "Carrots in the bed" tells where they went, unless a verb before it did: "sowed carrots in the bed". */
     private static boolean alreadyDone(List<ActionSaid> said, List<Token> tokens, Phrase.Slots slots, int start) {
-        if (said.isEmpty() || slots.end("crop", start) < 0) {
+        int behind = slots.end("crop", start);
+        boolean stands = behind > 0
+                && behind < tokens.size()
+                && Set.of("are", "is", "have", "has", "were")
+                        .contains(tokens.get(behind).word()); // "Watered the peas and the kale is all netted".
+        if (said.isEmpty() || behind < 0 || stands) {
             return false;
         }
         ActionSaid before = said.get(said.size() - 1);

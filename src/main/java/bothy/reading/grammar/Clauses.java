@@ -135,44 +135,6 @@ public final class Clauses {
         }
     }
 
-    /** "Sown: parsnips, 1 row. Carrots, 2 rows." The second sentence goes on with the first one's doing. */
-    public List<Clause> goingOn(Passage passage, int[] sentence, List<Clause> before) {
-        List<CropSaid> crops = Passage.within(passage.crops(), sentence[0], sentence[1]).stream()
-                .filter(crop -> !crop.thing())
-                .toList();
-        Clause last = before.isEmpty() ? null : before.get(before.size() - 1);
-        if (last != null && crops.isEmpty() && last.mood() == Mood.DONE && Counting.only(passage, sentence, last)) {
-            before.remove(before.size() - 1);
-            return List.of(new Clause(
-                    last.action(),
-                    last.from(),
-                    sentence[1],
-                    last.sentence(),
-                    last.crops(),
-                    last.mood(),
-                    last.relative()));
-        }
-        boolean opens = !crops.isEmpty() && crops.get(0).start() - sentence[0] <= 4;
-        if (last == null || !opens || last.mood() != Mood.DONE || last.action().state() || measured(last.action())) {
-            return List.of();
-        }
-        List<CropSaid> meant = DirectObjects.of(passage, last.action(), crops);
-        if (meant.isEmpty() || !GoingOnList.only(passage, sentence)) {
-            return List.of();
-        }
-        if (HeadedList.heads(passage, last, sentence)) {
-            before.remove(before.size() - 1); // What a heading tells is told of what stands under it.
-        }
-        return List.of(new Clause(last.action(), sentence[0], sentence[1], sentence, meant, Mood.DONE, -1));
-    }
-
-    /** The clauses of the list that a sentence like "All sown direct." closes, {@code clauses} as they are where it closes none. */
-    public List<Clause> closing(Passage passage, List<Clause> clauses, List<int[]> listed) {
-        return clauses.size() == 1 && HeadedList.closes(passage, clauses.get(0))
-                ? HeadedList.closed(passage, clauses.get(0), listed)
-                : clauses;
-    }
-
     /** "Put some peas to soak and sowed them today": "them" are the peas. */
     private static boolean pointsBack(Passage passage, int start, int end) {
         for (int at = start; at < end; at++) {
@@ -221,14 +183,22 @@ public final class Clauses {
     }
 
     /** A temperature stands anywhere in a sentence and parts nothing. */
-    private static boolean measured(ActionSaid action) {
+    static boolean measured(ActionSaid action) {
         return action.action().equals("temperature");
+    }
+
+    /** "3 wilted and died": one thing told of the three in two words. */
+    private static boolean twofold(Passage passage, int and) {
+        return passage.word(and).equals("and")
+                && passage.word(and - 1).endsWith("ed")
+                && passage.numbers().stream().anyMatch(number -> number.end() == and - 1)
+                && passage.actions().stream().noneMatch(action -> action.words().get(and - 1));
     }
 
     private static int boundary(Passage passage, ActionSaid one, ActionSaid next) {
         // "Lettuce sown Monday, turnips thinned today": a mark that is the last of a doing's own words parts too.
         for (int at = next.start() - 1; at >= one.lastWord(); at--) {
-            if (PARTING.contains(passage.word(at))) {
+            if (PARTING.contains(passage.word(at)) && !twofold(passage, at)) {
                 return at + 1;
             }
         }
@@ -267,6 +237,7 @@ public final class Clauses {
                 Passage.within(passage.crops(), start, end).stream()
                         .filter(crop -> !crop.thing() || supports(passage, action, crop))
                         .toList());
+        int own = endBefore(passage, action, inside, end);
         int verb = action.words().nextSetBit(0);
         List<CropSaid> after =
                 inside.stream().filter(crop -> crop.start() >= verb).toList();
@@ -305,11 +276,31 @@ public final class Clauses {
         clauses.add(new Clause(
                 action,
                 start,
-                end,
+                own,
                 sentence,
                 takesAfter && (!clauses.isEmpty() || turned(passage, before, verb)) ? after : inside,
                 mood,
                 relative));
+    }
+
+    /** "Leeks planted out, courgettes still indoors": what stands behind a crop of which something else is told is that crop's. */
+    private static int endBefore(Passage passage, ActionSaid action, List<CropSaid> meant, int end) {
+        int last = meant.isEmpty()
+                ? action.end()
+                : Math.max(action.end(), meant.get(meant.size() - 1).end());
+        return Passage.within(passage.crops(), last, end).stream()
+                .filter(crop -> !crop.thing() && DirectObjects.toldOtherwise(passage, action, crop))
+                .mapToInt(CropSaid::start)
+                .filter(crop -> !meant.isEmpty())
+                .map(crop -> {
+                    int at = crop;
+                    while (at > last && !PARTING.contains(passage.word(at))) {
+                        at--;
+                    }
+                    return at > last ? at : end;
+                })
+                .findFirst()
+                .orElse(end);
     }
 
     /** "Then watered them and the beetroot". */
@@ -344,6 +335,11 @@ public final class Clauses {
                 .contains(passage.word(at))) {
             at++;
         }
+        boolean besideThem = prefixed
+                && Set.of("beside", "behind", "alongside", "between", "near", "round", "under")
+                        .contains(passage.word(at))
+                && Set.of("them", "it", "those", "these").contains(passage.word(at + 1));
+        at += besideThem ? 2 : 0;
         int detail = IntStream.of(
                         passage.end("date", at),
                         passage.end("amount", at),

@@ -44,6 +44,11 @@ final class Counting {
 
     private Counting() {}
 
+    /** The doing with what a later sentence adds to it. */
+    static Clause upTo(Clause last, int end) {
+        return new Clause(last.action(), last.from(), end, last.sentence(), last.crops(), last.mood(), last.relative());
+    }
+
     static boolean only(Passage passage, int[] sentence, Clause last) {
         return COUNTED.contains(last.action().action()) && counting(passage, sentence)
                 || weighing(passage, sentence, last);

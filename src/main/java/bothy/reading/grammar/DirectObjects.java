@@ -88,6 +88,14 @@ final class DirectObjects {
     private static final Set<String> FOR_ITSELF = Set.of(
             "sown", "planted", "planted-out", "pricked-out", "harvested", "thinned", "died", "stored", "emerged");
 
+    /** "Leeks planted out, courgettes still indoors". */
+    private static final Set<String> STAYING =
+            Set.of("still", "waiting", "stay", "stays", "staying", "next", "later", "left", "can", "will", "not");
+
+    /** What tells of a crop how it stands. */
+    private static final Set<String> STAND =
+            Set.of("are", "is", "look", "looks", "looking", "seem", "seems", "need", "needs");
+
     private static final Set<String> FINITE =
             Set.of("are", "is", "have", "has", "look", "looks", "looking", "seem", "seems", "were", "need", "needs");
     /** "The onion bed" is a place. */
@@ -282,8 +290,9 @@ final class DirectObjects {
     }
 
     /** A crop after a comma that is itself the subject of what follows. */
-    private static boolean toldOtherwise(Passage passage, ActionSaid action, CropSaid crop) {
+    static boolean toldOtherwise(Passage passage, ActionSaid action, CropSaid crop) {
         boolean subject = FINITE.contains(passage.word(crop.end()))
+                || STAYING.contains(passage.word(crop.end()))
                 || FINITE.contains(passage.word(crop.end() + 1))
                         && !passage.tokens()
                                 .get(Math.min(crop.end(), passage.size() - 1))
@@ -293,6 +302,11 @@ final class DirectObjects {
         }
         if (!subject || crop.start() < action.end() || action.covers(crop.end())) {
             return false;
+        }
+        int joint = crop.start() - 1;
+        joint -= Set.of("the", "my", "our", "some").contains(passage.word(joint)) ? 1 : 0;
+        if (passage.word(joint).equals("and") && STAND.contains(passage.word(crop.end()))) {
+            return true; // "Fed the tomatoes and the peppers are budding".
         }
         for (int at = crop.start() - 1; at >= action.lastWord(); at--) {
             if (Set.of(",", "-", "but", "while", "though", "although", "because")

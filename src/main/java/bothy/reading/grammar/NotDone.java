@@ -124,12 +124,33 @@ final class NotDone {
         boolean plan = found.end() < tokens.size()
                 && PLANS.contains(tokens.get(found.end()).word());
         return plan
+                || form == null && climbs(tokens, found)
+                || form == null && had(tokens, found)
                 || form == Form.PLAIN && noun(tokens, found)
                 || form == Form.ING && cover(tokens, found)
                 || form == Form.PAST && (caught(tokens, found) || given(tokens, found))
                 || wentOut(tokens, found)
                 || ofOnions(tokens, found)
                 || (form == Form.ING || form == null) && helps(tokens, found);
+    }
+
+    /** "10 runner beans up the wigwam": where they climb. */
+    private static boolean climbs(List<Token> tokens, Phrase.Place found) {
+        int last = found.words().length() - 1;
+        return tokens.get(last).is("up")
+                && Set.of("the", "a", "my", "our", "their", "against").contains(word(tokens, last + 1))
+                && Set.of(
+                                "wigwam", "wigwams", "fence", "canes", "cane", "poles", "pole", "trellis", "netting",
+                                "string", "strings", "wall", "arch", "frame", "teepee", "tepee", "obelisk", "sticks")
+                        .contains(word(tokens, last + 2));
+    }
+
+    /** "Had 12 peppers in, now there are 9": what stood there before. */
+    private static boolean had(List<Token> tokens, Phrase.Place found) {
+        return found.start() > 0
+                && tokens.get(found.start() - 1).is("had")
+                && tokens.get(found.start()).sort() == Token.Sort.NUMBER
+                && tokens.get(found.words().length() - 1).is("in");
     }
 
     /** "Got absolutely soaked cycling home" waters nothing. */
@@ -203,6 +224,13 @@ final class NotDone {
     static boolean asked(List<Token> tokens, int at) {
         return at > 0
                 && Set.of("please", "kindly", "pls").contains(tokens.get(at - 1).word());
+    }
+
+    /** "Seed list for next year" notes nothing. */
+    static boolean ofAList(List<Token> tokens, int at) {
+        return at > 0
+                && Set.of("list", "lists", "order", "orders", "seeds", "seed", "catalogue", "plan", "plans")
+                        .contains(tokens.get(at - 1).word());
     }
 
     /** "The harvest", "6 plant", "tomato feed" name things; only "I water" does. */

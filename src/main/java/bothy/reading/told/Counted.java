@@ -11,7 +11,21 @@ final class Counted {
             "have", "has", "had", "were", "was", "are", "is", "got", "been", "all", "both", "also", "now", "just",
             "sadly", "since", "already", "then");
     private static final Set<String> LEADING = Set.of(
-            "the", "other", "others", "another", "only", "just", "about", "around", "nearly", "some", "these", "those");
+            "the",
+            "other",
+            "others",
+            "another",
+            "only",
+            "just",
+            "about",
+            "around",
+            "nearly",
+            "some",
+            "these",
+            "those",
+            "last",
+            "first",
+            "remaining");
 
     private Counted() {}
 
@@ -21,9 +35,13 @@ final class Counted {
         while (at > clause.from() && HELPING.contains(passage.word(at - 1))) {
             at--;
         }
+        if (passage.word(at - 1).equals("and") && passage.word(at - 2).endsWith("ed")) {
+            at -= 2; // "3 wilted and died".
+        }
         int verb = at;
+        int first = clause.action().words().nextSetBit(0);
         return passage.counts(clause.from(), clause.to()).stream()
-                .filter(one -> one.end() == verb)
+                .filter(one -> one.end() == verb || one.start() == first)
                 .findFirst()
                 .orElse(null);
     }
@@ -31,7 +49,9 @@ final class Counted {
     /** "The other 2 had died": of the plants just named, in whatever sentence. */
     static boolean others(Passage passage, Clause clause) {
         NumberSaid number = number(passage, clause);
-        return number != null && passage.word(number.start() - 1).equals("other");
+        return number != null
+                && Set.of("other", "last", "remaining").contains(passage.word(number.start() - 1))
+                && passage.word(number.start() - 2).equals("the");
     }
 
     /** Where such a number begins with the words that lead it, −1 when none is the clause's subject. */

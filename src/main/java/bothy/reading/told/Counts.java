@@ -89,9 +89,9 @@ final class Counts {
                 .orElse(null);
     }
 
-    /** "The 3 courgette plants gave us another 5": not the plants but what they bore. */
+    /** "The 3 courgette plants gave us another 5", "had 12 peppers, a rabbit took 3": not those that stood there. */
     private static Integer borne(Clause clause, CropSaid crop, List<NumberSaid> numbers) {
-        return !clause.action().action().equals("harvested")
+        return !Set.of("harvested", "died").contains(clause.action().action())
                 ? null
                 : numbers.stream()
                         .filter(number -> number.start() >= crop.end()
@@ -123,6 +123,7 @@ final class Counts {
                 return 1;
             }
             boolean of = passage.word(at).equals("of")
+                    || offThem(passage, at, action)
                     || (passage.word(at).equals("the") && Set.of("of", "all").contains(passage.word(at - 1)))
                     || Set.of("my", "our", "these", "those").contains(passage.word(at));
             if (!of && ENDS_NAME.contains(passage.word(at))
@@ -132,6 +133,14 @@ final class Counts {
             }
         }
         return null;
+    }
+
+    /** "Got 4 off the courgettes": so many fruit. */
+    private static boolean offThem(Passage passage, int at, String action) {
+        int off = passage.word(at).equals("the") || passage.word(at).equals("my") ? at - 1 : at;
+        return action.equals("harvested")
+                && Set.of("off", "from").contains(passage.word(off))
+                && passage.numbers().stream().anyMatch(number -> number.end() == off);
     }
 
     /** "2 rows of carrots and one of beetroot": the one is a row. */

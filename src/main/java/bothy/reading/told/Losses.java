@@ -80,7 +80,8 @@ final class Losses {
             if (passage.word(at).equals("down") && passage.word(at + 1).equals("to")) {
                 return passage.counts(at, clause.to()).stream().findFirst();
             }
-            if (left.contains(passage.word(at))) {
+            boolean none = Set.of("nothing", "none", "nowt", "not").contains(passage.word(at - 1));
+            if (left.contains(passage.word(at)) && !none) {
                 int behind = at;
                 return passage.counts(clause.from(), at).stream()
                         .filter(number -> behind - number.end() <= REACH && !ofNumber(passage, number))

@@ -252,6 +252,18 @@ final class Repeats {
 
     /** "The dog dug up 2 cucumbers, both dead", "blight took the lot, ripped all 8 toms out": lost once. */
     private static void oneLoss(List<Told> kept) {
+        // "Only 13 runners left, the other 3 snapped on Friday".
+        for (Told dated : List.copyOf(kept)) {
+            kept.removeIf(now -> now != dated
+                    && now.event().what() == What.DIED
+                    && dated.event().what() == What.DIED
+                    && now.event().crop() != null
+                    && now.event().crop().equals(dated.event().crop())
+                    && now.event().count() != null
+                    && now.event().count().equals(dated.event().count())
+                    && now.assumed().contains("date")
+                    && !dated.assumed().contains("date"));
+        }
         kept.removeIf(one -> one.event().what() == What.DIED
                 && one.event().crop() == null
                 && one.event().count() == null

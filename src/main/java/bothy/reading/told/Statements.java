@@ -102,7 +102,9 @@ public final class Statements {
         }
         if (told.isEmpty()) {
             DaySaid day = WhenTold.said(passage, clause);
-            cropless.told(passage, clause, before).forEach(one -> told.add(finished(passage, clause, one, day)));
+            cropless.told(passage, clause, before)
+                    .forEach(one -> told.add(
+                            one.event().on() != null && day == null ? one : finished(passage, clause, one, day)));
         }
         told.replaceAll(one -> Seeming.caught(passage, clause, one));
         if (told.size() == 1

@@ -200,6 +200,9 @@ final class Subject {
 
     /** Whether something that is neither the grower nor a plant does or is what the clause tells. */
     static boolean foreign(Passage passage, Clause clause) {
+        if (Counted.number(passage, clause) != null) {
+            return false; // "The other two had snapped".
+        }
         int verb = clause.action().words().nextSetBit(0);
         if (verb > 0
                 && DETERMINERS.contains(passage.word(verb - 1))

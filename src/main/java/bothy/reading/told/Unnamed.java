@@ -231,7 +231,7 @@ final class Unnamed {
                 || clause.from() == verb && clause.sentence()[0] < verb;
         boolean whole = counted >= 0
                 || clause.action().form() == null
-                || clause.to() - clause.action().end() <= TRAILING;
+                || markAfter() - clause.action().end() <= TRAILING;
         return justNamed
                 && (led || grown())
                 && !elsewhere()
@@ -297,6 +297,15 @@ final class Unnamed {
             last = sentence[0] < clause.sentence()[0] ? sentence : last;
         }
         return last;
+    }
+
+    /** Where what is told of the doing ends: behind a mark stands a remark. */
+    private int markAfter() {
+        int at = clause.action().end();
+        while (at < clause.to() && !passage.tokens().get(at).mark()) {
+            at++;
+        }
+        return at;
     }
 
     /** "14 kale netted, the other 2 had died": plants that are counted, not the nets. */

@@ -10,6 +10,7 @@ import bothy.reading.said.PlaceSaid;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Which kind of entry an action makes; "planted" may be sowing or planting out, by crop, words and place. */
 final class WhatMeant {
@@ -139,6 +140,9 @@ final class WhatMeant {
             if (put && says(passage, clause, Set.of("slips", "plants", "seedlings", "plugs", "transplants"))) {
                 return What.PLANTED_OUT;
             }
+            if (put && intoTheSoil(passage, clause)) {
+                return What.PLANTED_OUT;
+            }
             if (what == What.MOVED && intoPots(passage, clause)) {
                 return What.POTTED_ON;
             }
@@ -147,6 +151,14 @@ final class WhatMeant {
         }
         What what = planted(passage, clause, crop);
         return what == What.PLANTED_OUT && ownPots(passage, clause, crop) ? What.POTTED_ON : what;
+    }
+
+    /** "Put 5 cucumbers in the greenhouse border": under glass, and planted all the same. */
+    private static boolean intoTheSoil(Passage passage, Clause clause) {
+        return Passage.within(passage.places(), clause.from(), clause.to()).stream()
+                .anyMatch(place -> COVERED.contains(place.name())
+                        && Set.of("border", "bed", "beds", "borders", "soil", "ground")
+                                .contains(passage.word(place.end())));
     }
 
     /** "The tomatoes in the border, the chillies in 5 litre pots": each has its own. */
@@ -223,8 +235,10 @@ final class WhatMeant {
 
     /** "Pulled 1 courgette plant": so many plants of what bears fruit are taken out, not gathered. */
     private boolean pulledPlants(Passage passage, Clause clause, CropSaid crop) {
+        boolean burnt = IntStream.range(clause.action().end(), clause.sentence()[1])
+                .anyMatch(at -> Set.of("burnt", "burned", "binned", "bonfire").contains(passage.word(at)));
         return crop != null
-                && cropNames.fruiting(crop.crop())
+                && (cropNames.fruiting(crop.crop()) || burnt)
                 && Set.of("pulled", "pull", "dug", "ripped", "yanked", "removed", "took", "taken")
                         .contains(passage.word(clause.action().words().nextSetBit(0)))
                 && Set.of("plant", "plants", "vine", "vines").contains(passage.word(crop.end()))

@@ -11,6 +11,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** The day on which something told happened. */
 final class WhenTold {
@@ -108,12 +109,17 @@ final class WhenTold {
                 return true;
             }
         }
-        return passage.word(clause.action().words().nextSetBit(0) - 1).equals("had") && Counted.others(passage, clause);
+        int first = clause.action().words().nextSetBit(0);
+        boolean had = IntStream.rangeClosed(first - 1, clause.action().lastWord())
+                .anyMatch(at -> passage.word(at).equals("had"));
+        return had && Counted.others(passage, clause);
     }
 
-    /** "Want them for Halloween", "to last until May": the day by which something is wanted. */
+    /** "Want them for Halloween", "to last until May": the day by which something is wanted; "soaked overnight" is none either. */
     static boolean wished(Passage passage, DaySaid day) {
-        return Set.of("till", "until", "til", "for", "by").contains(passage.word(day.start() - 1));
+        boolean meanwhile = passage.word(day.start()).equals("overnight")
+                && Set.of("soaked", "steeped", "soaking").contains(passage.word(day.start() - 1));
+        return meanwhile || Set.of("till", "until", "til", "for", "by").contains(passage.word(day.start() - 1));
     }
 
     /** "Put up canes on Sunday, then sowed the beans": one after the other on one day. */

@@ -1,0 +1,77 @@
+package bothy.reading.grammar;
+
+import bothy.reading.said.Clause;
+import bothy.reading.said.CropSaid;
+import bothy.reading.said.Mood;
+import bothy.reading.said.Passage;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a sentence tells that goes on from the doing before it, or closes a list that stands before it. */
+public final class LaterSentences {
+    private LaterSentences() {}
+
+    /** "Sown: parsnips, 1 row. Carrots, 2 rows." The second sentence goes on with the first one's doing. */
+    public static List<Clause> goingOn(Passage passage, int[] sentence, List<Clause> before) {
+        List<CropSaid> crops = Passage.within(passage.crops(), sentence[0], sentence[1]).stream()
+                .filter(crop -> !crop.thing())
+                .toList();
+        Clause last = before.isEmpty() ? null : before.get(before.size() - 1);
+        if (last != null && crops.isEmpty() && last.mood() == Mood.DONE && Counting.only(passage, sentence, last)) {
+            before.remove(before.size() - 1);
+            return List.of(Counting.upTo(last, sentence[1]));
+        }
+        boolean opens = !crops.isEmpty() && crops.get(0).start() - sentence[0] <= 4;
+        if (last == null
+                || !opens
+                || last.mood() != Mood.DONE
+                || last.action().state()
+                || Clauses.measured(last.action())) {
+            return List.of();
+        }
+        List<CropSaid> meant = DirectObjects.of(passage, last.action(), crops);
+        if (meant.isEmpty() || !GoingOnList.only(passage, sentence)) {
+            return List.of();
+        }
+        if (HeadedList.heads(passage, last, sentence)) {
+            before.remove(before.size() - 1); // What a heading tells is told of what stands under it.
+        }
+        return List.of(new Clause(last.action(), sentence[0], sentence[1], sentence, meant, Mood.DONE, -1));
+    }
+
+    /** The clauses of the list that a sentence like "All sown direct." closes, {@code clauses} as they are where it closes none. */
+    public static List<Clause> closing(Passage passage, List<Clause> clauses, List<int[]> listed) {
+        return clauses.size() == 1 && HeadedList.closes(passage, clauses.get(0))
+                ? HeadedList.closed(passage, clauses.get(0), listed)
+                : clauses;
+    }
+
+    /** "Dug the garlic. 28 heads, two had rotted": the first part counts what was dug, the second is of it too. */
+    public static List<Clause> counted(Passage passage, int[] sentence, List<Clause> own, List<Clause> before) {
+        Clause last = before.isEmpty() ? null : before.get(before.size() - 1);
+        int mark = sentence[0];
+        while (mark < sentence[1] && !passage.tokens().get(mark).mark()) {
+            mark++;
+        }
+        boolean counts = last != null
+                && mark < sentence[1]
+                && last.mood() == Mood.DONE
+                && (own.isEmpty()
+                        || own.get(0).action().start() > mark
+                                && own.get(0).crops().stream().allMatch(crop -> crop.end() <= sentence[0]))
+                && Counting.only(passage, new int[] {sentence[0], mark}, last);
+        if (!counts) {
+            return own;
+        }
+        before.set(before.size() - 1, Counting.upTo(last, mark));
+        if (own.isEmpty()) {
+            return own;
+        }
+        Clause first = own.get(0);
+        List<Clause> rest = new ArrayList<>(own);
+        rest.set(
+                0,
+                new Clause(first.action(), mark, first.to(), sentence, last.crops(), first.mood(), first.relative()));
+        return rest;
+    }
+}
