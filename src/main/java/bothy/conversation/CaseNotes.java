@@ -25,6 +25,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What one message adds to the case that it belongs to: an answer to the question that waits, and what it tells unasked. */
@@ -173,9 +174,11 @@ final class CaseNotes {
         if (answer.isEmpty() && heard.signs().isEmpty()) {
             entries.addAll(outcome(heard));
         }
-        told(heard).stream()
-                .filter(finding -> answer.isEmpty() || !answer.get().about().equals(finding.about()))
-                .forEach(entries::add);
+        if (answer.isPresent() || !anotherTrouble(heard)) {
+            told(heard).stream()
+                    .filter(finding -> answer.isEmpty() || !answer.get().about().equals(finding.about()))
+                    .forEach(entries::add);
+        }
         entries.addAll(answer.isPresent() ? List.of() : unnamed(heard));
         if (entries.stream()
                 .noneMatch(entry ->
@@ -336,7 +339,8 @@ final class CaseNotes {
             return List.of();
         }
         boolean nothingElse = heard.statements().stream().noneMatch(Statement::sure);
-        if (crops.isEmpty() && !nothingElse || !spokenOf().named().isEmpty()) {
+        boolean ofAnOpenCase = !spokenOf().named().isEmpty() && !anotherTrouble(heard);
+        if (crops.isEmpty() && !nothingElse || ofAnOpenCase) {
             return List.of();
         }
         List<String> names = new LooselyTold(description(), book, message.text()).signs(heard, found);
@@ -352,6 +356,32 @@ final class CaseNotes {
         entries.addAll(of(List.of(signs.get(0)), found));
         entries.addAll(wordsOf(List.of(signs.get(0))));
         return entries;
+    }
+
+    /**
+     * Whether the message shows something on the plant that no cause of its open case shows: a sunken black end of the fruit, days after
+     * leaves hung at noon, is a trouble of its own.
+     */
+    private boolean anotherTrouble(Heard heard) {
+        List<SignSeen> open = spokenOf().named();
+        if (open.size() != 1
+                || !heard.signs().isEmpty()
+                || message.pressed() != null
+                || !open.get(0).on().isBefore(situation.today())) {
+            return false;
+        }
+        SignSeen of = open.get(0);
+        Set<String> causes = Clinic.signsOf(garden, situation.today(), of).stream()
+                .flatMap(sign -> book.tables().rows(sign, of.crop()).stream())
+                .map(Troubles.Row::cause)
+                .collect(Collectors.toSet());
+        List<Finding> found = ofPlants(foundOf(heard)).toList();
+        return !causes.isEmpty()
+                && found.stream().noneMatch(this::asked)
+                && found.stream()
+                        .filter(one -> book.tables().tells(one.about(), one.found()))
+                        .anyMatch(one -> book.tables().questions().get(one.about()).pointsTo(one.found(), 1).stream()
+                                .noneMatch(causes::contains));
     }
 
     /** "Sowed courgettes, 4 spots of 2 seeds" tells of no spots: how many there are is still to be asked. */
