@@ -18,6 +18,12 @@ final class MonthGrammar {
     /** "1/2 the bed"; "5/17 the gauge showed" is a day. */
     private static final int LARGEST_SHARE = 10;
 
+    /** What may happen: behind these "may" is no month. */
+    private static final String[] DOING = {
+        "live", "be", "have", "not", "well", "yet", "come", "survive", "recover", "make", "need", "go", "pull", "die",
+        "take", "get"
+    };
+
     private static final Set<String> LEADING = Set.of(
             "in",
             "of",
@@ -103,6 +109,9 @@ final class MonthGrammar {
 
     private List<DaySaid> named(int month, int at) {
         boolean numberAfter = number(at + 1) && tokens.get(at + 1).number() <= 31 && !count(at + 1);
+        if (tokens.get(at).is("may") && !ordinal(at - 1) && isAny(at + 1, DOING)) {
+            return List.of(); // "2 may live".
+        }
         boolean numberBefore = number(at - 1) || (isAny(at - 1, "of") && number(at - 2));
         if (!numberAfter && !numberBefore && doubtful(at)) {
             return List.of();

@@ -20,6 +20,7 @@ public final class HeadedList {
 
     private static final Set<String> POINTING =
             Set.of("them", "it", "they", "these", "those", "lot", "all", "everything");
+    private static final Set<String> NOTHING = Set.of("nothing", "nowt", "none", "nil", "zilch", "nada", "nothin");
     private static final Set<String> SUMMING =
             Set.of("all", "both", "everything", "these", "those", "they", "lot", "each", "every");
 
@@ -37,6 +38,13 @@ public final class HeadedList {
                 && own[1] - own[0] <= heading.action().words().cardinality() + HEADING_WORDS
                 && below[0] - own[1] <= 2
                 && passage.counts(own[0], own[1]).isEmpty();
+    }
+
+    /** "Sown today: nothing." */
+    static boolean empty(Passage passage, Clause heading) {
+        int[] own = heading.sentence();
+        return heading.crops().isEmpty()
+                && passage.tokens().subList(own[0], own[1]).stream().anyMatch(token -> NOTHING.contains(token.word()));
     }
 
     /** Whether a doing sums up what stands before it: "all sown direct". */

@@ -23,6 +23,7 @@ public final class LaterSentences {
         }
         boolean opens = !crops.isEmpty() && crops.get(0).start() - sentence[0] <= 4;
         if (last == null
+                || HeadedList.empty(passage, last)
                 || !opens
                 || last.mood() != Mood.DONE
                 || last.action().state()

@@ -87,6 +87,14 @@ final class Animals {
                 && passage.tokens().subList(from, at).stream().anyMatch(token -> names.contains(token.word()));
     }
 
+    /** "Kale eaten by caterpillars". */
+    boolean by(Passage passage, Clause clause) {
+        return IntStream.range(clause.action().start(), clause.to())
+                .filter(at -> passage.word(at).equals("by"))
+                .map(at -> BEFORE_THE_NAME.contains(passage.word(at + 1)) ? at + 2 : at + 1)
+                .anyMatch(at -> names.contains(passage.word(at)));
+    }
+
     /** Whether the words of a state begin with an animal: "deer got the beans". */
     boolean begins(Passage passage, Clause clause) {
         return names.contains(passage.word(clause.action().words().nextSetBit(0)));

@@ -49,6 +49,9 @@ final class Cropless {
         if (what == What.TEMPERATURE || what.ofThePlot() || what == What.SOIL_CHECKED) {
             return List.of(Told.of(PlotEvents.told(event, passage, clause), from, to));
         }
+        if (ofNothing(passage, clause)) {
+            return List.of();
+        }
         if (what == What.HARVESTED && whatMeant.cleared(passage, clause, null)) {
             event = event.withDetail("last");
         }
@@ -135,6 +138,15 @@ final class Cropless {
         return strange != null
                 ? List.of(strange)
                 : new Unnamed(passage, clause, before).meant(Told.of(event, from, to), ofAll(passage, clause, what));
+    }
+
+    /** "Sown today: nothing." */
+    private static boolean ofNothing(Passage passage, Clause clause) {
+        int at = clause.action().lastWord() + 1;
+        while (at < clause.to() && (passage.tokens().get(at).mark() || passage.end("date", at) > 0)) {
+            at = Math.max(at + 1, passage.end("date", at));
+        }
+        return at < clause.to() && Set.of("nothing", "nowt", "none", "nil").contains(passage.word(at));
     }
 
     /** Whether all that grows is meant; "slugs had the lot" may be any one lot, which is to be asked. */

@@ -158,6 +158,7 @@ final class Losses {
     private boolean onlySome(Passage passage, Clause clause) {
         boolean all = false;
         boolean some = animals.does(passage, clause)
+                || animals.by(passage, clause)
                 || animals.begins(passage, clause)
                 || weather.contains(passage.word(clause.action().words().nextSetBit(0)));
         for (int at = clause.sentence()[0]; at < clause.sentence()[1]; at++) {

@@ -261,7 +261,10 @@ public final class Particulars {
         while (Set.of("the", "my", "our", "their", "its", "a").contains(passage.word(at))) {
             at--;
         }
-        return passage.word(at).equals("from")
+        boolean stays = Set.of("in", "on").contains(passage.word(at))
+                && Set.of("left", "stay", "stayed", "remain", "still").contains(passage.word(at - 1));
+        return stays // "15 kale planted, 2 left in the tray".
+                || passage.word(at).equals("from")
                 || passage.word(at).equals("of") && passage.word(at - 1).equals("out");
     }
 
