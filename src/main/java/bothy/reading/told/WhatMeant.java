@@ -116,6 +116,9 @@ final class WhatMeant {
         String action = clause.action().action();
         if (!action.equals("planted")) {
             What what = What.of(action).orElse(What.NOTE);
+            if (what == What.PLANTED_OUT && begunSo(passage, clause, crop)) {
+                return What.SOWN;
+            }
             if (SCATTERED.contains(what) && seedPut(passage, clause, crop)) {
                 return What.SOWN;
             }
@@ -302,6 +305,21 @@ final class WhatMeant {
             return What.PLANTED_OUT;
         }
         return crop != null && cropNames.plantedIsSown(crop.crop()) ? What.SOWN : What.PLANTED_OUT;
+    }
+
+    /** "Planted 20 potatoes outside", "planted out the onion sets": so they are begun, unless plants of them stand somewhere already. */
+    private static boolean begunSo(Passage passage, Clause clause, CropSaid crop) {
+        boolean sets = crop != null
+                && (crop.canMean("garlic")
+                        || crop.canMean("potato")
+                        || says(passage, clause, Set.of("sets", "cloves", "tubers")));
+        return sets
+                && !says(
+                        passage,
+                        clause,
+                        Set.of("plant", "plants", "plug", "plugs", "seedling", "seedlings", "transplants", "slips"))
+                && PlantingsMeant.growing(passage.situation()).stream()
+                        .noneMatch(planting -> crop.crops().contains(planting.crop()));
     }
 
     /** Pots of seedlings, not those that a plant ends in. */
