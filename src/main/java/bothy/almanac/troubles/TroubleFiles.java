@@ -120,9 +120,9 @@ final class TroubleFiles {
     /** The tellings of a cause may stand in several files: what is told in one voice is kept together. */
     private void addTellings(Map<String, Map<String, List<String>>> from) {
         if (from != null) {
-            from.forEach((cause, byCrops) -> byCrops.forEach((crops, texts) -> tellings.computeIfAbsent(
-                            cause, first -> new LinkedHashMap<>())
-                    .merge(crops, texts, TroubleFiles::both)));
+            from.forEach((cause, byCrops) ->
+                    byCrops.forEach((crops, texts) -> tellings.computeIfAbsent(cause, first -> new LinkedHashMap<>())
+                            .merge(crops, texts, TroubleFiles::both)));
         }
     }
 
