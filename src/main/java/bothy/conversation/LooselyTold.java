@@ -74,8 +74,8 @@ final class LooselyTold {
         if (asksOfEating(heard) && text.split("\\s+").length <= BRIEF) {
             return List.of();
         }
-        boolean plainly = plainly(found);
         boolean nothingElse = tellsNothingElse(heard);
+        boolean plainly = plainly(nothingElse, found);
         boolean hardly = description.plans() || !nothingElse && description.complaints() < 1;
         if (named || !plainly && (hardly || asksElse(heard) && !complains())) {
             return List.of();
@@ -113,7 +113,7 @@ final class LooselyTold {
 
     /** Whether the words describe a trouble, not only name one beside something else. */
     boolean describedAtLength() {
-        return description.complaints() >= 1
+        return description.complaints() >= PLAIN
                 && text.split("\\s+").length > BRIEF
                 && known().size() >= MANY_WORDS
                 && likeSomeCause(LIKE_AT_LENGTH);
@@ -153,14 +153,14 @@ final class LooselyTold {
     }
 
     /** A trouble described at some length is one, whatever else was told or asked with it. */
-    private boolean plainly(List<Finding> found) {
+    private boolean plainly(boolean nothingElse, List<Finding> found) {
         boolean odd = description.looseSigns(false).contains(ODD);
         boolean clearly = odd || description.clearComplaints() >= 1 && likeSomeCause(LIKE_A_CAUSE);
         // Most messages complain of nothing; the tables of troubles are not opened for them.
         boolean strikingly = !description.plans()
                 && (description.clearComplaints() >= 1
                         || !description.looseSigns(false).isEmpty()
-                        || known().size() > MANY_WORDS)
+                        || nothingElse && known().size() > MANY_WORDS)
                 && known().size() >= MANY_WORDS
                 && likeSomeCause(STRIKING);
         return strikingly || clearly && complainsEnough(odd, found);
