@@ -31,14 +31,15 @@ class PortraitsTest {
 
     @Test
     void the_same_words_are_as_like_as_can_be_and_others_not_at_all() {
-        // ln 3 squared for each of dry and crisp; a portrait of usual length holds (2 + 2 + 1) / 3 such, and ln 1.5
+        // Likeness to a portrait counts 0.8; ln 3 squared for each of dry and crisp; a portrait of usual length holds
+        // (2 + 2 + 1) / 3 such, and ln 1.5
         // squared twice.
         double one = Math.log(3) * Math.log(3);
         double half = Math.log(1.5) * Math.log(1.5);
         double usual = (2 * one + half + 2 * one + one + half) / 3;
         double own = Math.max(usual, 2 * one);
         assertThat(PORTRAITS.likenesses(List.of("dry", "crisp"), crops -> true).get("drought"))
-                .isEqualTo(2 * one / Math.sqrt(own * 2 * one), within(1e-12));
+                .isEqualTo(0.8 * 2 * one / Math.sqrt(own * 2 * one), within(1e-12));
         assertThat(PORTRAITS.likenesses(List.of("dry", "crisp"), crops -> true)).doesNotContainKey("borer");
     }
 
@@ -50,15 +51,31 @@ class PortraitsTest {
                         new Portraits.Telling("borer", List.of("squash"), "sawdust hole"),
                         new Portraits.Telling("hail", List.of("any"), "torn holes")),
                 List.of());
-        // Of two causes each sawdust and torn are of one: ln 2 squared; hole is of both and tells nothing.
+        // Likeness to the nearest telling counts 0.9. Of two causes each sawdust and torn are of one: ln 2 squared;
+        // hole is of both and tells nothing.
         double one = Math.log(2) * Math.log(2);
 
         assertThat(told.likenesses(List.of("sawdust"), crops -> crops.contains("squash")))
                 .containsOnlyKeys("borer")
-                .hasEntrySatisfying(
-                        "borer", like -> assertThat(like).isEqualTo(1.3 * one / Math.sqrt(one * one), within(1e-12)));
+                .hasEntrySatisfying("borer", like -> assertThat(like)
+                        .isEqualTo(0.9 * 1.3 * one / Math.sqrt(one * one), within(1e-12)));
         assertThat(told.likenesses(List.of("sawdust"), crops -> false)).isEmpty();
-        assertThat(told.likenesses(List.of("torn"), crops -> false).get("hail")).isEqualTo(1, within(1e-12));
+        assertThat(told.likenesses(List.of("torn"), crops -> false).get("hail")).isEqualTo(0.9, within(1e-12));
+    }
+
+    @Test
+    void a_second_telling_that_is_like_adds_a_third_of_what_the_nearest_does() {
+        Portraits told = new Portraits(
+                Map.of(),
+                List.of(
+                        new Portraits.Telling("borer", List.of("any"), "sawdust"),
+                        new Portraits.Telling("borer", List.of("any"), "sawdust"),
+                        new Portraits.Telling("borer", List.of("any"), "sawdust"),
+                        new Portraits.Telling("hail", List.of("any"), "torn")),
+                List.of());
+
+        assertThat(told.likenesses(List.of("sawdust"), crops -> true).get("borer"))
+                .isEqualTo(0.9 + 0.3, within(1e-12));
     }
 
     @Test
