@@ -312,11 +312,12 @@ final class WhatMeant {
         boolean sets = crop != null
                 && (crop.canMean("garlic")
                         || crop.canMean("potato")
-                        || says(passage, clause, Set.of("sets", "cloves", "tubers")));
+                        || says(passage, crop.start(), crop.end() + 1, Set.of("sets", "cloves", "tubers")));
         return sets
                 && !says(
                         passage,
-                        clause,
+                        crop.start(),
+                        crop.end() + 1,
                         Set.of("plant", "plants", "plug", "plugs", "seedling", "seedlings", "transplants", "slips"))
                 && PlantingsMeant.growing(passage.situation()).stream()
                         .noneMatch(planting -> crop.crops().contains(planting.crop()));
