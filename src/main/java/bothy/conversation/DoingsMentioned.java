@@ -67,7 +67,7 @@ final class DoingsMentioned {
         }
         return heard.telling(heard.statements().stream()
                 .filter(told -> !mentioned(told)
-                        && !(ofPeople && AT_TABLE.contains(told.event().what())))
+                        && !(ofPeople && AT_TABLE.contains(told.event().what()) && inPassing(told)))
                 .toList());
     }
 

@@ -317,7 +317,8 @@ final class Sentences {
 
     /** "Dug 5 kg of potatoes, some are hollow": the crop was dug before the trouble is told of it. */
     private static boolean doneBefore(Passage passage, CropSaid crop, Found<String> trouble) {
-        return parted(passage, crop.end(), trouble.end())
+        boolean counted = passage.numbers().stream().anyMatch(number -> number.end() == crop.start());
+        return (counted || parted(passage, crop.end(), trouble.end()))
                 && passage.actions().stream()
                         .anyMatch(
                                 action -> action.end() <= crop.start() && !parted(passage, action.end(), crop.start()));

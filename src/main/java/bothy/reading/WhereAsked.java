@@ -224,7 +224,7 @@ final class WhereAsked {
     private static int lastPart(Passage passage, int[] sentence) {
         for (int at = sentence[1] - 1; at > sentence[0]; at--) {
             int part = at;
-            if (passage.word(at).equals(",")) {
+            if (Set.of(",", "because", "cause", "cos", "cuz", "since").contains(passage.word(at))) {
                 boolean doing = passage.actions().stream()
                         .anyMatch(action -> action.start() > part && action.end() <= sentence[1]);
                 boolean before = passage.actions().stream()

@@ -167,6 +167,7 @@ final class DirectObjects {
                 && Set.of("but", "and", ",", "-", "", ".", "\n", "!").contains(passage.word(at - 1));
         boolean nothing = Set.of("from", "of", "on", "with", "off").contains(passage.word(at))
                 && NOTHING.contains(passage.word(at - 1));
+        boolean none = passage.word(at).equals("no") && !passage.word(at - 1).equals("sorry");
         boolean missed = passage.word(crop.end()).equals("a")
                 && passage.word(crop.end() + 1).equals("miss");
         boolean denied = missed
@@ -174,6 +175,7 @@ final class DirectObjects {
                         .contains(passage.word(crop.end()))
                 || notSo(passage, crop.end());
         return not
+                || none
                 || nothing
                 || denied
                 || Set.of("except", "excluding", "barring").contains(passage.word(at))

@@ -116,6 +116,9 @@ final class WhatMeant {
         String action = clause.action().action();
         if (!action.equals("planted")) {
             What what = What.of(action).orElse(What.NOTE);
+            if (what == What.HARVESTED && cameOut(passage, clause, crop)) {
+                return What.EMERGED;
+            }
             if (what == What.PLANTED_OUT && begunSo(passage, clause, crop)) {
                 return What.SOWN;
             }
@@ -305,6 +308,24 @@ final class WhatMeant {
             return What.PLANTED_OUT;
         }
         return crop != null && cropNames.plantedIsSown(crop.crop()) ? What.SOWN : What.PLANTED_OUT;
+    }
+
+    /** "Carrots came out today" of seed that is not up yet: it has come up. */
+    private static boolean cameOut(Passage passage, Clause clause, CropSaid crop) {
+        boolean came = clause.action().words().stream()
+                .anyMatch(at -> Set.of("came", "come", "coming").contains(passage.word(at)));
+        List<Planting> sown = crop == null
+                ? List.of()
+                : PlantingsMeant.growing(passage.situation()).stream()
+                        .filter(planting -> crop.crops().contains(planting.crop()))
+                        .toList();
+        boolean weighed = Passage.within(passage.quantities(), clause.sentence()[0], clause.sentence()[1]).stream()
+                .anyMatch(quantity -> quantity.unit().equals("kg"));
+        return came
+                && !weighed
+                && !sown.isEmpty()
+                && sown.stream().noneMatch(planting -> passage.situation()
+                        .has(planting, Set.of(What.EMERGED, What.PLANTED_OUT, What.PRICKED_OUT, What.FLOWERING)));
     }
 
     /** "Planted 20 potatoes outside", "planted out the onion sets": so they are begun, unless plants of them stand somewhere already. */
