@@ -156,7 +156,8 @@ final class Exchange {
                 learnt,
                 answer.spoken(),
                 answer.nextLook(),
-                answer.asked() != null,
+                // "Where on the plant is it?" is answered by a description, for which nothing need wait.
+                answer.asked() != null || reply.text().strip().endsWith("?"),
                 advised.fired(),
                 advised.diagnoses());
     }
