@@ -31,6 +31,7 @@ final class PlotFigures {
                     facts.add(FeedReckoning.mix(
                             null, inquiry, day.garden().grower().units()));
                 }
+                FeedReckoning.forBed(null, inquiry).ifPresent(facts::add);
                 if (inquiry.question() == Question.HOW_MANY_FIT && "compost".equals(inquiry.topic())) {
                     HowManyReckoning.compostOfNoCrop(
                                     inquiry, day.garden().grower().units())

@@ -22,7 +22,7 @@ import java.util.List;
  * @param length length of the bed told, m, {@code null} when none
  * @param width width of the bed told, m, {@code null} when none
  * @param amount another quantity told (can of 10 L), SI, {@code null} when none
- * @param unit its unit: one of SI; "years" of seed's age; "cells" of each tray told, 0 for a tray without; "%" of seed that comes up
+ * @param unit its unit: one of SI; "m apart" of the grower's own spacing; "g/m²" of a solid feed; "years" of seed's age; "cells" of each tray told, 0 for a tray without; "%" of seed that comes up
  * @param label strength that a feed's label says, {@code null} when none was told
  * @param eaten what is to be eaten, {@code null} when it is not asked whether something can be eaten
  * @param during the days of the diary that are asked for ("last month", "on 25 July"), {@code null} when none were told
@@ -109,6 +109,12 @@ public record Inquiry(
 
     /** The same question with a number of things and another quantity told. */
     public Inquiry with(Integer count, Double length, Double amount, String unit) {
+        return new Inquiry(
+                question, crop, plantings, topic, on, count, length, width, amount, unit, label, eaten, during, cues);
+    }
+
+    /** The same question of a bed with these sides, m. */
+    public Inquiry sized(Double length, Double width) {
         return new Inquiry(
                 question, crop, plantings, topic, on, count, length, width, amount, unit, label, eaten, during, cues);
     }

@@ -139,12 +139,33 @@ final class FrostToCome {
     }
 
     /** The question of a sentence that also asks, as one about frost unless it asks of something else. */
-    static Inquiry asked(Inquiry own) {
+    static Inquiry asked(Inquiry own, Passage passage, int[] sentence) {
+        Inquiry frost = asked(own);
+        boolean named =
+                !Passage.within(passage.crops(), sentence[0], sentence[1]).isEmpty();
+        // "Do I have to do something about it?" asks about the frost.
+        return !frost.equals(own) && !named && aboutIt(passage, sentence)
+                ? frost.ofCrop(null).about(List.of())
+                : frost;
+    }
+
+    private static boolean aboutIt(Passage passage, int[] sentence) {
+        for (int at = sentence[0]; at + 1 < sentence[1]; at++) {
+            if (Set.of("about", "for", "against").contains(passage.word(at))
+                    && passage.word(at + 1).equals("it")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static Inquiry asked(Inquiry own) {
         boolean whetherBad = own.question() == Question.OTHER
                 && (own.topic() == null || own.topic().equals("normal"));
         // "Frost on Thursday, what should I pick" asks of the picking.
         boolean whetherSafe = own.question() == Question.SAFE && !"ripening-off".equals(own.topic()) || whetherBad;
-        boolean whatToCover = own.question() == Question.HOW_TO && "protecting".equals(own.topic());
+        boolean whatToCover = own.question() == Question.HOW_TO
+                && (own.topic() == null || own.topic().equals("protecting"));
         return whetherSafe || whatToCover ? own.asking(Question.SAFE).withTopic("frost") : own;
     }
 }

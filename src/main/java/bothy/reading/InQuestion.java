@@ -25,9 +25,25 @@ final class InQuestion {
 
     private static final Set<String> NO_FAULTS = Set.of("scapes", "canning", "will-split", "will-bolt", "blight-risk");
 
+    /** What is told with these is the matter itself: long stems with plantlets are runners, no thin seedlings. */
+    private static final Set<String> THE_MATTER_ITSELF = Set.of(
+            "runners",
+            "flowers-off",
+            "green-at-the-end",
+            "frost-sweetens",
+            "curd-leaves",
+            "cut-again",
+            "past-its-best",
+            "store-place",
+            "two-needed",
+            "too-hot-to-sow");
+
     private InQuestion() {}
 
     static List<Found<String>> seen(Passage passage, List<Found<String>> troubles, Inquiry inquiry, int begins) {
+        if (THE_MATTER_ITSELF.contains(String.valueOf(inquiry.topic()))) {
+            return List.of();
+        }
         return troubles.stream()
                 .filter(trouble -> trouble.start() < begins || !asked(passage, trouble, inquiry, begins))
                 .toList();

@@ -4,14 +4,10 @@ import bothy.garden.Eaten;
 import bothy.garden.Inquiry;
 import bothy.garden.Planting;
 import bothy.garden.Question;
-import bothy.garden.Units;
 import bothy.reading.said.CropSaid;
 import bothy.reading.said.DaySaid;
-import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
-import bothy.reading.said.Quantity;
 import bothy.reading.told.PlantingsMeant;
-import bothy.reading.told.PlotEvents;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,7 +31,10 @@ final class Inquiries {
     private static final Set<String> WEATHER =
             Set.of("freezes", "rains", "snows", "pours", "hails", "freezing", "raining", "snowing");
 
-    private static final Set<String> OTHER_DANGERS = Set.of("frost", "spraying");
+    private static final Set<String> HAPPENED = Set.of("happen", "happens", "happened", "happening");
+    private static final String FROST = "frost";
+
+    private static final Set<String> OTHER_DANGERS = Set.of(FROST, "spraying");
     /** Of these a length told before the question is what is asked about. */
     private static final Set<Question> SIZED =
             Set.of(Question.HOW_MANY_FIT, Question.SPACING, Question.READY, Question.HOW_HARVEST);
@@ -158,10 +157,11 @@ final class Inquiries {
                     // "Frost tonight, are they all right?" names the danger before it asks.
                     case SAFE ->
                         Optional.ofNullable(questions.danger(passage, sentence[0], sentence[1]))
+                                .or(() -> frostBefore(passage, sentence))
                                 .orElse("eating");
                     default -> null;
                 };
-        Inquiry inquiry = figures(
+        Inquiry inquiry = SizesAsked.in(
                 new Inquiry(
                         question,
                         crop,
@@ -182,12 +182,21 @@ final class Inquiries {
             return HeatToCome.asked(ofThePlace, passage);
         }
         Inquiry ofMatter = ofThePlot(ofKin(questions.matters().in(counted, passage, sentence, begins), said));
-        if (ofMatter.question() == Question.WHY && ofMatter.topic() == null && ownSubject(passage, begins, sentence)) {
+        if (ofMatter.question() == Question.WHY
+                && ofMatter.topic() == null
+                && (ownSubject(passage, begins, sentence) || ofWhatHappened(passage, begins, sentence))) {
             return ofMatter.withTopic(Inquiry.UNWRITTEN);
         }
         Inquiry ofPeriod = questions.periods().in(ofAny(ofMatter, passage, sentence), passage, sentence);
         Inquiry settled = HeatToCome.asked(ofOldSeed(likeliest(ofPeriod, said), passage), passage);
         return questions.cues().in(settled, passage);
+    }
+
+    /** "There was a frost this morning. Will the peas take harm?": of nothing to eat. */
+    private Optional<String> frostBefore(Passage passage, int[] sentence) {
+        return Optional.ofNullable(questions.danger(passage, 0, sentence[0]))
+                .filter(FROST::equals)
+                .filter(frost -> questions.eating().in(passage, sentence, sentence[0]) == null);
     }
 
     /** "Do I pinch anything out" asks of each crop that grows. */
@@ -242,6 +251,13 @@ final class Inquiries {
                 && !ReasonsAsked.ofWhatWasSaid(passage, begins, sentence[1]);
     }
 
+    /** "One looks like trousers, why does that happen?" asks of what was told with it, not of the last advice. */
+    private static boolean ofWhatHappened(Passage passage, int begins, int[] sentence) {
+        return begins > 1
+                && HAPPENED.stream().anyMatch(word -> says(passage, new int[] {begins, sentence[1]}, word))
+                && !says(passage, new int[] {begins, sentence[1]}, "you");
+    }
+
     /** "Bed 2 m long 1 m wide, how many lettuce fit": sizes told before the question belong to it where nothing was done. */
     private static int sized(Passage passage, int[] sentence, int begins, Question question) {
         boolean asks = SIZED.contains(question);
@@ -276,6 +292,10 @@ final class Inquiries {
         if (said != null) {
             return PlantingsMeant.of(said, passage, sentence[0], sentence[1], true);
         }
+        List<Planting> there = question == Question.STATUS ? standingWhereSaid(passage, sentence) : List.of();
+        if (!there.isEmpty()) {
+            return there;
+        }
         boolean points = Set.of("they", "them", "it", "these", "those", "ones", "one", "both").stream()
                 .anyMatch(word -> says(passage, sentence, word));
         if (WHOLE_PLOT.contains(question) || (!points && question == Question.STATUS)) {
@@ -283,6 +303,20 @@ final class Inquiries {
         }
         List<Planting> mentioned = PlantingsMeant.mentioned(passage.situation());
         return points || question == Question.NEXT ? mentioned : List.of();
+    }
+
+    /** "What have I got in bed 2?" asks of what stands there. */
+    private static List<Planting> standingWhereSaid(Passage passage, int[] sentence) {
+        List<Planting> growing = passage.situation().plantings().stream()
+                .filter(planting -> !planting.over())
+                .toList();
+        return Passage.within(passage.places(), sentence[0], sentence[1]).stream()
+                .map(place -> growing.stream()
+                        .filter(planting -> PlantingsMeant.stands(planting, place))
+                        .toList())
+                .filter(there -> !there.isEmpty())
+                .findFirst()
+                .orElse(List.of());
     }
 
     private static boolean says(Passage passage, int[] sentence, String word) {
@@ -317,66 +351,6 @@ final class Inquiries {
         return Passage.within(passage.days(), from, to).stream()
                 .filter(DaySaid::known)
                 .map(DaySaid::future)
-                .findFirst()
-                .orElse(null);
-    }
-
-    private static Inquiry figures(Inquiry inquiry, Passage passage, int from, int to) {
-        List<Quantity> lengths = Passage.within(passage.quantities(), from, to).stream()
-                .filter(quantity -> quantity.unit().equals("m"))
-                .toList();
-        Double length = lengths.isEmpty() ? null : Double.valueOf(lengths.get(0).value());
-        Double width = lengths.size() < 2 ? null : Double.valueOf(lengths.get(1).value());
-        if (lengths.size() == 1 && shared(passage, lengths.get(0)) != null) {
-            width = length;
-            length = shared(passage, lengths.get(0));
-        }
-        Quantity other = Passage.within(passage.quantities(), from, to).stream()
-                .filter(quantity -> !quantity.unit().equals("m"))
-                .findFirst()
-                .orElse(null);
-        boolean ofWater = Set.of(Question.WHEN_WATER, Question.HOW_MUCH_WATER).contains(inquiry.question());
-        if (other == null && ofWater) {
-            // "It is going to be 41 degrees tomorrow, how often do I water?"
-            other = passage.quantities().stream()
-                    .filter(quantity -> Set.of("°", "°C").contains(quantity.unit()))
-                    .findFirst()
-                    .orElse(null);
-        }
-        // Degrees without a scale are the grower's own.
-        boolean degrees = other != null && other.unit().equals("°");
-        NumberSaid count = passage.counts(from, to).stream()
-                .filter(number -> number.value() > 0 && number.value() < 100_000)
-                .filter(number -> !Set.of("x", "by", "one").contains(passage.word(number.end()))
-                        && !passage.word(number.start()).equals("one"))
-                .findFirst()
-                .orElse(null);
-        return new Inquiry(
-                inquiry.question(),
-                inquiry.crop(),
-                inquiry.plantings(),
-                inquiry.topic(),
-                inquiry.on(),
-                count == null ? null : Integer.valueOf((int) count.value()),
-                length,
-                width,
-                other == null ? null : Double.valueOf(degrees ? celsius(passage, other.value()) : other.value()),
-                other == null ? null : degrees ? "°C" : other.unit());
-    }
-
-    private static double celsius(Passage passage, double told) {
-        return passage.situation().grower().units() == Units.US ? PlotEvents.celsius(told) : told;
-    }
-
-    /** "1.2 by 2.4 m": the first figure has the second's unit. */
-    private static Double shared(Passage passage, Quantity second) {
-        if (!Set.of("x", "by").contains(passage.word(second.start() - 1))) {
-            return null;
-        }
-        return passage.numbers().stream()
-                .filter(number -> number.end() == second.start() - 1)
-                .map(number ->
-                        Double.valueOf(Math.round(number.value() * second.value() / second.told() * 1000) / 1000.0))
                 .findFirst()
                 .orElse(null);
     }

@@ -7,6 +7,7 @@ import bothy.reading.said.Passage;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseFile;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -56,6 +57,7 @@ final class MattersAsked {
     private static final String TOPICS = "/topics";
 
     private final PhraseBook<Matter> matters = new PhraseBook<>();
+    private final Set<String> names = new HashSet<>();
     private final Set<String> strong;
     /** Faults of a crop that are asked about with why: the reason of what was said is not meant. */
     private final Set<String> causes;
@@ -67,10 +69,17 @@ final class MattersAsked {
         PhraseFile file = new PhraseFile(words, FILE, Map.of());
         SECTIONS.forEach((section, question) -> words.names(FILE, section)
                 .forEach(name -> file.into(matters, section + "/" + name, new Matter(name, question))));
+        SECTIONS.keySet().forEach(section -> names.addAll(words.names(FILE, section)));
+        names.addAll(words.names(FILE, TOPICS));
         words.names(FILE, TOPICS).forEach(name -> file.into(matters, TOPICS + "/" + name, new Matter(name, null)));
         strong = Stream.concat(words.list(FILE, "/strong").stream(), words.names(FILE, SAFE).stream())
                 .collect(Collectors.toUnmodifiableSet());
         causes = Set.copyOf(words.list(FILE, "/causes"));
+    }
+
+    /** Whether a topic is a matter of the words, not a step or a danger. */
+    boolean known(String topic) {
+        return topic != null && names.contains(topic);
     }
 
     Set<String> vocabulary() {

@@ -74,6 +74,10 @@ final class NumbersAsked {
 
     /** The question with the number that it asks for and the figures told in the message. */
     Inquiry in(Inquiry inquiry, Passage passage, int from, int to) {
+        Inquiry byArea = FeedRates.in(inquiry, passage);
+        if (!byArea.equals(inquiry)) {
+            return byArea;
+        }
         boolean ofLabel = MIXED.contains(inquiry.question())
                 && passage.words().contains("much")
                 && (FeedLabels.measured(passage).isPresent()

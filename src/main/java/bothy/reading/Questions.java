@@ -31,6 +31,9 @@ final class Questions {
     /** Weather told before a question is what makes the grower ask: "it poured last night, do I still water". */
     private static final Set<String> WEATHER = Set.of("rain", "temperature", "soil-checked");
 
+    /** A verb behind its subject tells and does not ask. */
+    private static final Set<String> TOLD_WITH = Set.of("is", "are", "was", "were", "has", "have");
+
     private final PhraseBook<Question> asked = new PhraseBook<>();
     private final WhereAsked where;
     private final PhraseBook<String> topics = new PhraseBook<>();
@@ -165,7 +168,7 @@ final class Questions {
             return command;
         }
         Set<Question> led = led(passage, begins, sentence[1]);
-        if (led.equals(OF_REASONS)) {
+        if (led.equals(OF_REASONS) || toldThenWhy(passage, sentence, begins)) {
             return Question.WHY;
         }
         boolean told = passage.actions().stream()
@@ -186,6 +189,19 @@ final class Questions {
         return frame != null && FRAME + NAME * frame.names() > sure
                 ? frame.question()
                 : best == null ? Question.OTHER : best.meaning();
+    }
+
+    /** "The lettuces are going to seed, why?" */
+    private static boolean toldThenWhy(Passage passage, int[] sentence, int begins) {
+        int last = sentence[1] - 1;
+        while (last > begins && passage.tokens().get(last).mark()) {
+            last--;
+        }
+        return begins > sentence[0]
+                && last > begins
+                && TOLD_WITH.contains(passage.word(begins))
+                && passage.word(last).equals("why")
+                && passage.word(last - 1).equals(",");
     }
 
     private static final List<Question> ORDER = List.of(

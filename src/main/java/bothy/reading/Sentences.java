@@ -55,6 +55,7 @@ final class Sentences {
     private final Signs signs;
     private final Settings settings;
     private final KindOf kinds;
+    private final PointsBack pointsBack;
     private final FrostToCome frostToCome;
     private final GrowingWished growingWished;
 
@@ -86,6 +87,7 @@ final class Sentences {
         this.inquiries = new Inquiries(questions);
         this.ripeness = new RipenessShown(questions.cues());
         this.twoQuestions = new TwoQuestions(inquiries);
+        this.pointsBack = new PointsBack(inquiries, questions.matters());
         this.signs = signs;
         this.settings = settings;
         this.kinds = kinds;
@@ -100,7 +102,10 @@ final class Sentences {
         List<Plan> toCome = new ArrayList<>();
         Passage passage = whole;
         int[] labelled = null;
+        int[] behind = null;
         for (int[] sentence : whole.sentences()) {
+            int[] before = behind;
+            behind = sentence;
             List<Found<String>> troubles = TroubleOrDoing.withoutSoil(passage, seenIn(passage, sentence));
             int asks = questions.begins(passage, sentence);
             boolean asksPlainly = asks >= sentence[0] && QUESTION_WORDS.contains(passage.word(asks));
@@ -138,12 +143,14 @@ final class Sentences {
                     && (told.isEmpty()
                             || asksAfter
                             || (asksPlainly || mark(passage, sentence)) && asksToo(passage, sentence, begins))) {
+                Passage here = passage;
                 List<Inquiry> two = frost ? List.of() : twoQuestions.in(passage, sentence, begins);
                 List<Inquiry> all = !two.isEmpty()
                         ? two
                         : inquiries.all(passage, sentence, begins).stream()
-                                .map(inquiry -> frost ? FrostToCome.asked(inquiry) : inquiry)
+                                .map(inquiry -> frost ? FrostToCome.asked(inquiry, here, sentence) : inquiry)
                                 .toList();
+                all = frost ? all : pointsBack.with(before, all, passage, sentence, begins);
                 if (all.size() == 1 && !asked.isEmpty()) {
                     all = List.of(GoesOnAsking.from(asked.get(asked.size() - 1), all.get(0), passage, begins));
                 }

@@ -4,6 +4,7 @@ import bothy.garden.Inquiry;
 import bothy.garden.Question;
 import bothy.reading.said.Passage;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 
 /** Two questions in one sentence: "What gap should there be, and how much water do they want?" */
@@ -14,6 +15,9 @@ final class TwoQuestions {
             "ought");
     private static final Set<String> SUBJECTS =
             Set.of("i", "we", "it", "they", "you", "the", "this", "that", "these", "those", "there", "my", "our");
+
+    /** Of these two are two questions when they are about different matters: how long it keeps, and how it is frozen. */
+    private static final Set<Question> MATTERS = Set.of(Question.HOW_STORE);
 
     private final Inquiries inquiries;
 
@@ -41,7 +45,9 @@ final class TwoQuestions {
                         at + 1);
                 first = GoesOnAsking.before(second, first, passage, begins, at);
                 boolean known = first.question() != Question.OTHER && second.question() != Question.OTHER;
-                if (known && first.question() != second.question()) {
+                boolean differ = first.question() != second.question()
+                        || MATTERS.contains(second.question()) && !Objects.equals(first.topic(), second.topic());
+                if (known && differ) {
                     return List.of(first, second);
                 }
             }

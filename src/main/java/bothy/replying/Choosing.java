@@ -25,6 +25,7 @@ final class Choosing {
     private static final int MOST_FOR_A_PLANTING = 3;
     private static final int MOST_FOR_AN_ANSWER = 5;
     private static final int MOST_NEXT = 3;
+    private static final String GROWING = "growing";
     private static final String OF_LABELS = "caution-spraying";
     private final Turn turn;
     private final Wording wording;
@@ -41,6 +42,9 @@ final class Choosing {
             // Who is unwell wants no gardening now.
             spoken.addAll(cautions(spoken));
             return List.copyOf(spoken);
+        }
+        if (asksOverview()) {
+            spoken.addAll(next());
         }
         spoken.addAll(capped(of(Occasion.SIGN), MOST_FOR_A_PLANTING));
         spoken.addAll(capped(onceForACrop(of(Occasion.ASKED)), MOST_FOR_AN_ANSWER));
@@ -98,16 +102,25 @@ final class Choosing {
     private List<Given> next() {
         List<Given> next = new ArrayList<>();
         for (Inquiry inquiry : turn.heard().inquiries()) {
-            if (inquiry.question() == Question.NEXT) {
+            if (inquiry.question() == Question.NEXT || overview(inquiry)) {
                 standing().stream()
                         .filter(given -> inquiry.plantings().isEmpty()
                                 || inquiry.plantings().contains(given.planting()))
                         .sorted(Comparator.comparing(Given::due))
-                        .limit(MOST_NEXT)
+                        .limit(overview(inquiry) ? 1 : MOST_NEXT)
                         .forEach(next::add);
             }
         }
         return next;
+    }
+
+    /** Whoever asks how a crop is grown at all has its next step told first. */
+    private boolean asksOverview() {
+        return turn.heard().inquiries().stream().anyMatch(Choosing::overview);
+    }
+
+    private static boolean overview(Inquiry inquiry) {
+        return GROWING.equals(inquiry.topic()) && !inquiry.plantings().isEmpty();
     }
 
     private List<Given> standing() {

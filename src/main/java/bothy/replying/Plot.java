@@ -35,7 +35,9 @@ final class Plot {
     Optional<String> standing(List<Given> given, Inquiry inquiry) {
         List<String> lines = turn.garden().growing().stream()
                 .filter(planting -> asked(inquiry, planting) && turn.stages().get(planting.id()) != Stage.OVER)
-                .map(planting -> "• " + Phrasing.upper(line(planting, given)))
+                .map(planting -> "• "
+                        + Phrasing.upper(
+                                line(planting, given, !inquiry.plantings().isEmpty())))
                 .toList();
         return lines.isEmpty() ? Optional.empty() : Optional.of(String.join("\n", lines));
     }
@@ -67,7 +69,8 @@ final class Plot {
                 || planting.crop().equals(inquiry.crop());
     }
 
-    private String line(Planting planting, List<Given> given) {
+    /** @param dated whether the day that it was begun is told too: of some plantings asked about, not of the whole plot */
+    private String line(Planting planting, List<Given> given, boolean dated) {
         Map<String, String> words = new HashMap<>();
         words.put("crops", vocabulary.names().planting(planting.id()));
         Integer count = planting.count() == null ? planting.sown() : planting.count();
@@ -80,6 +83,9 @@ final class Plot {
         }
         if (planting.begun() != null && planting.begun().isBefore(turn.today())) {
             words.put("days", String.valueOf(ChronoUnit.DAYS.between(planting.begun(), turn.today())));
+            if (dated) {
+                words.put("begun", vocabulary.quantities().day(planting.begun()));
+            }
         }
         next(planting, given).ifPresent(next -> words.put("next", next));
         return new Sentence(wording.talk().get("plot-line"))

@@ -22,6 +22,7 @@ final class Quantities {
     private static final double LEAST_PERCENT = 0.5;
     private static final double KM_PER_MILE = 1.609344;
     private static final double DAYS_PER_MONTH = 30.4;
+    private static final double M2_PER_SQUARE_FOOT = 0.09290304;
     private static final double LITRES_PER_CUP = 0.2366;
     static final double G_PER_POUND = 453.59237;
     private static final int OUNCES = 16;
@@ -98,6 +99,21 @@ final class Quantities {
         if (name.endsWith("Cm")) {
             return us ? inches(low, high) : centimetres(low, high);
         }
+        if (name.equals("rowLength")) {
+            return us
+                    ? span(low * 100 / CM_PER_INCH / 12, high * 100 / CM_PER_INCH / 12, 0, " feet")
+                    : span(low, high, whole(low, high, 1), " m");
+        }
+        if (name.equals("bedArea")) {
+            return us
+                    ? span(low / M2_PER_SQUARE_FOOT, high / M2_PER_SQUARE_FOOT, 0, " square feet")
+                    : span(low, high, whole(low, high, 1), " square metres");
+        }
+        if (name.endsWith("LitresOnBed")) {
+            return us
+                    ? span(perSquareFoot(low), perSquareFoot(high), 1, " gal to the square foot")
+                    : span(low, high, 0, " litres to the square metre");
+        }
         if (name.endsWith("Litres") || name.endsWith("litresPerPlant")) {
             return us ? american(low, high) : span(low, high, whole(low, high, 1), high == 1 ? " litre" : " litres");
         }
@@ -136,6 +152,10 @@ final class Quantities {
         return highLitres < Units.US.gallonLitres() / 4
                 ? cups(Math.max(1, lowLitres / LITRES_PER_CUP), Math.max(1, highLitres / LITRES_PER_CUP))
                 : span(lowLitres / Units.US.gallonLitres(), highLitres / Units.US.gallonLitres(), 1, " gal");
+    }
+
+    private static double perSquareFoot(double litresPerM2) {
+        return litresPerM2 * M2_PER_SQUARE_FOOT / Units.US.gallonLitres();
     }
 
     private static String cups(double low, double high) {

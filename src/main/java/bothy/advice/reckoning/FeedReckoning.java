@@ -1,5 +1,6 @@
 package bothy.advice.reckoning;
 
+import bothy.advice.reckoned.FeedForBed;
 import bothy.advice.reckoned.FeedMix;
 import bothy.advice.reckoned.FeedTooStrong;
 import bothy.advice.reckoned.FeedWeighed;
@@ -21,13 +22,39 @@ public final class FeedReckoning {
     private static final double SPOONS_FROM_ML = 2.5;
     private static final double TEASPOONS_TO_ML = 20;
 
+    private static final double G_PER_KG = 1000;
+    /** Manure is forked on at some kilograms to the square metre; more is no rate, and a plot is seldom larger than this. */
+    private static final double MOST_G_PER_M2 = 20_000;
+
+    private static final double MOST_M2 = 10_000;
+
     private FeedReckoning() {}
 
     static Optional<?> of(Subject subject) {
+        Optional<FeedForBed> bed = subject.inquiries().stream()
+                .flatMap(inquiry -> forBed(subject.id(), inquiry).stream())
+                .findFirst();
+        if (bed.isPresent()) {
+            return bed;
+        }
         return subject.inquiries().stream()
                 .filter(inquiry -> inquiry.label() != null)
                 .findFirst()
                 .map(inquiry -> mix(subject.id(), inquiry, subject.grower().units()));
+    }
+
+    /** What the rate told comes to on the bed told; empty where either was not told or cannot be. */
+    public static Optional<FeedForBed> forBed(String planting, Inquiry inquiry) {
+        boolean told = "by-area".equals(inquiry.topic())
+                && inquiry.amount() != null
+                && inquiry.length() != null
+                && inquiry.width() != null;
+        if (!told || inquiry.amount() > MOST_G_PER_M2 || inquiry.length() * inquiry.width() > MOST_M2) {
+            return Optional.empty();
+        }
+        double areaM2 = inquiry.length() * inquiry.width();
+        double rateKg = inquiry.amount() / G_PER_KG;
+        return Optional.of(new FeedForBed(planting, rateKg * areaM2, rateKg, areaM2));
     }
 
     /** The mix for a question that told a label; a label that cannot be is said to be so. */

@@ -3,7 +3,9 @@ package bothy.advice.reckoning;
 import bothy.advice.reckoned.CompostNeeded;
 import bothy.advice.reckoned.HouseholdPlants;
 import bothy.advice.reckoned.NotReckoned;
+import bothy.advice.reckoned.PlantsInARow;
 import bothy.advice.reckoned.PlantsThatFit;
+import bothy.advice.reckoned.PlantsToAPot;
 import bothy.advice.reckoned.SeedsNeeded;
 import bothy.advice.reckoned.SetsNeeded;
 import bothy.advice.reckoned.YieldExpected;
@@ -34,6 +36,14 @@ public final class HowManyReckoning {
     private static final int MOST_PEOPLE = 30;
 
     private static final double CM_PER_M = 100;
+    /** Nearer than a centimetre stands only cress. */
+    private static final double LEAST_APART_M = 0.01;
+
+    private static final double MOST_POT_LITRES = 1000;
+    private static final double LONGEST_ROW_M = 1000;
+    /** Fifty feet of feet are fifty, however feet are written in metres. */
+    private static final double ROUNDING = 1e-3;
+
     /** A round pot as usually moulded: base seven tenths of the rim, filled to nine tenths of the rim's width (common practice). */
     private static final double BASE_OF_RIM = 0.7;
 
@@ -54,6 +64,13 @@ public final class HowManyReckoning {
         if (!fits) {
             return Stream.empty();
         }
+        boolean apart = "m apart".equals(inquiry.unit()) && inquiry.length() != null;
+        if (apart && inquiry.amount() >= LEAST_APART_M && inquiry.length() <= LONGEST_ROW_M) {
+            return Stream.of(spacedByGrower(subject, inquiry));
+        }
+        if ("L".equals(inquiry.unit()) && inquiry.topic() == null && inquiry.amount() != null) {
+            return pot(subject, inquiry.amount()).stream();
+        }
         return switch (String.valueOf(inquiry.topic())) {
             case "yield" -> harvest(subject, inquiry);
             case "household" -> household(subject, inquiry);
@@ -61,6 +78,35 @@ public final class HowManyReckoning {
             case "seeds", "cells" -> seeds(subject, inquiry);
             default -> bed(subject, inquiry);
         };
+    }
+
+    private static Optional<PlantsToAPot> pot(Subject subject, double bagLitres) {
+        Sheet.PlantingOut out = subject.sheet().plantingOut();
+        Range each = out == null ? null : out.potLitres();
+        if (each == null || bagLitres <= 0 || bagLitres > MOST_POT_LITRES) {
+            return Optional.empty();
+        }
+        double most = Math.floor(bagLitres / each.low());
+        double least = Math.max(1, Math.floor(bagLitres / each.high()));
+        return Optional.of(new PlantsToAPot(subject.id(), most < 1 ? null : new Range(least, most), bagLitres, each));
+    }
+
+    /** The grower's own spacing counts, whatever the sheet's is. */
+    private static PlantsInARow spacedByGrower(Subject subject, Inquiry inquiry) {
+        double apart = inquiry.amount();
+        boolean row = inquiry.width() == null;
+        int plants = row
+                ? (int) Math.floor(inquiry.length() / apart + ROUNDING)
+                : Spacing.square(apart).plantsIn(new Bed.Rectangle(inquiry.length(), inquiry.width()));
+        boolean whole =
+                subject.sheet().growth() != null && subject.sheet().growth().start() != Sheet.Start.SEED;
+        return new PlantsInARow(
+                subject.id(),
+                plants,
+                row ? inquiry.length() : null,
+                row ? null : Double.valueOf(inquiry.length() * inquiry.width()),
+                apart * CM_PER_M,
+                whole && plants > 0 ? Integer.valueOf(Filling.spare(plants)) : null);
     }
 
     private static Stream<?> bed(Subject subject, Inquiry inquiry) {
