@@ -1,5 +1,6 @@
 package bothy.conversation;
 
+import bothy.garden.Finding;
 import bothy.garden.Given;
 import bothy.garden.Heard;
 import bothy.garden.Inquiry;
@@ -8,6 +9,7 @@ import bothy.garden.Logged;
 import bothy.garden.Message;
 import bothy.garden.Question;
 import bothy.garden.Reply;
+import bothy.garden.SignSeen;
 import bothy.replying.Answer;
 import bothy.replying.Replier;
 import bothy.replying.Turn;
@@ -20,11 +22,18 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The few plain commands, and answers that come from the conversation itself rather than from the rules. */
 final class Commands {
     private final Replier replier;
+    /** Whoever asks of something else names it, which takes more words than these. */
+    private static final int FEW_WORDS = 6;
+
+    private static final Set<String> OF_ADVICE =
+            Set.of("you", "u", "your", "advice", "advise", "reason", "reasoning", "explain", "based", "source", "rule");
+
     private final List<String> why;
     private final Message message;
     private final Turn turn;
@@ -86,8 +95,10 @@ final class Commands {
             }
         }
         // "Nothing up, what is wrong?" asks about the sign, not about the last advice.
-        if (turn.heard().signs().isEmpty() && asksWhy(null)) {
-            return said(why.isEmpty() ? replier.talk("why-nothing") : String.join("\n\n", why));
+        if (turn.heard().signs().isEmpty() && asksWhy(null) && !tellsOfATrouble()) {
+            return ofTheAdvice()
+                    ? said(why.isEmpty() ? replier.talk("why-nothing") : String.join("\n\n", why))
+                    : turn.written().isEmpty() ? said(replier.talk("why-not-written")) : Optional.empty();
         }
         if (turn.heard().signs().isEmpty() && asksWhy(Inquiry.UNWRITTEN)) {
             return said(replier.talk("why-not-written"));
@@ -96,6 +107,21 @@ final class Commands {
             return said(replier.talk("photo"));
         }
         return Optional.empty();
+    }
+
+    private boolean tellsOfATrouble() {
+        return turn.written().stream()
+                .map(Logged::entry)
+                .anyMatch(entry -> entry instanceof SignSeen || entry instanceof Finding);
+    }
+
+    /** "Why?", "why do you say that": asked of what was advised, not of something told in the same breath. */
+    private boolean ofTheAdvice() {
+        List<String> words = List.of(message.text().toLowerCase(Locale.ROOT).split("[^\\p{L}]+"));
+        return isCommand(message.text())
+                || message.pressed() != null
+                || words.size() <= FEW_WORDS
+                || words.stream().anyMatch(OF_ADVICE::contains);
     }
 
     private boolean asksWhy(String topic) {

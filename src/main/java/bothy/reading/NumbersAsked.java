@@ -41,6 +41,7 @@ final class NumbersAsked {
     /** What a question that gives a label may have been taken for. */
     private static final Set<Question> MIXED = Set.of(
             Question.OTHER,
+            Question.STATUS,
             Question.HOW_TO,
             Question.HOW_MUCH_WATER,
             Question.HOW_MANY_FIT,

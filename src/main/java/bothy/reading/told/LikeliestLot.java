@@ -4,6 +4,7 @@ import bothy.garden.Event;
 import bothy.garden.Planting;
 import bothy.garden.Situation;
 import bothy.garden.What;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -31,11 +32,22 @@ final class LikeliestLot {
                                 lot -> !situation.has(lot, SHOWN) && !situation.has(lot, BORE));
                     case PLANTED_OUT, HARDENING_STARTED, POTTED_ON, PRICKED_OUT ->
                         only(lots, lot -> !situation.has(lot, EnumSet.of(What.PLANTED_OUT)));
-                    case HARVESTED, FLOWERING, FRUIT_SET, COLOUR_TURNED ->
-                        only(lots, lot -> old(lot, OLD_ENOUGH, situation));
+                    case HARVESTED -> oldest(only(lots, lot -> old(lot, OLD_ENOUGH, situation)));
+                    case FLOWERING, FRUIT_SET, COLOUR_TURNED -> only(lots, lot -> old(lot, OLD_ENOUGH, situation));
                     default -> lots;
                 };
         return left.size() == 1 ? left : lots;
+    }
+
+    /** Of sowings of one kind made after another the first is picked first. */
+    private static List<Planting> oldest(List<Planting> lots) {
+        boolean oneKind = lots.stream().map(Planting::variety).distinct().count() == 1
+                && lots.stream().map(Planting::crop).distinct().count() == 1
+                && lots.stream().allMatch(lot -> lot.begun() != null)
+                && lots.stream().map(Planting::begun).distinct().count() == lots.size();
+        return oneKind
+                ? lots.stream().min(Comparator.comparing(Planting::begun)).stream().toList()
+                : lots;
     }
 
     /** Seed potatoes that chit are what is planted next; empty when none do or another kind was named. */
