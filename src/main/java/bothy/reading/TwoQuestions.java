@@ -6,6 +6,7 @@ import bothy.reading.said.Passage;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Two questions in one sentence: "What gap should there be, and how much water do they want?" */
 final class TwoQuestions {
@@ -19,6 +20,9 @@ final class TwoQuestions {
     /** Of these two are two questions when they are about different matters: how long it keeps, and how it is frozen. */
     private static final Set<Question> MATTERS = Set.of(Question.HOW_STORE);
 
+    /** So many words may lead up to the first question word. */
+    private static final int LEAD = 4;
+
     private final Inquiries inquiries;
 
     TwoQuestions(Inquiries inquiries) {
@@ -28,7 +32,10 @@ final class TwoQuestions {
     /** Both, when each by itself asks something known and they differ; else none. */
     List<Inquiry> in(Passage passage, int[] sentence, int begins) {
         boolean inverted = INVERTED.contains(passage.word(begins)) && SUBJECTS.contains(passage.word(begins + 1));
-        if (!ASKING.contains(passage.word(begins)) && !inverted) {
+        // "Please advise to what distance they are thinned, and when I may pick."
+        boolean led = IntStream.range(begins, Math.min(begins + LEAD, sentence[1]))
+                .anyMatch(at -> ASKING.contains(passage.word(at)));
+        if (!led && !inverted) {
             return List.of();
         }
         for (int at = begins + 1; at < sentence[1] - 1; at++) {

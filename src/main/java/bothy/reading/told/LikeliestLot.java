@@ -46,7 +46,8 @@ final class LikeliestLot {
                 && lots.stream().allMatch(lot -> lot.begun() != null)
                 && lots.stream().map(Planting::begun).distinct().count() == lots.size();
         return oneKind
-                ? lots.stream().min(Comparator.comparing(Planting::begun)).stream().toList()
+                ? lots.stream().min(Comparator.comparing(Planting::begun)).stream()
+                        .toList()
                 : lots;
     }
 
