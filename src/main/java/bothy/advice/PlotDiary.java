@@ -31,6 +31,7 @@ record PlotDiary(
             "haulms cut",
             "pinched out",
             "pruned",
+            "given away",
             "pollinated",
             "new leaves",
             "true leaves",

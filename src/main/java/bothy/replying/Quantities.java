@@ -26,6 +26,7 @@ final class Quantities {
     private static final double LITRES_PER_CUP = 0.2366;
     static final double G_PER_POUND = 453.59237;
     private static final int OUNCES = 16;
+    private static final double LEAST_POUNDS = 0.495;
     private final Units units;
     private final LocalDate today;
 
@@ -143,8 +144,9 @@ final class Quantities {
         return highKg < 1 ? span(lowKg * 1000, highKg * 1000, 0, " g") : span(lowKg, highKg, weighed ? 2 : 1, " kg");
     }
 
+    /** Less than half a pound in ounces. */
     private static String pounds(double low, double high) {
-        return high < 1 ? span(low * OUNCES, high * OUNCES, 0, " oz") : span(low, high, 1, " lb");
+        return high < LEAST_POUNDS ? span(low * OUNCES, high * OUNCES, 0, " oz") : span(low, high, 1, " lb");
     }
 
     /** Less than a quarter gallon is told in cups: "0 gal" waters nothing. */
