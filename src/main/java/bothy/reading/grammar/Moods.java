@@ -103,6 +103,9 @@ public final class Moods {
         if (has("sarcasm", passage, 0, passage.size()) || told(passage, sentence, action)) {
             return Mood.NOT_OURS;
         }
+        if (concedes(passage, begin, action)) {
+            return Mood.NOT_OURS;
+        }
         int compared = comparison(passage, action.lastWord() + 1, sentence[1]);
         if (has("pastseason", passage, sentence[0], compared)
                 || has("habits", passage, sentence[0], compared)
@@ -113,6 +116,20 @@ public final class Moods {
             return Mood.NOT_OURS;
         }
         return action.form() != Form.PAST && listed(passage, sentence) ? Mood.MEANT : ours(action, passage, from, to);
+    }
+
+    /** "Even though I put in single seeds": recalled beside what is told, and of no day. */
+    private static boolean concedes(Passage passage, int begin, ActionSaid action) {
+        int verb = action.words().nextSetBit(0);
+        for (int at = verb - 1; at >= Math.max(0, begin - 1); at--) {
+            if (Set.of("though", "although").contains(passage.word(at))) {
+                return passage.days().stream().noneMatch(day -> day.start() > verb);
+            }
+            if (passage.tokens().get(at).mark()) {
+                return false;
+            }
+        }
+        return false;
     }
 
     /** Where the doing is compared with another's or another year's: "more than last year", "the way Dad always did". */

@@ -17,6 +17,7 @@ final class Counts {
     /** "A flower on a cucumber" counts no cucumbers. */
     private static final Set<String> GROWTH = Set.of("flowering", "fruit-set", "note");
 
+    private static final Set<String> PIECES = Set.of("cloves", "sets", "tubers", "slips", "bulbs", "corms", "crowns");
     private static final Set<String> EXCEPT = Set.of("but", "bar", "except", "save", "barring", "not");
     private final Set<String> notCounts;
     private final Set<String> counted;
@@ -42,6 +43,10 @@ final class Counts {
         Integer summed = clause.crops().size() > 1 ? null : summed(passage, numbers);
         if (summed != null) {
             return summed;
+        }
+        Integer pieces = pieces(passage, clause, numbers);
+        if (pieces != null) {
+            return pieces;
         }
         Integer borne = borne(clause, crop, numbers);
         if (borne != null) {
@@ -84,6 +89,16 @@ final class Counts {
                                     && Set.of("got", "have", "did", "managed", "about")
                                             .contains(last);
                 })
+                .map(number -> whole(number.value()))
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** "Split three heads of garlic and set 24 cloves": what was set is counted by its pieces. */
+    private static Integer pieces(Passage passage, Clause clause, List<NumberSaid> numbers) {
+        return numbers.stream()
+                .filter(number ->
+                        clause.action().words().get(number.start()) && PIECES.contains(passage.word(number.end())))
                 .map(number -> whole(number.value()))
                 .findFirst()
                 .orElse(null);

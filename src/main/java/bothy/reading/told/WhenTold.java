@@ -119,7 +119,8 @@ final class WhenTold {
     static boolean wished(Passage passage, DaySaid day) {
         boolean meanwhile = passage.word(day.start()).equals("overnight")
                 && Set.of("soaked", "steeped", "soaking").contains(passage.word(day.start() - 1));
-        return meanwhile || Set.of("till", "until", "til", "for", "by").contains(passage.word(day.start() - 1));
+        int before = Set.of("the", "our", "my").contains(passage.word(day.start() - 1)) ? 2 : 1;
+        return meanwhile || Set.of("till", "until", "til", "for", "by").contains(passage.word(day.start() - before));
     }
 
     /** "Put up canes on Sunday, then sowed the beans": one after the other on one day. */
