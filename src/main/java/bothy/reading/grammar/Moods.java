@@ -57,6 +57,7 @@ public final class Moods {
 
     private final Map<String, PhraseBook<String>> books = new HashMap<>();
     private final Set<String> vocabulary = new HashSet<>();
+    private final Comparisons comparisons;
 
     public Moods(Words words) {
         for (String sort : List.of(
@@ -85,6 +86,7 @@ public final class Moods {
             books.put(sort, book);
             vocabulary.addAll(book.vocabulary());
         }
+        comparisons = new Comparisons(books.get("comparing"));
     }
 
     public Set<String> vocabulary() {
@@ -106,9 +108,8 @@ public final class Moods {
         if (concedes(passage, begin, action)) {
             return Mood.NOT_OURS;
         }
-        int compared = comparison(passage, action.lastWord() + 1, sentence[1]);
-        if (has("pastseason", passage, sentence[0], compared)
-                || has("habits", passage, sentence[0], compared)
+        if (hasBeside("pastseason", passage, sentence, action)
+                || hasBeside("habits", passage, sentence, action)
                 || Relative.only(passage, action, sentence)) {
             return Mood.NOT_OURS;
         }
@@ -132,12 +133,12 @@ public final class Moods {
         return false;
     }
 
-    /** Where the doing is compared with another's or another year's: "more than last year", "the way Dad always did". */
-    private int comparison(Passage passage, int from, int end) {
-        return books.get("comparing").all(passage.tokens(), from, end, passage).stream()
-                .mapToInt(Found::start)
-                .min()
-                .orElse(end);
+    /** Whether such words stand in the sentence and not only in what the doing is compared with. */
+    private boolean hasBeside(String sort, Passage passage, int[] sentence, ActionSaid action) {
+        return books.get(sort).all(passage.tokens(), sentence[0], sentence[1], passage).stream()
+                .anyMatch(found -> !counted(passage, found)
+                        && !addressed(passage, found)
+                        && !comparisons.hold(found, action, passage, sentence));
     }
 
     /** "Jobs for Saturday: sow peas, feed the toms": a list of what is to be done. */
@@ -174,7 +175,7 @@ public final class Moods {
 
     /** Whether something seen is told of the grower's own plants and of now. */
     public boolean here(Passage passage, int[] sentence, int start) {
-        return !has("pastseason", passage, sentence[0], comparison(passage, start, sentence[1]))
+        return !has("pastseason", passage, sentence[0], comparisons.behind(passage, start, sentence[1]))
                 && !has("said", passage, sentence[0], start)
                 && !has("sarcasm", passage, 0, passage.size())
                 && (!has("others", passage, sentence[0], start) || has("household", passage, sentence[0], sentence[1]));
@@ -275,12 +276,11 @@ public final class Moods {
 
     /** A "no" before a comma or a "but" reaches no further. */
     private static int afterComma(Passage passage, int from, int verb) {
-        for (int at = verb - 1; at >= from; at--) {
-            if (passage.word(at).equals(",") || passage.word(at).equals("but")) {
-                return at + 1;
-            }
+        int at = verb;
+        while (at > from && !Set.of(",", "but").contains(passage.word(at - 1))) {
+            at--;
         }
-        return from;
+        return at;
     }
 
     private static boolean negatedWithin(ActionSaid action, Passage passage) {

@@ -17,7 +17,8 @@ final class Counts {
     /** "A flower on a cucumber" counts no cucumbers. */
     private static final Set<String> GROWTH = Set.of("flowering", "fruit-set", "note");
 
-    private static final Set<String> PIECES = Set.of("cloves", "sets", "tubers", "slips", "bulbs", "corms", "crowns");
+    private static final Set<String> PIECES =
+            Set.of("cloves", "sets", "tubers", "slips", "bulbs", "corms", "crowns", "pieces", "pcs", "nos");
     private static final Set<String> EXCEPT = Set.of("but", "bar", "except", "save", "barring", "not");
     private final Set<String> notCounts;
     private final Set<String> counted;
@@ -94,11 +95,13 @@ final class Counts {
                 .orElse(null);
     }
 
-    /** "Split three heads of garlic and set 24 cloves": what was set is counted by its pieces. */
+    /** "Split three heads of garlic and set 24 cloves", "first okra! 12 of them": counted by its pieces. */
     private static Integer pieces(Passage passage, Clause clause, List<NumberSaid> numbers) {
         return numbers.stream()
-                .filter(number ->
-                        clause.action().words().get(number.start()) && PIECES.contains(passage.word(number.end())))
+                .filter(number -> clause.action().words().get(number.start())
+                        && (PIECES.contains(passage.word(number.end()))
+                                || passage.word(number.end()).equals("of")
+                                        && Set.of("them", "em").contains(passage.word(number.end() + 1))))
                 .map(number -> whole(number.value()))
                 .findFirst()
                 .orElse(null);
