@@ -9,6 +9,7 @@ import bothy.reading.said.DaySaid;
 import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
 import bothy.reading.said.SeedSaid;
+import bothy.reading.text.Conjugation.Form;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
 import bothy.reading.text.PhraseFile;
@@ -26,6 +27,9 @@ import java.util.Set;
 
 /** Finds the signs of trouble that a message tells. */
 final class Signs {
+    /** Words between a doing and the crop it is told of. */
+    private static final int NEAR = 3;
+
     private static final Set<String> INTO = Set.of("in", "into");
     private static final Set<String> OF_THE = Set.of("on", "of", "my", "the", "our", "his", "her", "their");
     private static final String FILE = "signs";
@@ -74,7 +78,7 @@ final class Signs {
     List<Found<String>> in(Passage passage, int[] sentence) {
         List<Found<String>> seen = new ArrayList<>();
         List<Found<String>> found = signs.all(passage.tokens(), sentence[0], sentence[1], passage);
-        found.removeIf(one -> ofSomethingElse(passage, sentence, one));
+        found.removeIf(one -> ofSomethingElse(passage, sentence, one) || overAnother(passage, sentence, one));
         Set<String> told = new HashSet<>();
         found.stream()
                 .filter(one -> wider.containsKey(one.meaning()) && holds(passage, sentence, one))
@@ -105,6 +109,21 @@ final class Signs {
             }
         }
         return once;
+    }
+
+    /** "Watered the onions, tomatoes are in flower": no onion flowers, something else was told of them. */
+    private static boolean overAnother(Passage passage, int[] sentence, Found<String> found) {
+        CropSaid first = passage.cropAt(found.start()).orElse(null);
+        boolean done = first != null
+                && Passage.within(passage.actions(), sentence[0], found.end()).stream()
+                        .anyMatch(action -> action.form() == Form.PAST
+                                && !action.words().intersects(found.place().words())
+                                && action.lastWord() >= first.start() - NEAR
+                                && action.start() <= first.end() + NEAR);
+        return done
+                && Passage.within(passage.crops(), first.end(), found.end()).stream()
+                        .filter(crop -> !crop.thing() && !crop.crops().equals(first.crops()))
+                        .anyMatch(crop -> found.place().words().nextSetBit(first.end()) >= crop.end());
     }
 
     private boolean holds(Passage passage, int[] sentence, Found<String> found) {

@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Finds where a sentence begins to ask. */
 final class WhereAsked {
@@ -136,11 +137,18 @@ final class WhereAsked {
     /** "…, which is more than I can say": goes on with what was told and asks nothing. */
     private boolean relative(Passage passage, int[] sentence, Found<String> cue) {
         boolean which = passage.word(cue.start()).equals("which") && !opens(passage, sentence[0], cue.start());
-        return which
-                && (passage.word(cue.start() - 1).equals(",")
-                                && passage.actions().stream().anyMatch(action -> action.end() <= cue.start())
-                        || Set.of("is", "are", "was", "were", "has", "have", "will", "can", "had")
-                                .contains(passage.word(cue.start() + 1)));
+        boolean remains = passage.word(cue.start()).startsWith("what")
+                && !opens(passage, sentence[0], cue.start())
+                && Set.of("over", "on", "onto", "with", "of", "from", "round", "around", "under")
+                        .contains(passage.word(cue.start() - 1))
+                && IntStream.range(cue.start() + 1, cue.start() + 4)
+                        .anyMatch(at -> Set.of("left", "remains", "remained").contains(passage.word(at)));
+        return remains // "Straw over what is left of them".
+                || which
+                        && (passage.word(cue.start() - 1).equals(",")
+                                        && passage.actions().stream().anyMatch(action -> action.end() <= cue.start())
+                                || Set.of("is", "are", "was", "were", "has", "have", "will", "can", "had")
+                                        .contains(passage.word(cue.start() + 1)));
     }
 
     /** At the head of a sentence "when" and "how" may also tell; an inverted verb asks. */

@@ -42,8 +42,17 @@ final class Counted {
         int first = clause.action().words().nextSetBit(0);
         return passage.counts(clause.from(), clause.to()).stream()
                 .filter(one -> one.end() == verb || one.start() == first)
+                .filter(one -> !everyOne(passage, one))
                 .findFirst()
                 .orElse(null);
+    }
+
+    /** "Every last one dead" counts none: it is all of them. */
+    private static boolean everyOne(Passage passage, NumberSaid number) {
+        int before = number.start() - 1;
+        boolean led = Set.of("last", "single", "blessed").contains(passage.word(before));
+        return passage.word(number.start()).equals("one")
+                && Set.of("every", "each").contains(passage.word(led ? before - 1 : before));
     }
 
     /** "The other 2 had died": of the plants just named, in whatever sentence. */

@@ -120,6 +120,19 @@ final class Counts {
                         .orElse(null);
     }
 
+    /** "It is late but 16 potatoes are in", against "all but 16 potatoes are in". */
+    private static boolean joined(Passage passage, int but) {
+        if (!passage.word(but).equals("but")) {
+            return false;
+        }
+        for (int at = but - 1; at >= 0 && !passage.word(at).equals("."); at--) {
+            if (LooseCounts.ALL.contains(passage.word(at))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** "6 little tomato plants", "4 of the toms", "2 trays of 12 lettuces". */
     private Integer before(Passage passage, List<NumberSaid> numbers, CropSaid crop, String action) {
         if (notCounts.contains(passage.word(crop.end())) && !counted.contains(passage.word(crop.end()))) {
@@ -131,7 +144,9 @@ final class Counts {
                     .filter(told -> told.end() == here + 1)
                     .findFirst()
                     .orElse(null);
-            if (number != null && EXCEPT.contains(passage.word(number.start() - 1))) {
+            if (number != null
+                    && EXCEPT.contains(passage.word(number.start() - 1))
+                    && !joined(passage, number.start() - 1)) {
                 return null; // "All but 3 of the onions".
             }
             if (number != null) {

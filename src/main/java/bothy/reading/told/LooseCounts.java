@@ -8,8 +8,10 @@ import java.util.Set;
 
 /** Counts that stand by themselves, with no crop's name beside them: "potted on 6", "lifted on Thursday, 90 or so". */
 final class LooseCounts {
-    private static final Set<String> ALL =
+    /** Words that all but a few may be counted off from. */
+    static final Set<String> ALL =
             Set.of("all", "every", "everything", "none", "nothing", "whole", "lot", "any", "each", "both");
+
     private final Set<String> notCounts;
     private final Set<String> counted;
     private final Set<String> describing;

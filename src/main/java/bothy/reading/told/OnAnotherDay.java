@@ -1,16 +1,24 @@
 package bothy.reading.told;
 
+import bothy.garden.What;
 import bothy.reading.said.Clause;
 import bothy.reading.said.DaySaid;
 import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
 import bothy.reading.said.Quantity;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** "Cut 7 today and 4 yesterday": the same doing again, with a count and a day of its own. */
 final class OnAnotherDay {
+    private static final Set<What> BY_DAYS =
+            EnumSet.of(What.HARVESTED, What.SOWN, What.PLANTED_OUT, What.POTTED_ON, What.PRICKED_OUT, What.DIED);
+    private static final Set<String> BETWEEN = Set.of("more", "on", "of", "them", "another", "last", "-", "in", "out");
+    private static final int REACH = 4;
+
     private OnAnotherDay() {}
 
     /** The first of several doings without the count that belongs to a later day: "sown 8/5, then 10 more on 15/5". */
@@ -43,6 +51,20 @@ final class OnAnotherDay {
         for (int i = 0; paired && i < depths.size(); i++) {
             Told rain = first.with(first.event().withAmount(depths.get(i).value(), "mm"));
             rains.add(WhenTold.dated(rain, days.get(i), passage));
+        }
+        if (depths.size() == 1 && days.size() == 2) {
+            Quantity depth = depths.get(0);
+            passage.numbers().stream() // "20 mm Monday, another 14 Tuesday".
+                    .filter(number -> number.start() >= days.get(0).end()
+                            && days.get(1).start() - number.end() >= 0
+                            && days.get(1).start() - number.end() <= 1)
+                    .findFirst()
+                    .map(number -> number.value() * depth.value() / depth.told())
+                    .ifPresent(more -> {
+                        rains.add(WhenTold.dated(first, days.get(0), passage));
+                        rains.add(
+                                WhenTold.dated(first.with(first.event().withAmount(more, "mm")), days.get(1), passage));
+                    });
         }
         return rains.isEmpty() ? List.of(first) : rains;
     }
@@ -83,6 +105,31 @@ final class OnAnotherDay {
                         .withCount(null)
                         .withAmount(number.value() * weight.value() / weight.told(), weight.unit())))
                 .toList();
+    }
+
+    /** "Courgettes: 4 Monday, 3 more picked today": as many counts as there are days, each before its day. */
+    static List<Told> counted(Passage passage, Clause clause, Told first) {
+        List<DaySaid> days = Passage.within(passage.days(), clause.from(), clause.to());
+        List<NumberSaid> counts = passage.counts(clause.from(), clause.to());
+        List<Told> each = new ArrayList<>();
+        boolean paired = BY_DAYS.contains(first.event().what())
+                && first.event().amount() == null
+                && days.size() > 1
+                && days.size() == counts.size();
+        for (int i = 0; paired && i < days.size(); i++) {
+            DaySaid day = days.get(i);
+            NumberSaid count = counts.get(i);
+            paired = day.known()
+                    && count.end() <= day.start()
+                    && day.start() - count.end() <= REACH
+                    && (i == 0 || count.start() >= days.get(i - 1).end())
+                    && IntStream.range(count.end(), day.start())
+                            .allMatch(at -> BETWEEN.contains(passage.word(at))
+                                    || clause.action().words().get(at));
+            Told told = first.with(first.event().withCount((int) count.value()));
+            each.add(WhenTold.dated(told, day, passage));
+        }
+        return paired ? each : List.of();
     }
 
     static List<Told> of(Passage passage, Clause clause, Told first) {

@@ -137,6 +137,10 @@ public final class Statements {
             told.addAll(OnAnotherDay.pickings(passage, clause, told.get(0)));
             return told;
         }
+        List<Told> daily = told.size() == 1 ? OnAnotherDay.counted(passage, clause, told.get(0)) : List.of();
+        if (!daily.isEmpty()) {
+            return daily;
+        }
         if (told.size() == 1) {
             List<Told> places = InAnotherPlace.of(passage, clause, told.get(0));
             if (places.size() > 1) {
