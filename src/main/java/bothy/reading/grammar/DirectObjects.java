@@ -92,6 +92,45 @@ final class DirectObjects {
     private static final Set<String> STAYING =
             Set.of("still", "waiting", "stay", "stays", "staying", "next", "later", "left", "can", "will", "not");
 
+    /** "Beans dead, courgettes fine". */
+    private static final Set<String> FARING = Set.of(
+            "fine",
+            "ok",
+            "okay",
+            "alright",
+            "good",
+            "great",
+            "well",
+            "healthy",
+            "happy",
+            "lovely",
+            "perfect",
+            "rubbish",
+            "poor",
+            "slow",
+            "tiny",
+            "small",
+            "alive",
+            "safe",
+            "thriving",
+            "swelling",
+            "sulking",
+            "struggling",
+            "doing",
+            "growing",
+            "coming",
+            "untouched",
+            "unharmed",
+            "unscathed",
+            "spared",
+            "intact",
+            "did",
+            "do",
+            "does");
+
+    /** "Fed the tomatoes but forgot the courgettes". */
+    private static final Set<String> LEFT_OUT = Set.of("forgot", "skipped", "missed", "neglected", "forgetting");
+
     /** What tells of a crop how it stands. */
     private static final Set<String> STAND =
             Set.of("are", "is", "look", "looks", "looking", "seem", "seems", "need", "needs");
@@ -179,6 +218,9 @@ final class DirectObjects {
                 || nothing
                 || denied
                 || Set.of("except", "excluding", "barring").contains(passage.word(at))
+                || LEFT_OUT.contains(passage.word(at))
+                || passage.word(at).equals("but")
+                        && Set.of("all", "everything", "everyone").contains(passage.word(at - 1))
                 || passage.word(at).equals("for") && passage.word(at - 1).equals("except")
                 || passage.word(at).equals("from") && passage.word(at - 1).equals("apart");
     }
@@ -240,9 +282,8 @@ final class DirectObjects {
 
     /** "The parsnips have done nothing but the radish is up": what stands before the turn is told otherwise. */
     private static boolean turnedFrom(Passage passage, ActionSaid action, CropSaid crop, List<CropSaid> all) {
-        int verb = action.words().nextSetBit(0);
         CropSaid next = all.stream()
-                .filter(other -> other.start() >= crop.end() && other.end() <= verb)
+                .filter(other -> other.start() >= crop.end() && other.end() <= action.lastWord())
                 .findFirst()
                 .orElse(null);
         boolean told = false;
@@ -294,6 +335,7 @@ final class DirectObjects {
     /** A crop after a comma that is itself the subject of what follows. */
     static boolean toldOtherwise(Passage passage, ActionSaid action, CropSaid crop) {
         boolean subject = FINITE.contains(passage.word(crop.end()))
+                || FARING.contains(passage.word(crop.end()))
                 || STAYING.contains(passage.word(crop.end()))
                 || FINITE.contains(passage.word(crop.end() + 1))
                         && !passage.tokens()

@@ -277,7 +277,9 @@ public final class Moods {
     /** A "no" before a comma or a "but" reaches no further. */
     private static int afterComma(Passage passage, int from, int verb) {
         int at = verb;
-        while (at > from && !Set.of(",", "but").contains(passage.word(at - 1))) {
+        while (at > from
+                && !Set.of(",", "but").contains(passage.word(at - 1))
+                && !(passage.word(at - 1).equals("so") && verb - at <= 2)) { // "Nothing came up so we sowed again".
             at--;
         }
         return at;

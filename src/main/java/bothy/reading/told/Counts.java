@@ -133,6 +133,20 @@ final class Counts {
         return true;
     }
 
+    private static boolean outOf(Passage passage, NumberSaid number) {
+        int of = passage.word(number.start() - 1).equals("the") ? number.start() - 2 : number.start() - 1;
+        return passage.word(of).equals("of") && passage.word(of - 1).equals("out");
+    }
+
+    /** "Out of 24 beans 20 are up": the second counts. */
+    private static Integer behind(List<NumberSaid> numbers, CropSaid crop) {
+        return numbers.stream()
+                .filter(number -> number.start() >= crop.end() && number.start() <= crop.end() + 2)
+                .map(number -> whole(number.value()))
+                .findFirst()
+                .orElse(null);
+    }
+
     /** "6 little tomato plants", "4 of the toms", "2 trays of 12 lettuces". */
     private Integer before(Passage passage, List<NumberSaid> numbers, CropSaid crop, String action) {
         if (notCounts.contains(passage.word(crop.end())) && !counted.contains(passage.word(crop.end()))) {
@@ -148,6 +162,9 @@ final class Counts {
                     && EXCEPT.contains(passage.word(number.start() - 1))
                     && !joined(passage, number.start() - 1)) {
                 return null; // "All but 3 of the onions".
+            }
+            if (number != null && outOf(passage, number)) {
+                return behind(numbers, crop);
             }
             if (number != null) {
                 return ofRows(passage, number) ? null : named(passage, numbers, number);

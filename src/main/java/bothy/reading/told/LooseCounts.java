@@ -49,6 +49,9 @@ final class LooseCounts {
                                     "first", "second", "third", "next", "another")
                             .contains(last);
             boolean unit = notCounts.contains(next)
+                    || Set.of("left", "going").contains(next)
+                            && Set.of("over", "spare").contains(passage.word(number.end() + 1))
+                    || Set.of("spare", "surplus").contains(next)
                     || ofLooks(passage, number.end())
                     || Set.of("per", "each", "every", "by").contains(next) && !last.equals("other")
                     || next.equals("to")

@@ -119,6 +119,9 @@ final class WhatMeant {
             if (what == What.HARVESTED && cameOut(passage, clause, crop)) {
                 return What.EMERGED;
             }
+            if (what == What.HARVESTED && animals.by(passage, clause)) {
+                return What.DIED; // "2 leeks pulled by birds".
+            }
             if (what == What.PLANTED_OUT && begunSo(passage, clause, crop)) {
                 return What.SOWN;
             }
