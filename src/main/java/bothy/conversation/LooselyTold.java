@@ -12,11 +12,16 @@ import bothy.garden.What;
 import bothy.reading.Description;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** The signs of a trouble that was told in words of the grower's own, where reading found no sign that tells of a cause. */
 final class LooselyTold {
     /** A description of fewer telling words is none. By judgement. */
+    private static final Pattern DUG =
+            Pattern.compile("\\b(per|each|every|an?|one|deep|in|the|\\d+|planting) holes?\\b");
+
     private static final int LEAST_WORDS = 3;
     /** From this likeness on a description is like the portrait of a cause. By judgement. */
     private static final double LIKE_A_CAUSE = 0.25;
@@ -65,7 +70,7 @@ final class LooselyTold {
         boolean named = heard.signs().stream()
                 .anyMatch(sign -> !book.tables().beside().containsKey(sign.sign())
                         && !book.tables().rows(sign.sign(), sign.crop()).isEmpty());
-        if (asksOfScapes(heard) || asksAhead(heard)) {
+        if (asksOfScapes(heard) || asksAhead(heard) || setInHoles(heard)) {
             return List.of();
         }
         if (asksOfTheHarvest(heard) && text.split("\\s+").length <= BRIEF) {
@@ -90,6 +95,17 @@ final class LooselyTold {
         }
         names.removeIf(name -> toldAsDone(name, heard));
         return names.isEmpty() && plainly ? List.of(Troubles.UNNAMED) : names;
+    }
+
+    /** "Sowed 16 beans, 2 per hole": the holes are the grower's own. */
+    private boolean setInHoles(Heard heard) {
+        return heard.signs().isEmpty()
+                && description.complaints() <= 1
+                && DUG.matcher(text.toLowerCase(Locale.ROOT)).find()
+                && heard.statements().stream()
+                        .anyMatch(told -> told.sure()
+                                && (told.event().what() == What.SOWN
+                                        || told.event().what() == What.PLANTED_OUT));
     }
 
     /** "The rest of the bed is empty, it threw it down": what plants and weather did is of the trouble, told at length. */
@@ -159,8 +175,8 @@ final class LooselyTold {
         // Most messages complain of nothing; the tables of troubles are not opened for them.
         boolean strikingly = !description.plans()
                 && (description.clearComplaints() >= 1
-                        || !description.looseSigns(false).isEmpty()
-                        || nothingElse && known().size() > MANY_WORDS)
+                        || nothingElse // "Sowed 16 beans in the bed, 2 to a hole" shows none.
+                                && (!description.looseSigns(false).isEmpty() || known().size() > MANY_WORDS))
                 && known().size() >= MANY_WORDS
                 && likeSomeCause(STRIKING);
         return strikingly || clearly && complainsEnough(odd, found);

@@ -15,6 +15,9 @@ import java.util.Set;
 
 /** An answer that names one of the choices: a planting by place, kind or day, a crop, or words of a label. */
 final class NamedAnswer {
+    /** Words of an answer that may name what was not offered. */
+    private static final int BRIEF = 6;
+
     private NamedAnswer() {}
 
     static Optional<Heard> planting(Passage passage, Doubt pending) {
@@ -66,7 +69,9 @@ final class NamedAnswer {
             if (choice.isPresent()) {
                 return choice.map(Answers::said);
             }
-            if ((crop.single() || crop.certain()) && pending.draft() != null) {
+            // "Back, the zucchini are huge" answers nothing about beans.
+            boolean brief = pending.choices().isEmpty() || passage.size() <= BRIEF;
+            if (brief && (crop.single() || crop.certain()) && pending.draft() != null) {
                 List<String> ids = PlantingsMeant.ids(PlantingsMeant.of(crop, passage, 0, passage.size(), true));
                 return Optional.of(Answers.filled(
                         pending.draft(),

@@ -62,8 +62,13 @@ public final class Places {
                 .filter(told -> told.start() == found.end())
                 .findFirst()
                 .orElse(null);
+        boolean counts = number != null // "Tomatoes out in the bed 6 of them".
+                && number.end() < tokens.size()
+                && Set.of("of", "plants", "seeds", "seedlings")
+                        .contains(tokens.get(number.end()).word());
         if (numbered
                 && number != null
+                && !counts
                 && number.whole()
                 && number.value() < (name.endsWith("bed") || name.equals("allotment") ? 100 : 10)) {
             return new PlaceSaid(start, number.end(), whole + " " + (int) number.value(), false);
