@@ -181,8 +181,7 @@ final class CaseNotes {
         }
         entries.addAll(answer.isPresent() ? List.of() : unnamed(heard));
         if (entries.stream()
-                .noneMatch(entry ->
-                        !(entry instanceof Finding ofPeople) || !Clinic.OF_PEOPLE.contains(ofPeople.about()))) {
+                .allMatch(entry -> entry instanceof Finding finding && Clinic.OF_PEOPLE.contains(finding.about()))) {
             entries.addAll(goesOn(heard));
         }
         return entries;

@@ -27,13 +27,13 @@ import java.util.stream.Collectors;
 
 /** The few plain commands, and answers that come from the conversation itself rather than from the rules. */
 final class Commands {
-    private final Replier replier;
     /** Whoever asks of something else names it, which takes more words than these. */
     private static final int FEW_WORDS = 6;
 
     private static final Set<String> OF_ADVICE =
             Set.of("you", "u", "your", "advice", "advise", "reason", "reasoning", "explain", "based", "source", "rule");
 
+    private final Replier replier;
     private final List<String> why;
     private final Message message;
     private final Turn turn;

@@ -18,10 +18,11 @@ import java.util.regex.Pattern;
 
 /** The signs of a trouble that was told in words of the grower's own, where reading found no sign that tells of a cause. */
 final class LooselyTold {
-    /** A description of fewer telling words is none. By judgement. */
+    /** Holes that were made to set something in: "2 per hole", "12 holes". */
     private static final Pattern DUG =
             Pattern.compile("\\b(per|each|every|an?|one|deep|in|the|\\d+|planting) holes?\\b");
 
+    /** A description of fewer telling words is none. By judgement. */
     private static final int LEAST_WORDS = 3;
     /** From this likeness on a description is like the portrait of a cause. By judgement. */
     private static final double LIKE_A_CAUSE = 0.25;

@@ -37,6 +37,7 @@ final class Answers {
             "first", 0, "1st", 0, "second", 1, "2nd", 1, "third", 2, "3rd", 2, "fourth", 3, "4th", 3, "former", 0,
             "latter", 1);
     private final PhraseBook<String> words = new PhraseBook<>();
+    private final FigureAfterNo figureAfterNo;
     private final Ordering ordering;
 
     /** How the numbers of choices are named. */
@@ -64,6 +65,7 @@ final class Answers {
             file.into(this.words, "/" + meaning, meaning);
         }
         ordering = new Ordering(ORDINALS);
+        figureAfterNo = new FigureAfterNo(words);
     }
 
     Set<String> vocabulary() {
@@ -86,7 +88,7 @@ final class Answers {
             return labelled.map(Answers::said);
         }
         String word = opening(passage);
-        if (pending.about() == About.ADVICE && "no".equals(word) && Corrections.figureAfterNo(passage)) {
+        if (pending.about() == About.ADVICE && "no".equals(word) && figureAfterNo.in(passage)) {
             return Optional.empty();
         }
         if (own) {

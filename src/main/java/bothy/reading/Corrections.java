@@ -33,23 +33,7 @@ final class Corrections {
     private final PhraseBook<String> same;
     private final PhraseBook<String> anywhere;
     private final Set<String> leading;
-    private static final Set<String> NOES = Set.of("no", "nope", "nah");
-    private static final Set<String> BEFORE_NO = Set.of(
-            "sorry",
-            "oh",
-            "oops",
-            "ah",
-            "er",
-            "erm",
-            "um",
-            "wait",
-            "hang",
-            "on",
-            "whoops",
-            "argh",
-            "actually",
-            "well",
-            "hmm");
+    private final FigureAfterNo figureAfterNo;
     private final CropNames cropNames;
 
     Corrections(Words words, CropNames cropNames) {
@@ -60,6 +44,7 @@ final class Corrections {
         same = file.book("/same", "same");
         anywhere = file.book("/anywhere", "anywhere");
         leading = leading(words, "/leading-unnamed");
+        figureAfterNo = new FigureAfterNo(words);
         this.cropNames = cropNames;
     }
 
@@ -326,29 +311,10 @@ final class Corrections {
                         .allMatch(token -> token.mark() || leading.contains(token.word())));
     }
 
-    /** "No 18", "sorry no it was 8": a figure or a day right after the "no" puts right what was told. */
-    static boolean figureAfterNo(Passage passage) {
-        int no = 0;
-        while (no < passage.size() && (passage.tokens().get(no).mark() || BEFORE_NO.contains(passage.word(no)))) {
-            no++;
-        }
-        int at = no + 1;
-        while (at < passage.size() && (passage.tokens().get(at).mark() || BEFORE_NO.contains(passage.word(at)))) {
-            at++;
-        }
-        boolean figure = passage.end("n", at) > 0
-                || passage.end("date", at) > 0
-                || Set.of("it", "that").contains(passage.word(at))
-                        && passage.word(at + 1).equals("was");
-        return NOES.contains(passage.word(no))
-                && figure
-                && !passage.situation().lately().isEmpty();
-    }
-
-    private static boolean noBeforeComma(Passage passage) {
-        return NOES.contains(passage.word(0))
+    private boolean noBeforeComma(Passage passage) {
+        return FigureAfterNo.NOES.contains(passage.word(0))
                 && passage.size() > 1
-                && (figureAfterNo(passage)
+                && (figureAfterNo.in(passage)
                         || passage.tokens().get(1).mark()
                         || passage.word(1).equals("it")
                         || passage.word(1).equals("that"));

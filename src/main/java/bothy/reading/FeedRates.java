@@ -12,7 +12,9 @@ final class FeedRates {
     static final String TOPIC = "by-area";
     static final String UNIT = "g/m²";
 
+    /** The exact definitions of the international yard and pound (1959). */
     private static final double G_PER_OUNCE = 28.349523125;
+
     private static final double M2_PER_SQUARE_FOOT = 0.09290304;
     private static final double M2_PER_SQUARE_YARD = 0.83612736;
 
@@ -37,9 +39,8 @@ final class FeedRates {
         }
         double ground = rate.group(3) == null ? 1 : FeedLabels.number(rate.group(3));
         double perM2 = FeedLabels.number(rate.group(1)) * grams(rate.group(2)) / (ground * squareMetres(rate.group(4)));
-        Inquiry asked = inquiry.asking(Question.FEED_DOSE).withTopic(TOPIC);
-        return sized(asked, passage, text, rate)
-                .with(null, sized(asked, passage, text, rate).length(), perM2, UNIT);
+        Inquiry asked = sized(inquiry.asking(Question.FEED_DOSE).withTopic(TOPIC), passage, text, rate);
+        return asked.with(null, asked.length(), perM2, UNIT);
     }
 
     /** Sides that the message tells, or the side of a square of the area that it tells. */

@@ -40,6 +40,7 @@ final class Settings {
     private static final Pattern OTHER_ZONE =
             Pattern.compile("\\bzone\\s*(?:is\\s*)?[2-9]\\s?[ab]?\\b(?![/:.]\\d)", Pattern.CASE_INSENSITIVE);
 
+    private static final Set<String> DIRECTIONS = Set.of("north", "south", "west", "east");
     private static final Set<String> CONTINENTS = Set.of("Europe", "America", "Australia", "Asia", "Africa", "Pacific");
 
     private final PhraseBook<SettingChange> plain = new PhraseBook<>();
@@ -52,8 +53,6 @@ final class Settings {
     private final PhraseBook<String> happened;
     private final PhraseBook<String> telling;
     private final PhraseBook<String> naming;
-    private static final Set<String> DIRECTIONS = Set.of("north", "south", "west", "east");
-
     private final Set<String> ordinary;
     private final Set<String> passingWords;
     private final Set<String> besideNames;

@@ -169,14 +169,13 @@ final class Repeats {
 
     /** "3 in growbags and 3 in the border". */
     private static boolean elsewhere(Event one, Event other) {
-        boolean apart = one.place() != null && other.place() != null
+        return one.place() != null && other.place() != null
                 ? !one.place().equals(other.place())
-                : one.place() == null && one.container() != null && other.place() != null && other.container() == null
-                        || other.place() == null
-                                && other.container() != null
-                                && one.place() != null
-                                && one.container() == null;
-        return apart;
+                : onlyContained(one, other) || onlyContained(other, one);
+    }
+
+    private static boolean onlyContained(Event one, Event placed) {
+        return one.place() == null && one.container() != null && placed.place() != null && placed.container() == null;
     }
 
     /** "Heavy rain last night, 18 mm in the gauge": the amount is of the rain that has the day. */

@@ -45,12 +45,7 @@ class PortraitsTest {
 
     @Test
     void a_telling_counts_at_its_own_crops_only_and_there_more_than_one_of_any_crop() {
-        Portraits told = new Portraits(
-                Map.of(),
-                List.of(
-                        new Portraits.Telling("borer", List.of("squash"), "sawdust hole"),
-                        new Portraits.Telling("hail", List.of("any"), "torn holes")),
-                List.of());
+        Portraits told = told(telling("borer", "squash", "sawdust hole"), telling("hail", "any", "torn holes"));
         // Likeness to the nearest telling counts 0.9. Of two causes each sawdust and torn are of one: ln 2 squared;
         // hole is of both and tells nothing.
         double one = Math.log(2) * Math.log(2);
@@ -65,14 +60,8 @@ class PortraitsTest {
 
     @Test
     void a_second_telling_that_is_like_adds_a_third_of_what_the_nearest_does() {
-        Portraits told = new Portraits(
-                Map.of(),
-                List.of(
-                        new Portraits.Telling("borer", List.of("any"), "sawdust"),
-                        new Portraits.Telling("borer", List.of("any"), "sawdust"),
-                        new Portraits.Telling("borer", List.of("any"), "sawdust"),
-                        new Portraits.Telling("hail", List.of("any"), "torn")),
-                List.of());
+        Portraits.Telling sawdust = telling("borer", "any", "sawdust");
+        Portraits told = told(sawdust, sawdust, sawdust, telling("hail", "any", "torn"));
 
         assertThat(told.likenesses(List.of("sawdust"), crops -> true).get("borer"))
                 .isEqualTo(0.9 + 0.3, within(1e-12));
@@ -84,5 +73,13 @@ class PortraitsTest {
                 new Portraits(Map.of("borer", "plant wilts", "hail", "torn leaves"), List.of(), List.of("plants"));
 
         assertThat(told.known("my plant wilts")).containsExactly("wilts");
+    }
+
+    private static Portraits told(Portraits.Telling... tellings) {
+        return new Portraits(Map.of(), List.of(tellings), List.of());
+    }
+
+    private static Portraits.Telling telling(String cause, String crop, String text) {
+        return new Portraits.Telling(cause, List.of(crop), text);
     }
 }
