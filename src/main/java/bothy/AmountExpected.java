@@ -3,7 +3,10 @@ package bothy;
 import java.util.HashMap;
 import java.util.Map;
 
-/** An expected amount in the unit of the diary: a file may tell pounds where the diary holds kilograms. */
+/**
+ * An expected amount in the unit of the diary: a file may tell pounds where the diary holds kilograms. The factors stand here once more and
+ * not in the words that reading turns units with: a wrong one there must not make the expectation wrong alike.
+ */
 final class AmountExpected {
     private record Unit(String inDiary, double factor, double offset) {}
 

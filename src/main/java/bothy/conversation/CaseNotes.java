@@ -25,7 +25,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What one message adds to the case that it belongs to: an answer to the question that waits, and what it tells unasked. */
@@ -357,30 +356,13 @@ final class CaseNotes {
         return entries;
     }
 
-    /**
-     * Whether the message shows something on the plant that no cause of its open case shows: a sunken black end of the fruit, days after
-     * leaves hung at noon, is a trouble of its own.
-     */
+    /** Whether the message, which answers nothing that was asked, shows a trouble of its own beside the open case of its crop. */
     private boolean anotherTrouble(Heard heard) {
-        List<SignSeen> open = spokenOf().named();
-        if (open.size() != 1
-                || !heard.signs().isEmpty()
-                || message.pressed() != null
-                || !open.get(0).on().isBefore(situation.today())) {
-            return false;
-        }
-        SignSeen of = open.get(0);
-        Set<String> causes = Clinic.signsOf(garden, situation.today(), of).stream()
-                .flatMap(sign -> book.tables().rows(sign, of.crop()).stream())
-                .map(Troubles.Row::cause)
-                .collect(Collectors.toSet());
         List<Finding> found = ofPlants(foundOf(heard)).toList();
-        return !causes.isEmpty()
+        return heard.signs().isEmpty()
+                && message.pressed() == null
                 && found.stream().noneMatch(this::asked)
-                && found.stream()
-                        .filter(one -> book.tables().tells(one.about(), one.found()))
-                        .anyMatch(one -> book.tables().questions().get(one.about()).pointsTo(one.found(), 1).stream()
-                                .noneMatch(causes::contains));
+                && spokenOf().anotherTrouble(found, book.tables());
     }
 
     /** "Sowed courgettes, 4 spots of 2 seeds" tells of no spots: how many there are is still to be asked. */

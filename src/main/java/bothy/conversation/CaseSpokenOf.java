@@ -1,13 +1,17 @@
 package bothy.conversation;
 
 import bothy.advice.clinic.Clinic;
+import bothy.almanac.troubles.Troubles;
 import bothy.garden.Doubt;
+import bothy.garden.Finding;
 import bothy.garden.Garden;
 import bothy.garden.Planting;
 import bothy.garden.SignSeen;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Which of the open cases a message is about, by the crops that it names and the question that waits. */
 final class CaseSpokenOf {
@@ -65,5 +69,26 @@ final class CaseSpokenOf {
             return List.of();
         }
         return Clinic.open(garden, today, null, crop).stream().toList();
+    }
+
+    /**
+     * Whether what was found on the plant is shown by no cause of the one case named: a sunken black end of the fruit, days after leaves
+     * hung at noon, is a trouble of its own.
+     */
+    boolean anotherTrouble(List<Finding> found, Troubles troubles) {
+        List<SignSeen> open = named();
+        if (open.size() != 1 || !open.get(0).on().isBefore(today)) {
+            return false;
+        }
+        SignSeen of = open.get(0);
+        Set<String> causes = Clinic.signsOf(garden, today, of).stream()
+                .flatMap(sign -> troubles.rows(sign, of.crop()).stream())
+                .map(Troubles.Row::cause)
+                .collect(Collectors.toSet());
+        return !causes.isEmpty()
+                && found.stream()
+                        .filter(one -> troubles.tells(one.about(), one.found()))
+                        .anyMatch(one -> troubles.questions().get(one.about()).pointsTo(one.found(), 1).stream()
+                                .noneMatch(causes::contains));
     }
 }

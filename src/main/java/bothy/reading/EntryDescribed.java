@@ -56,6 +56,16 @@ record EntryDescribed(
         List.of("potting", "repotting").forEach(noun -> NOUNS.put(noun, EnumSet.of(What.POTTED_ON)));
     }
 
+    /** Where the words that name an entry end: with the first sentence that names one, else with the message. */
+    static int ends(Passage passage, int from) {
+        return passage.sentences().stream()
+                .filter(one -> one[1] > from
+                        && !in(passage, Math.max(from, one[0]), one[1]).none())
+                .mapToInt(one -> one[1])
+                .findFirst()
+                .orElse(passage.size());
+    }
+
     /** What a stretch of a message tells of the entry it means. */
     static EntryDescribed in(Passage passage, int from, int to) {
         Set<What> doings = EnumSet.noneOf(What.class);

@@ -33,7 +33,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Gathers what the sentences of a message tell, ask and show. */
@@ -212,8 +211,8 @@ final class Sentences {
         asked.replaceAll(inquiry -> WorthKeeping.of(whole, inquiry));
         said.removeIf(clause ->
                 !seen.isEmpty() && (TroubleOrDoing.beside(whole, clause) || BesideATrouble.only(whole, clause, seen)));
-        restOfThem(whole, said);
-        List<Clause> chores = said.stream().filter(Sentences::chore).toList();
+        Chores.handOn(whole, said);
+        List<Clause> chores = said.stream().filter(Chores::is).toList();
         said.removeAll(chores);
         List<Told> told = statements.told(passage, said).stream()
                 .filter(one -> !ofNoPlant(one.event()))
@@ -236,20 +235,6 @@ final class Sentences {
                 chores.stream().anyMatch(clause -> clause.mood() == Mood.DONE));
     }
 
-    /** "Gave 3 tomatoes away and potted up the rest": the rest are tomatoes. */
-    private static void restOfThem(Passage passage, List<Clause> said) {
-        for (int i = 1; i < said.size(); i++) {
-            Clause before = said.get(i - 1);
-            Clause clause = said.get(i);
-            boolean rest = IntStream.range(clause.from(), clause.to())
-                    .anyMatch(
-                            at -> Set.of("rest", "them", "others", "remaining").contains(passage.word(at)));
-            if (chore(before) && clause.crops().isEmpty() && rest) {
-                said.set(i, clause.with(before.crops()));
-            }
-        }
-    }
-
     /** "Storing spuds what temp": a doing named at the head of a question, neither counted nor dated, is what is asked of. */
     private static boolean onlyNamed(Passage passage, int[] sentence, Clause clause) {
         return clause.action().form() == Form.ING
@@ -261,11 +246,6 @@ final class Sentences {
     /** "Cut the tops off", where nothing grows whose tops could be meant. */
     private static boolean ofNoPlant(Event event) {
         return event.what() == What.NOTE && HAULMS.equals(event.detail()) && event.crop() == null;
-    }
-
-    /** Work that no diary of a crop needs: "weeded the onions". */
-    private static boolean chore(Clause clause) {
-        return clause.action().action().equals("chore");
     }
 
     /** Each sign once, and no wider one beside the closer: "wilting every afternoon. They hang down like rags." */

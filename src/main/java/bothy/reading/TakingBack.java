@@ -110,7 +110,8 @@ final class TakingBack {
         }
         int right = rightAt(verb + 1);
         int denied = deniedAt(verb + 1);
-        int end = Math.min(right < 0 ? described(verb + 1) : right, denied < 0 ? passage.size() : denied);
+        int end = Math.min(
+                right < 0 ? EntryDescribed.ends(passage, verb + 1) : right, denied < 0 ? passage.size() : denied);
         EntryDescribed meant = EntryDescribed.in(passage, verb + 1, end);
         boolean ofDiary = !meant.bare() && !meant.doings().contains(What.FED)
                 || denied >= 0
@@ -127,17 +128,6 @@ final class TakingBack {
             return meant.none() ? Optional.empty() : Optional.of(takenBack(meant, verb));
         }
         return putRight(meant, right);
-    }
-
-    /** Where what is to go ends: with the sentence that names it. */
-    private int described(int from) {
-        int[] sentence = passage.sentences().stream()
-                .filter(one -> one[1] > from
-                        && !EntryDescribed.in(passage, Math.max(from, one[0]), one[1])
-                                .none())
-                .findFirst()
-                .orElse(new int[] {0, passage.size()});
-        return sentence[1];
     }
 
     /** "Forget the potatoes on the windowsill, they all went in the ground": that they stood there no longer matters. */

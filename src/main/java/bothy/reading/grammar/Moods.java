@@ -105,32 +105,16 @@ public final class Moods {
         if (has("sarcasm", passage, 0, passage.size()) || told(passage, sentence, action)) {
             return Mood.NOT_OURS;
         }
-        if (concedes(passage, begin, action)) {
-            return Mood.NOT_OURS;
-        }
         if (hasBeside("pastseason", passage, sentence, action)
                 || hasBeside("habits", passage, sentence, action)
-                || Relative.only(passage, action, sentence)) {
+                || Relative.only(passage, action, sentence)
+                || Relative.conceded(passage, action, begin)) {
             return Mood.NOT_OURS;
         }
         if (Forecast.only(passage, sentence, action) || others(passage, from, action)) {
             return Mood.NOT_OURS;
         }
         return action.form() != Form.PAST && listed(passage, sentence) ? Mood.MEANT : ours(action, passage, from, to);
-    }
-
-    /** "Even though I put in single seeds": recalled beside what is told, and of no day. */
-    private static boolean concedes(Passage passage, int begin, ActionSaid action) {
-        int verb = action.words().nextSetBit(0);
-        for (int at = verb - 1; at >= Math.max(0, begin - 1); at--) {
-            if (Set.of("though", "although").contains(passage.word(at))) {
-                return passage.days().stream().noneMatch(day -> day.start() > verb);
-            }
-            if (passage.tokens().get(at).mark()) {
-                return false;
-            }
-        }
-        return false;
     }
 
     /** Whether such words stand in the sentence and not only in what the doing is compared with. */

@@ -34,4 +34,18 @@ final class Relative {
         }
         return false;
     }
+
+    /** "Even though I put in single seeds": recalled beside what is told, and of no day. */
+    static boolean conceded(Passage passage, ActionSaid action, int begin) {
+        int verb = action.words().nextSetBit(0);
+        for (int at = verb - 1; at >= Math.max(0, begin - 1); at--) {
+            if (Set.of("though", "although").contains(passage.word(at))) {
+                return passage.days().stream().noneMatch(day -> day.start() > verb);
+            }
+            if (passage.tokens().get(at).mark()) {
+                return false;
+            }
+        }
+        return false;
+    }
 }

@@ -79,25 +79,13 @@ final class Unnamed {
         this.before = before;
     }
 
-    /** "Pulled everything": plants that are pulled up all at once bear no more. */
-    private boolean cleared(Told told) {
-        int verb = clause.action().words().nextSetBit(0);
-        return told.event().what() == What.HARVESTED
-                && told.event().count() == null
-                && told.event().amount() == null
-                && Set.of("pulled", "ripped", "yanked", "tore", "cleared", "hauled")
-                        .contains(passage.word(verb));
-    }
-
     List<Told> meant(Told told, boolean everything) {
         boolean ofAll = PlantingsMeant.ofAll(told.event().what());
         List<Planting> growing = PlantingsMeant.growing(passage.situation());
         boolean justNamed = !before.isEmpty() && before.get(before.size() - 1).from() >= sentenceFrom();
-        if (everything && !growing.isEmpty() && cleared(told)) {
-            Told last = told.with(told.event().withDetail("last"));
-            return List.of(growing.size() == 1 ? one(last, growing.get(0)) : last.about(PlantingsMeant.ids(growing)));
-        }
-        if (everything && (ofAll || told.event().what() == What.DIED) && !(growing.isEmpty() && justNamed)) {
+        boolean over =
+                told.event().what() == What.DIED || "last".equals(told.event().detail());
+        if (everything && (ofAll || over) && !(growing.isEmpty() && justNamed)) {
             return List.of(growing.size() == 1 ? one(told, growing.get(0)) : told.about(PlantingsMeant.ids(growing)));
         }
         String again = justNamed && told.event().what() == What.SOWN && more()

@@ -238,7 +238,8 @@ final class WhatMeant {
         int to = Math.min(clause.to(), clause.sentence()[1]);
         boolean weighed = Passage.within(passage.quantities(), clause.from(), to).stream()
                 .anyMatch(quantity -> quantity.unit().equals("kg"));
-        boolean plants = says(passage, clause, Set.of("plants", "vines", "haulms", "stumps"));
+        // "Pulled everything": plants that are pulled up all at once bear no more.
+        boolean plants = says(passage, clause, Set.of("plants", "vines", "haulms", "stumps", "everything"));
         return up && !weighed && (crop == null ? plants : cropNames.fruiting(crop.crop()));
     }
 
