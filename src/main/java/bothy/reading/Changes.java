@@ -5,6 +5,7 @@ import bothy.garden.Event;
 import bothy.garden.Logged;
 import bothy.garden.Planting;
 import bothy.garden.SignSeen;
+import bothy.garden.Situation;
 import bothy.garden.What;
 import bothy.reading.said.CropSaid;
 import bothy.reading.said.DaySaid;
@@ -189,8 +190,20 @@ record Changes(
                 && Math.abs(event.amount() - told) <= told / 100;
     }
 
-    /** The lines that the change can be meant for. */
-    List<Logged> lines(List<Logged> lately) {
+    /** The lines that the change can be meant for: of the last message, or behind a sign of no number the newest of the day that has one. */
+    List<Logged> lines(Situation situation) {
+        boolean onlySigns =
+                situation.lately().stream().noneMatch(line -> line.entry() instanceof Event || count(line) != null);
+        List<Logged> counted = count == null || !onlySigns
+                ? List.of()
+                : situation.earlier().stream()
+                        .filter(line -> count(line) != null)
+                        .limit(1)
+                        .toList();
+        return counted.isEmpty() ? lines(situation.lately()) : counted;
+    }
+
+    private List<Logged> lines(List<Logged> lately) {
         List<Logged> events = lately.stream()
                 .filter(line -> line.entry() instanceof Event || amount == null && line.entry() instanceof SignSeen)
                 .toList();

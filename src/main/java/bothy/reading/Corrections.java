@@ -166,7 +166,7 @@ final class Corrections {
                         : List.of();
         if (earlier.isEmpty()) {
             List<Logged> recounted = recounted(changes, situation);
-            return recounted.isEmpty() ? changes.lines(situation.lately()) : recounted;
+            return recounted.isEmpty() ? changes.lines(situation) : recounted;
         }
         return earlier;
     }

@@ -344,7 +344,7 @@ final class TakingBack {
         List<Logged> found = new ArrayList<>();
         for (EntryDescribed one : List.of(closer, meant.with(changes.crop()), meant.doing(doings), meant)) {
             if (found.isEmpty()) {
-                found.addAll(one.none() ? changes.lines(passage.situation().lately()) : one.among(all));
+                found.addAll(one.none() ? changes.lines(passage.situation()) : one.among(all));
             }
         }
         List<Logged> lately =

@@ -32,6 +32,7 @@ final class Receipts {
         List<Event> events = new ArrayList<>();
         List<SettingChange> settings = new ArrayList<>();
         List<Event> corrected = new ArrayList<>();
+        List<String> right = new ArrayList<>();
         boolean undone = false;
         for (Logged line : written) {
             Entry entry = line.entry();
@@ -43,6 +44,8 @@ final class Receipts {
                 settings.add(change);
             } else if (entry instanceof Amendment amendment && amendment.instead() instanceof Event event) {
                 corrected.add(event);
+            } else if (entry instanceof Amendment amendment && amendment.instead() instanceof SignSeen sign) {
+                right.add(trouble(sign));
             } else if (entry instanceof Amendment) {
                 undone = true;
             }
@@ -53,8 +56,11 @@ final class Receipts {
         if (!parts.isEmpty()) {
             lines.add(talk("noted", String.join("; ", parts)));
         }
-        words(corrected).ifPresent(text -> lines.add(talk("corrected", text)));
-        if (undone && (corrected.isEmpty() || !takenBack.isEmpty())) {
+        words(corrected).ifPresent(right::add);
+        if (!right.isEmpty()) {
+            lines.add(talk("corrected", String.join("; ", right)));
+        }
+        if (undone && (right.isEmpty() || !takenBack.isEmpty())) {
             lines.add(words(standingAgain)
                     .map(what -> talk("correction-taken-back", what))
                     .or(() -> words(takenBack).map(what -> talk("taken-back", what)))
@@ -92,6 +98,7 @@ final class Receipts {
                         ? vocabulary.names().planting(sign.planting())
                         : sign.crop() == null ? null : vocabulary.names().many(sign.crop()));
         put(words, "sign", sign.sign().replace('-', ' '));
+        put(words, "count", sign.count() == null ? null : String.valueOf(sign.count()));
         put(words, "on", vocabulary.quantities().nearDay(sign.on()));
         return fill("sign", words).orElse(sign.sign());
     }
