@@ -197,7 +197,12 @@ record Changes(
         List<Logged> counted = count == null || !onlySigns
                 ? List.of()
                 : situation.earlier().stream()
-                        .filter(line -> count(line) != null)
+                        .filter(line -> line.entry() instanceof Event event
+                                && event.count() != null
+                                && line.at()
+                                        .atZone(situation.grower().zone())
+                                        .toLocalDate()
+                                        .equals(situation.today()))
                         .limit(1)
                         .toList();
         return counted.isEmpty() ? lines(situation.lately()) : counted;
@@ -240,7 +245,9 @@ record Changes(
     }
 
     private static Integer count(Logged line) {
-        return line.entry() instanceof Event event ? event.count() : null;
+        return line.entry() instanceof Event event
+                ? event.count()
+                : line.entry() instanceof SignSeen sign ? sign.count() : null;
     }
 
     /** The same where the crop named only says which entry is meant. */
