@@ -56,6 +56,7 @@ final class ReadVerb implements Callable<Integer> {
                         List.of(),
                         List.of(),
                         List.of(),
-                        plantingLines.happened(line.plantings(), line.today(), grower)));
+                        plantingLines.happened(line.plantings(), line.today(), grower),
+                        List.of()));
     }
 }

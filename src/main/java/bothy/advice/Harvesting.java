@@ -25,6 +25,11 @@ final class Harvesting {
     /** Raised from seed, what stands for years bears in its second season. Common practice. */
     private static final int FROM_SEED_DAYS = 300;
 
+    private static final int HARDY_WEEKS = 4;
+    private static final int HALF_HARDY_WEEKS = 2;
+    /** A frost down to here is light (US National Weather Service: a freeze above 28 °F). */
+    private static final double LIGHT_FROST_C = -2;
+
     private static final int SPRING_BEGINS_WEEKS = 14;
     private static final int SPRING_ENDS_MONTHS = 3;
 
@@ -106,7 +111,6 @@ final class Harvesting {
     /** The last day on which a sowing can still ripen before the first autumn frost. */
     Optional<Outlook> latestSowing() {
         Sheet.Harvest harvest = sheet.harvest();
-        boolean hardy = sheet.growth() != null && sheet.growth().hardiness() == Sheet.Hardiness.HARDY;
         if (harvest == null || fromSowing(harvest) == null) {
             return Optional.empty();
         }
@@ -126,8 +130,7 @@ final class Harvesting {
                     end,
                     frosts.told()));
         }
-        // A hardy crop goes on ripening for some weeks after the first frost. Common practice: four.
-        LocalDate end = hardy ? frosts.firstAutumn().plusWeeks(4) : frosts.firstAutumn();
+        LocalDate end = frosts.firstAutumn().plusWeeks(weeksAfterTheFirstFrost());
         // Just before the end, so that the order of the frosts, which a grower may tell oddly, does not matter here.
         LocalDate byDays = new Season(end.minusDays(1), end)
                 .lastSowing(days(fromSowing(harvest).middle()), 0, slack(harvest));
@@ -136,6 +139,19 @@ final class Harvesting {
             last = last.minusYears(1);
         }
         return Optional.of(new Outlook(planting.id(), What.SOWN, "latest", last.minusDays(14), last, frosts.told()));
+    }
+
+    /** The first frosts of autumn are light: what they do not harm goes on ripening. Common practice: a hardy crop for four weeks. */
+    private int weeksAfterTheFirstFrost() {
+        Sheet.Growth growth = sheet.growth();
+        if (growth == null || growth.hardiness() == Sheet.Hardiness.TENDER) {
+            return 0;
+        }
+        if (growth.hardiness() == Sheet.Hardiness.HARDY) {
+            return HARDY_WEEKS;
+        }
+        boolean standsLightFrost = growth.harmedBelowC() != null && growth.harmedBelowC() <= LIGHT_FROST_C;
+        return standsLightFrost ? HALF_HARDY_WEEKS : 0;
     }
 
     /** What stands for years has to root before the winter, not to ripen. */

@@ -202,7 +202,8 @@ final class Exchange {
                 newestFirst(before.standing()),
                 memory.mentioned(),
                 memory.crops(),
-                before.happened());
+                before.happened(),
+                memory.askedBy(today));
     }
 
     private static List<Logged> newestFirst(List<Logged> standing) {

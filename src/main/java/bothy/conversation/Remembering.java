@@ -5,6 +5,7 @@ import bothy.garden.Event;
 import bothy.garden.Finding;
 import bothy.garden.Given;
 import bothy.garden.Heard;
+import bothy.garden.Inquiry;
 import bothy.garden.Kind;
 import bothy.garden.Logged;
 import bothy.garden.SettingChange;
@@ -100,7 +101,23 @@ final class Remembering {
                 said(answer),
                 today,
                 keys.isEmpty() ? memory.lastSaid() : keys,
-                verdicts(turn));
+                verdicts(turn),
+                asked(turn.heard()));
+    }
+
+    /** Talk that says nothing ("thanks") leaves the last question standing. */
+    private List<Inquiry> asked(Heard heard) {
+        boolean tells = !heard.statements().isEmpty()
+                || !heard.signs().isEmpty()
+                || !heard.plans().isEmpty()
+                || !heard.amendments().isEmpty();
+        if (tells) {
+            return List.of();
+        }
+        List<Inquiry> asked = heard.inquiries().stream()
+                .filter(inquiry -> !inquiry.onlyTold())
+                .toList();
+        return asked.isEmpty() ? memory.asked() : asked;
     }
 
     /** What was said of the troubles that are still being looked into; one spoken of now is as it is now. */

@@ -79,7 +79,8 @@ final class Reminding {
                                 List.of(),
                                 List.of(),
                                 List.of(),
-                                garden.happened()));
+                                garden.happened(),
+                                List.of()));
         List<Statement> told = read.statements();
         boolean clear = !told.isEmpty() && told.stream().allMatch(Reminding::isClear);
         return clear

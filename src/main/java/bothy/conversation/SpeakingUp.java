@@ -134,7 +134,8 @@ final class SpeakingUp {
                 memory.said(),
                 memory.saidOn(),
                 answer.spoken().stream().map(Turn::key).collect(Collectors.toSet()),
-                memory.verdicts())));
+                memory.verdicts(),
+                memory.asked())));
         return new Outcome(
                 WeatherNotes.under(
                         answer.reply(),

@@ -17,6 +17,7 @@ import java.util.Set;
  * @param mentioned ids of the plantings that were talked about last, for "they"
  * @param crops the crops that were talked about last, whether they grow already or not
  * @param happened what the diary tells already of each planting, by its id
+ * @param asked what the last message asked, for "and onions?"; empty when it told something
  */
 public record Situation(
         LocalDate today,
@@ -27,7 +28,8 @@ public record Situation(
         List<Logged> earlier,
         List<String> mentioned,
         List<String> crops,
-        Map<String, Set<What>> happened) {
+        Map<String, Set<What>> happened,
+        List<Inquiry> asked) {
     public Situation {
         plantings = List.copyOf(plantings);
         lately = List.copyOf(lately);
@@ -35,6 +37,7 @@ public record Situation(
         mentioned = List.copyOf(mentioned);
         crops = List.copyOf(crops);
         happened = Map.copyOf(happened);
+        asked = List.copyOf(asked);
     }
 
     /** Where nothing is known to have happened yet. */
@@ -45,7 +48,7 @@ public record Situation(
             Doubt pending,
             List<Logged> lately,
             List<String> mentioned) {
-        this(today, grower, plantings, pending, lately, List.of(), mentioned, List.of(), Map.of());
+        this(today, grower, plantings, pending, lately, List.of(), mentioned, List.of(), Map.of(), List.of());
     }
 
     /** Whether the diary tells one of these of a planting. */

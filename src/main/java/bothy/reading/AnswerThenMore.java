@@ -33,7 +33,8 @@ final class AnswerThenMore {
                 situation.earlier(),
                 about.isEmpty() ? situation.mentioned() : about,
                 situation.crops(),
-                situation.happened());
+                situation.happened(),
+                situation.asked());
         Heard more = reading.understood(text.substring(comma + 1), after);
         boolean tellsMore = !more.statements().isEmpty()
                 || !more.inquiries().isEmpty()

@@ -34,6 +34,7 @@ final class Inquiries {
     private static final Set<String> HAPPENED = Set.of("happen", "happens", "happened", "happening");
     private static final String FROST = "frost";
 
+    private static final Set<Question> OF_THE_COLD = Set.of(Question.SAFE, Question.STATUS, Question.OTHER);
     private static final Set<String> OTHER_DANGERS = Set.of(FROST, "spraying");
     /** Of these a length told before the question is what is asked about. */
     private static final Set<Question> SIZED =
@@ -188,8 +189,9 @@ final class Inquiries {
             return ofMatter.withTopic(Inquiry.UNWRITTEN);
         }
         Inquiry ofPeriod = questions.periods().in(ofAny(ofMatter, passage, sentence), passage, sentence);
-        Inquiry settled = HeatToCome.asked(ofOldSeed(likeliest(ofPeriod, said), passage), passage);
-        return questions.cues().in(settled, passage);
+        Inquiry settled = HeatToCome.asked(
+                ofTheColdPast(ofOldSeed(likeliest(ofPeriod, said), passage), passage, begins), passage);
+        return StartsOut.asked(questions.cues().in(settled, passage), passage, begins, sentence[1]);
     }
 
     /** "There was a frost this morning. Will the peas take harm?": of nothing to eat. */
@@ -197,6 +199,17 @@ final class Inquiries {
         return Optional.ofNullable(questions.danger(passage, 0, sentence[0]))
                 .filter(FROST::equals)
                 .filter(frost -> questions.eating().in(passage, sentence, sentence[0]) == null);
+    }
+
+    /** "-4 last night, are my carrots ok?": of what the cold did, not of eating. */
+    private static Inquiry ofTheColdPast(Inquiry inquiry, Passage passage, int begins) {
+        boolean open = OF_THE_COLD.contains(inquiry.question())
+                && (inquiry.topic() == null
+                        || inquiry.topic().equals("eating")
+                        || inquiry.topic().equals("normal"));
+        return open && inquiry.eaten() == null && ColdPast.told(passage, begins)
+                ? inquiry.asking(Question.OTHER).withTopic("recovery")
+                : inquiry;
     }
 
     /** "Do I pinch anything out" asks of each crop that grows. */

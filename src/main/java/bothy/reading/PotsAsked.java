@@ -33,6 +33,8 @@ final class PotsAsked {
     /** Cells of a tray told to have some, but not how many; they do not change what it holds. */
     private static final double SOME_CELLS = 24;
 
+    private static final String CELLS_OF_A_TRAY = "cells";
+
     private PotsAsked() {}
 
     /** Whether pots of so many litres are told. */
@@ -92,16 +94,19 @@ final class PotsAsked {
                     before == null ? Integer.valueOf(trays) : before,
                     null,
                     sized ? Double.valueOf(told) : Double.valueOf(SOME_CELLS),
-                    "cells");
+                    CELLS_OF_A_TRAY);
         }
         Matcher plain = TRAYS.matcher(text);
         if (!plain.find()) {
-            return inquiry;
+            // "Compost for 24 cells": one tray of so many.
+            return cells(passage)
+                    .map(told -> inquiry.with(1, null, Double.valueOf(told), CELLS_OF_A_TRAY))
+                    .orElse(inquiry);
         }
         Integer before = count(passage, plain.start(), plain.group(2).isEmpty() ? Integer.valueOf(1) : null);
         double each =
                 plain.group(3) != null ? Double.parseDouble(plain.group(3)) : plain.group(1) != null ? SOME_CELLS : 0;
-        return inquiry.with(before, null, each, "cells");
+        return inquiry.with(before, null, each, CELLS_OF_A_TRAY);
     }
 
     /** The whole number told right before a size. */

@@ -2,6 +2,7 @@ package bothy.reading;
 
 import bothy.almanac.Words;
 import bothy.garden.Heard;
+import bothy.garden.Inquiry;
 import bothy.garden.Kind;
 import bothy.garden.Planting;
 import bothy.garden.Situation;
@@ -41,6 +42,7 @@ public final class Reading {
     private final Set<String> whereabouts;
     private final Guesses guesses;
     private final EatingAsked eating;
+    private final AsksAlike asksAlike;
 
     /** @throws bothy.almanac.RulesBroken when a words file is missing or a phrase in one cannot be read */
     public Reading(Words words) {
@@ -51,6 +53,7 @@ public final class Reading {
         KindOf kinds = new KindOf(words);
         FrostToCome frostToCome = new FrostToCome(words);
         GrowingWished growingWished = new GrowingWished(words);
+        asksAlike = new AsksAlike(words);
         zonesNear = new ZonesNear(words);
         guesses = new Guesses(words, questions);
         eating = questions.eating();
@@ -72,6 +75,7 @@ public final class Reading {
                         kinds.vocabulary(),
                         frostToCome.vocabulary(),
                         growingWished.vocabulary(),
+                        asksAlike.vocabulary(),
                         signs.vocabulary(),
                         answers.vocabulary(),
                         closerLook.vocabulary(),
@@ -190,6 +194,10 @@ public final class Reading {
             if (answer.isPresent()) {
                 return own ? Joined.of(answer.get(), sentences.heard(passage, gathered)) : answer.get();
             }
+        }
+        Optional<List<Inquiry>> alike = asksAlike.in(passage, gathered);
+        if (alike.isPresent()) {
+            return sentences.heard(passage, gathered.asking(alike.get()));
         }
         boolean ofItsOwn = !gathered.asked().isEmpty() || !gathered.seen().isEmpty() || onlySettings(gathered);
         return corrections

@@ -65,7 +65,13 @@ final class Sentences {
             List<Inquiry> asked,
             List<SignSeen> seen,
             List<SettingChange> set,
-            boolean chores) {}
+            boolean chores) {
+
+        /** The same with other questions. */
+        Gathered asking(List<Inquiry> questions) {
+            return new Gathered(told, plans, questions, seen, set, chores);
+        }
+    }
 
     Sentences(
             Moods moods,

@@ -32,6 +32,7 @@ final class Settings {
 
     private static final Pattern ZONE = Pattern.compile("\\b([A-Z][A-Za-z]+/[A-Z][A-Za-z_]+(?:/[A-Z][A-Za-z_]+)?)\\b");
     private static final String FROSTS = "frosts";
+    private static final Set<String> BESIDE_ITS_DAY = Set.of("last", "final", "first");
     private static final Set<String> OF_FROST = Set.of(FROSTS, "climate");
     /** USDA Plant Hardiness Zone Map: zone 10 and warmer have no winter colder than about −1 °C. */
     private static final Pattern HARDINESS =
@@ -48,6 +49,7 @@ final class Settings {
     /** So many words of a longer name may stand before one that is known: "St Paul Minnesota". */
     private static final int BEFORE_A_NAME = 2;
 
+    private final PhraseBook<String> bothFrosts;
     private final PhraseBook<String> seasons;
     private final PhraseBook<String> usual;
     private final PhraseBook<String> happened;
@@ -68,6 +70,7 @@ final class Settings {
             }
         }
         words.names(FILE, "/frosts").forEach(frost -> file.into(frosts, "/frosts/" + frost, frost));
+        bothFrosts = file.book("/both", "both");
         seasons = file.book("/season", "season");
         usual = file.book("/usual", "usual");
         happened = file.book("/happened", "happened");
@@ -119,6 +122,7 @@ final class Settings {
         words.names(FILE, "/cities").forEach(city -> all.addAll(List.of(city.split(" "))));
         words.names(FILE, "/regions").forEach(region -> all.addAll(List.of(region.split(" "))));
         all.addAll(frosts.vocabulary());
+        all.addAll(bothFrosts.vocabulary());
         return all;
     }
 
@@ -211,6 +215,9 @@ final class Settings {
                     new SettingChange("lastSpringFrost", monthDay(days.get(0))),
                     new SettingChange("firstAutumnFrost", monthDay(days.get(1))));
         }
+        if (!past && found.size() < 2 && days.size() == 2 && ofBoth(passage, sentence)) {
+            return both(passage, sentence, days);
+        }
         if (found.isEmpty() || days.isEmpty() || past || !habit) {
             return List.of();
         }
@@ -219,6 +226,24 @@ final class Settings {
             told.add(new SettingChange(found.get(i).meaning(), monthDay(days.get(i))));
         }
         return told;
+    }
+
+    private boolean ofBoth(Passage passage, int[] sentence) {
+        return !bothFrosts
+                .all(passage.tokens(), sentence[0], sentence[1], passage)
+                .isEmpty();
+    }
+
+    /** "Frost dates last 28 April first 10 October": two days for one mention of frost, the spring's before the autumn's unless told. */
+    private List<SettingChange> both(Passage passage, int[] sentence, List<DaySaid> days) {
+        int start = sentence[0];
+        for (int at = start; at < days.get(0).start(); at++) {
+            start = BESIDE_ITS_DAY.contains(passage.word(at)) ? at : start;
+        }
+        boolean autumnFirst = passage.word(start).equals("first");
+        return List.of(
+                new SettingChange("lastSpringFrost", monthDay(days.get(autumnFirst ? 1 : 0))),
+                new SettingChange("firstAutumnFrost", monthDay(days.get(autumnFirst ? 0 : 1))));
     }
 
     private static String monthDay(DaySaid said) {

@@ -85,7 +85,8 @@ final class Corpus {
                 List.of(),
                 texts(message.path("mentioned")),
                 List.of(),
-                plantingLines.happened(lines, today, grower));
+                plantingLines.happened(lines, today, grower),
+                List.of());
         boolean nothing = message.has("nothing");
         return new Labelled(
                 message.get("say").asText(),

@@ -23,6 +23,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** What is likely of seed that is not up; reckoned only when the message tells of it. */
@@ -30,7 +31,7 @@ final class NothingUpReckoning {
     /** Where nobody told how many were sown the chances are those of ten. */
     private static final int USUAL_SEEDS = 10;
 
-    private static final String UP_BY_NOW = "up-by-now";
+    private static final Set<String> HOW_MANY_BY_NOW = Set.of("up-by-now", "normal");
     /** Asked so, nothing is up. */
     private static final String SOW_AGAIN = "sow-again-or-wait";
 
@@ -64,9 +65,10 @@ final class NothingUpReckoning {
         return days < 1 || days > MOST_DAYS ? Optional.empty() : Optional.of(chance(subject, (int) days));
     }
 
-    /** How many should be up; reckoned only when that is asked. */
+    /** How many should be up; reckoned only when that is asked, or whether it is normal. */
     static Optional<UpByNow> byNow(Subject subject) {
-        boolean asked = subject.inquiries().stream().anyMatch(inquiry -> UP_BY_NOW.equals(inquiry.topic()));
+        boolean asked = subject.inquiries().stream()
+                .anyMatch(inquiry -> HOW_MANY_BY_NOW.contains(String.valueOf(inquiry.topic())));
         if (!asked || !seedWithATable(subject)) {
             return Optional.empty();
         }

@@ -5,8 +5,10 @@ import bothy.advice.facts.Outlook;
 import bothy.advice.reckoned.SowAgain;
 import bothy.agronomy.Season;
 import bothy.almanac.Range;
+import bothy.garden.Event;
 import bothy.garden.What;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -38,10 +40,21 @@ final class SuccessionReckoning {
                         new SowAgain(subject.id(), dates, last, subject.frosts().told()));
     }
 
+    /** The last sowing of the planting; of a crop asked about, that of any of its plantings. */
+    private static Optional<LocalDate> lastSown(Subject subject) {
+        return subject.last(What.SOWN).map(Latest::on).or(() -> subject.plotEvents().stream()
+                .filter(event -> event.what() == What.SOWN
+                        && event.on() != null
+                        && subject.planting().crop().equals(event.crop()))
+                .map(Event::on)
+                .max(Comparator.naturalOrder()));
+    }
+
     /** An interval after the last sowing, or the beginning of the time to sow. */
     private static Optional<LocalDate> first(Subject subject, Range every) {
-        Optional<LocalDate> afterLast =
-                subject.last(What.SOWN).map(Latest::on).map(day -> day.plusDays(Math.round(every.middle())));
+        Optional<LocalDate> afterLast = lastSown(subject)
+                .map(day -> day.plusDays(Math.round(every.middle())))
+                .filter(day -> !day.isBefore(subject.today().minusDays(Math.round(every.high()))));
         return afterLast
                 .or(() -> subject.outlook(What.SOWN, "outdoors").map(Outlook::from))
                 .map(day -> day.isBefore(subject.today()) ? subject.today() : day);

@@ -61,6 +61,9 @@ final class SlipsOfThePen {
     private static final Map<String, String> WOULD_TOO =
             Map.of("wed", "we", "id", "i", "youd", "you", "theyd", "they", "itd", "it");
 
+    private static final Set<String> BEHIND_WHERE =
+            Set.of("do", "does", "did", "should", "shud", "shall", "can", "could", "cud", "would", "wud", "best");
+
     private SlipsOfThePen() {}
 
     static void setRight(List<Token> tokens) {
@@ -68,6 +71,17 @@ final class SlipsOfThePen {
         anForAnd(tokens);
         inForInch(tokens);
         hadForWould(tokens);
+        wereForWhere(tokens);
+    }
+
+    /** "Were do I start": before such a word it asks for a place. */
+    private static void wereForWhere(List<Token> tokens) {
+        for (int at = 0; at + 1 < tokens.size(); at++) {
+            if (tokens.get(at).is("were")
+                    && BEHIND_WHERE.contains(tokens.get(at + 1).word())) {
+                tokens.set(at, tokens.get(at).spelled("where"));
+            }
+        }
     }
 
     /** "Transplant Ed 8 peppers": a telephone that knows a man of that name. */
