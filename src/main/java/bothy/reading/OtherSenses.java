@@ -17,6 +17,7 @@ final class OtherSenses {
             OtherSenses::onLeaves,
             OtherSenses::driedEnough,
             OtherSenses::fruitTaken,
+            OtherSenses::inThePlant,
             OtherSenses::ownDoing);
     private static final Set<String> FRUIT = Set.of("fruit", "fruits", "cobs", "ears", "pods", "berries");
     private static final Set<String> COLOURS = Set.of("green", "red", "ripe", "unripe", "yellow", "orange");
@@ -27,6 +28,12 @@ final class OtherSenses {
 
     private static final Set<String> EARTHED = Set.of(
             "earthed", "hilled", "mounded", "ridged", "banked", "tied", "propped", "staked", "strung", "potted", "dug");
+
+    private static final Set<String> SETTING = Set.of("sown", "planted", "planted-out");
+    private static final Set<String> ARTICLES = Set.of("the", "its", "their", "each", "every", "a", "one");
+    private static final Set<String> PARTS = Set.of(
+            "stem", "stems", "stalk", "stalks", "leaf", "leaves", "bud", "buds", "pod", "pods", "fruit", "fruits",
+            "skin", "shell", "husk", "husks", "heart", "bulb", "bulbs", "neck", "flower", "flowers", "core", "flesh");
 
     private OtherSenses() {}
 
@@ -107,6 +114,14 @@ final class OtherSenses {
         return IntStream.rangeClosed(action.start(), action.lastWord() + FRUIT_REACH)
                 .anyMatch(at -> FRUIT.contains(passage.word(at))
                         || passage.word(at).equals("ones") && COLOURS.contains(passage.word(at - 1)));
+    }
+
+    /** "Tiny cloves packed in the stem" are set nowhere. */
+    private static boolean inThePlant(Passage passage, ActionSaid action) {
+        int at = action.lastWord();
+        boolean into = Set.of("in", "into", "inside").contains(passage.word(at));
+        int part = ARTICLES.contains(passage.word(at + 1)) ? at + 2 : at + 1;
+        return SETTING.contains(action.action()) && into && PARTS.contains(passage.word(part));
     }
 
     /** "The dog got out and I picked 3" is no animal's doing. */

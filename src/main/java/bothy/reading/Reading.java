@@ -43,6 +43,7 @@ public final class Reading {
     private final Guesses guesses;
     private final EatingAsked eating;
     private final AsksAlike asksAlike;
+    private final Hearsay hearsay;
 
     /** @throws bothy.almanac.RulesBroken when a words file is missing or a phrase in one cannot be read */
     public Reading(Words words) {
@@ -57,7 +58,8 @@ public final class Reading {
         zonesNear = new ZonesNear(words);
         guesses = new Guesses(words, questions);
         eating = questions.eating();
-        signs = new Signs(words, moods);
+        hearsay = new Hearsay(words);
+        signs = new Signs(words, moods, hearsay);
         answers = new Answers(words);
         closerLook = new CloserLook(words);
         looseSigns = new LooseSigns(words);
@@ -76,6 +78,7 @@ public final class Reading {
                         frostToCome.vocabulary(),
                         growingWished.vocabulary(),
                         asksAlike.vocabulary(),
+                        hearsay.vocabulary(),
                         signs.vocabulary(),
                         answers.vocabulary(),
                         closerLook.vocabulary(),
@@ -131,7 +134,7 @@ public final class Reading {
 
     /** What a message tells of a trouble beside the signs that {@link #read} names. */
     public Description description(String text, Situation situation) {
-        Passage whole = plainWords.of(grammar.whole(text, situation));
+        Passage whole = plainWords.of(hearsay.without(grammar.whole(text, situation)));
         return new Description(
                 closerLook,
                 looseSigns,

@@ -46,9 +46,11 @@ final class Signs {
     private final Map<String, Set<String>> unless = new HashMap<>();
 
     private final Moods moods;
+    private final Hearsay hearsay;
 
-    Signs(Words words, Moods moods) {
+    Signs(Words words, Moods moods, Hearsay hearsay) {
         this.moods = moods;
+        this.hearsay = hearsay;
         PhraseFile file = new PhraseFile(words, FILE, words.lists(FILE, "/groups"));
         for (String sign : words.names(FILE, "/signs")) {
             file.into(signs, "/signs/" + sign + "/phrases", sign);
@@ -75,7 +77,8 @@ final class Signs {
     }
 
     /** Signs found in a sentence, with the tokens that tell them. */
-    List<Found<String>> in(Passage passage, int[] sentence) {
+    List<Found<String>> in(Passage whole, int[] sentence) {
+        Passage passage = hearsay.without(whole);
         List<Found<String>> seen = new ArrayList<>();
         List<Found<String>> found = signs.all(passage.tokens(), sentence[0], sentence[1], passage);
         found.removeIf(one -> ofSomethingElse(passage, sentence, one) || overAnother(passage, sentence, one));

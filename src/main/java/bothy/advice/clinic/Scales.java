@@ -39,10 +39,10 @@ final class Scales {
     /** A cause that was brought in counts so much less than behind the sign that it is known for, log-odds. By judgement. */
     private static final double BROUGHT_IN = -1.2;
 
-    /** A cause that what was seen, done and asked does not make likelier than this is told by its likeness alone. By judgement. */
-    private static final double BY_LIKENESS_ALONE = 0.1;
-    /** The most that likeness alone makes of a cause: most likely, never almost certain. By judgement. */
-    private static final double MOST_BY_LIKENESS = 0.8;
+    /** A cause that what was seen, done and asked does not make likelier than this is told by the words alone. By judgement. */
+    private static final double BY_WORDS_ALONE = 0.1;
+    /** The most that words alone make of a cause: most likely, never almost certain. By judgement. */
+    private static final double MOST_BY_WORDS = 0.8;
 
     /** "Something else" behind a sign, log-odds: less than a cause seen occasionally. By judgement. */
     private static final double SOMETHING_ELSE = 0.0;
@@ -64,7 +64,7 @@ final class Scales {
 
     private final List<List<Reason>> reasons = new ArrayList<>();
     private final Map<String, String> answers = new LinkedHashMap<>();
-    private final Likeness likeness;
+    private final WordsTold words;
 
     /**
      * @param zone the time zone of the grower, which tells what does not live there
@@ -76,7 +76,7 @@ final class Scales {
         this.troubles = troubles;
         this.file = file;
         this.stage = stage;
-        this.likeness = new Likeness(troubles, file);
+        this.words = new WordsTold(troubles, file);
         this.causes = List.copyOf(suspects());
         this.weights = new double[causes.size() + 1];
         this.seen = new double[causes.size() + 1];
@@ -113,10 +113,10 @@ final class Scales {
         double[] chances = Weighing.chances(weights);
         double[] bySeen = Weighing.chances(seen);
         for (int i = 0; i < causes.size(); i++) {
-            if (chances[i] > MOST_BY_LIKENESS && bySeen[i] < BY_LIKENESS_ALONE) {
-                // What likeness alone makes of it beyond that is left to something else.
-                chances[causes.size()] += chances[i] - MOST_BY_LIKENESS;
-                chances[i] = MOST_BY_LIKENESS;
+            if (chances[i] > MOST_BY_WORDS && bySeen[i] < BY_WORDS_ALONE) {
+                // What words alone make of it beyond that is left to something else.
+                chances[causes.size()] += chances[i] - MOST_BY_WORDS;
+                chances[i] = MOST_BY_WORDS;
             }
         }
         return chances;
@@ -148,7 +148,7 @@ final class Scales {
         }
         suspects.addAll(explained);
         file.findings().forEach((about, answer) -> pointedTo.addAll(broughtIn(about, answer)));
-        likeness.alike().stream().filter(this::livesHere).forEach(pointedTo::add);
+        words.pointTo().stream().filter(this::livesHere).forEach(pointedTo::add);
         suspects.addAll(pointedTo);
         pointedTo.removeAll(explained);
         return suspects;
@@ -159,13 +159,13 @@ final class Scales {
         return !troubles.regions().lacks(zone, cause);
     }
 
-    /** A description that is like a cause's portrait speaks for it, one that is not speaks against it. */
+    /** A description in the words that a cause is told with speaks for it, one in others speaks against it. */
     private void words() {
-        for (int i = 0; i < causes.size() && !likeness.empty(); i++) {
-            double weight = likeness.weight(causes.get(i));
+        for (int i = 0; i < causes.size() && !words.empty(); i++) {
+            double weight = words.weight(causes.get(i));
             weights[i] += weight;
             seen[i] -= weight;
-            reasons.get(i).add(new Reason(Troubles.WORDS, likeness.shared(causes.get(i)), weight, null));
+            reasons.get(i).add(new Reason(Troubles.WORDS, words.shared(causes.get(i)), weight, null));
         }
     }
 

@@ -48,6 +48,8 @@ public final class Portraits {
 
     private final double usualTelling;
 
+    private final WordOdds odds;
+
     /**
      * @param words the words of each cause, as a text
      * @param told the tellings
@@ -73,6 +75,9 @@ public final class Portraits {
                 holders.computeIfAbsent(stem, first -> new ArrayList<>()).add(i);
             }
         }
+        odds = new WordOdds(all.stream()
+                .map(one -> new WordOdds.Example(one.cause(), with(one.stems(), one.crops())))
+                .toList());
         usualPortrait = mean(0, portraits.size());
         usualTelling = mean(portraits.size(), full.length);
     }
@@ -86,7 +91,7 @@ public final class Portraits {
     }
 
     private Set<String> telling(String text) {
-        Set<String> own = Stems.of(Stems.words(text));
+        Set<String> own = Stems.of(Stems.denied(Stems.words(text), overlooked));
         own.removeAll(overlooked);
         return own;
     }
@@ -94,7 +99,7 @@ public final class Portraits {
     /** The words of a text that tell of some cause, each once, in the order told. */
     public List<String> known(String text) {
         Map<String, String> known = new LinkedHashMap<>();
-        for (String word : Stems.words(text)) {
+        for (String word : Stems.denied(Stems.words(text), overlooked)) {
             if (worth.containsKey(Stems.stem(word))) {
                 known.putIfAbsent(Stems.stem(word), word);
             }
@@ -137,6 +142,22 @@ public final class Portraits {
         }
         nearest.forEach((cause, two) -> likenesses.merge(cause, NEAREST * two[0] + NEXT * two[1], Double::sum));
         return likenesses;
+    }
+
+    /**
+     * The chance of each cause by the words told alone, all together one.
+     *
+     * @param told words that tell of some cause
+     * @param crops the crop and the groups that it is of, empty when no crop was told
+     */
+    public Map<String, Double> chances(Collection<String> told, Collection<String> crops) {
+        return odds.chances(with(Stems.of(told), crops));
+    }
+
+    private static Set<String> with(Set<String> stems, Collection<String> crops) {
+        Set<String> all = new HashSet<>(stems);
+        crops.stream().filter(crop -> !crop.equals(Troubles.ANY)).forEach(crop -> all.add(WordOdds.CROP + crop));
+        return all;
     }
 
     private static void keepNearest(double[] two, double like) {

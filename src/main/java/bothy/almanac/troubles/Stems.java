@@ -16,6 +16,15 @@ final class Stems {
             List.of("ings", "ing", "edly", "ed", "en", "ies", "es", "s", "ly", "ish", "y");
     private static final int SHORTEST = 3;
 
+    /** Stands before a word that is denied. */
+    static final String DENIED = "!";
+
+    private static final Set<String> DENYING = Set.of(
+            "no", "not", "never", "without", "nor", "neither", "isnt", "arent", "doesnt", "dont", "didnt", "wont",
+            "cant", "cannot", "havent", "hasnt", "wasnt", "werent");
+    /** So many words on at most stands what is denied: "not a single hole". */
+    private static final int REACH = 4;
+
     private Stems() {}
 
     static List<String> words(String text) {
@@ -27,6 +36,29 @@ final class Stems {
         return words;
     }
 
+    /**
+     * Words with those that are denied marked: "no holes, never wilted, and bugs, none".
+     *
+     * @param littleWords stems of words between which and what is denied nothing else is told
+     */
+    static List<String> denied(List<String> words, Set<String> littleWords) {
+        List<String> marked = new ArrayList<>();
+        int reach = 0;
+        for (String word : words) {
+            if (DENYING.contains(word)) {
+                reach = REACH;
+                marked.add(word);
+            } else if (reach > 0 && !littleWords.contains(stem(word))) {
+                marked.add(DENIED + word);
+                reach = 0;
+            } else {
+                marked.add(word);
+                reach--;
+            }
+        }
+        return marked;
+    }
+
     static Set<String> of(Collection<String> words) {
         Set<String> stems = new LinkedHashSet<>();
         words.forEach(word -> stems.add(stem(word)));
@@ -34,6 +66,10 @@ final class Stems {
     }
 
     static String stem(String word) {
+        return word.startsWith(DENIED) ? DENIED + bare(word.substring(DENIED.length())) : bare(word);
+    }
+
+    private static String bare(String word) {
         String stem = word;
         for (String ending : ENDINGS) {
             if (stem.endsWith(ending) && stem.length() - ending.length() >= SHORTEST) {
