@@ -99,8 +99,12 @@ final class WhereAsked {
     /** "Frost again, would you believe": nobody is asked. */
     private static boolean marvels(Passage passage, Found<String> cue) {
         int at = cue.start() + 1;
-        return Set.of("you", "ye", "u", "yous", "anyone").contains(passage.word(at))
-                && Set.of("believe", "credit", "imagine").contains(passage.word(at + 1));
+        boolean scoffs = passage.word(at).equals("my")
+                && Set.of("foot", "eye", "arse", "backside", "hat", "elbow")
+                        .contains(passage.word(at + 1)); // "May my foot."
+        return scoffs
+                || Set.of("you", "ye", "u", "yous", "anyone").contains(passage.word(at))
+                        && Set.of("believe", "credit", "imagine").contains(passage.word(at + 1));
     }
 
     /** "Did it, 60 leeks planted out": what follows says what was done. */

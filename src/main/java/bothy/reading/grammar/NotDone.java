@@ -126,6 +126,7 @@ final class NotDone {
         return plan
                 || form == null && climbs(tokens, found)
                 || form == null && had(tokens, found)
+                || form == null && (feared(tokens, found) || anotherTook(tokens, found))
                 || form == Form.PLAIN && noun(tokens, found)
                 || form == Form.ING && cover(tokens, found)
                 || form == Form.PAST && (caught(tokens, found) || given(tokens, found))
@@ -143,6 +144,26 @@ final class NotDone {
                                 "wigwam", "wigwams", "fence", "canes", "cane", "poles", "pole", "trellis", "netting",
                                 "string", "strings", "wall", "arch", "frame", "teepee", "tepee", "obelisk", "sticks")
                         .contains(word(tokens, last + 2));
+    }
+
+    /** "Is it safe from frost." tells of none; "White over. Frost!" does. */
+    private static boolean feared(List<Token> tokens, Phrase.Place found) {
+        int at = found.start();
+        return tokens.get(at).is("frost")
+                && found.length() == 2
+                && tokens.get(at + 1).mark()
+                && at > 0
+                && !tokens.get(at - 1).endsSentence();
+    }
+
+    /** "Before the heat we got twelve tomatoes out": it was not the heat that got them. */
+    private static boolean anotherTook(List<Token> tokens, Phrase.Place found) {
+        return found.words().stream()
+                .skip(1)
+                .anyMatch(at -> Set.of("got", "had", "took", "killed", "finished", "ate", "eaten")
+                                .contains(tokens.get(at).word())
+                        && Set.of("i", "we").contains(tokens.get(at - 1).word())
+                        && !found.words().get(at - 1));
     }
 
     /** "Had 12 peppers in, now there are 9": what stood there before. */

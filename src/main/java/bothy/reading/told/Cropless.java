@@ -8,6 +8,7 @@ import bothy.reading.said.CropSaid;
 import bothy.reading.said.Passage;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Makes statements of a clause that names no crop: of the plot, of "them", of everything, or of a strange word that may be a crop. */
 final class Cropless {
@@ -49,7 +50,7 @@ final class Cropless {
         if (what == What.TEMPERATURE || what.ofThePlot() || what == What.SOIL_CHECKED) {
             return List.of(Told.of(PlotEvents.told(event, passage, clause), from, to));
         }
-        if (ofNothing(passage, clause)) {
+        if (ofNothing(passage, clause) || onlyThing(passage, clause)) {
             return List.of();
         }
         if (what == What.HARVESTED && whatMeant.cleared(passage, clause, null)) {
@@ -138,6 +139,15 @@ final class Cropless {
         return strange != null
                 ? List.of(strange)
                 : new Unnamed(passage, clause, before).meant(Told.of(event, from, to), ofAll(passage, clause, what));
+    }
+
+    /** "The only thing I fed today was the cat": what was done was done to what stands behind "was". */
+    private static boolean onlyThing(Passage passage, Clause clause) {
+        int verb = clause.action().words().nextSetBit(0);
+        return Set.of("i", "we").contains(passage.word(verb - 1))
+                && Set.of("thing", "things").contains(passage.word(verb - 2))
+                && IntStream.range(clause.action().end(), clause.sentence()[1])
+                        .anyMatch(at -> Set.of("was", "were").contains(passage.word(at)));
     }
 
     /** "Sown today: nothing." */

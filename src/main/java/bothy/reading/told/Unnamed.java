@@ -14,7 +14,7 @@ import java.util.Set;
 /** What a clause without a crop is about: what was just named, "they", "the greenhouse ones", everything, or the one planting there is. */
 final class Unnamed {
     private static final Set<String> POINTING =
-            Set.of("they", "them", "it", "these", "those", "ones", "both", "all", "this", "that", "one", "lot");
+            Set.of("they", "them", "it", "these", "those", "ones", "both", "all", "this", "that", "one", "lot", "rest");
     private static final Set<String> OBJECT = Set.of("a", "an", "the", "my", "our", "some", "his", "her");
     private static final Set<String> PLANTS = Set.of(
             "row",
@@ -66,6 +66,9 @@ final class Unnamed {
     /** What may stand before the doing of a sentence that is hardly more than it. */
     private static final Set<String> OPENING =
             Set.of("and", "then", "also", "now", "just", "all", "been", "have", "has");
+    /** "Squash cut on Saturday, sat on the floor curing since". */
+    private static final Set<String> LYING =
+            Set.of("sat", "sitting", "laid", "lying", "hung", "hanging", "spread", "stood", "standing");
     /** So many words may follow a verb that has no object of its own. */
     private static final int TRAILING = 4;
 
@@ -191,6 +194,7 @@ final class Unnamed {
                             && AGAIN.contains(next);
             boolean further = passage.word(at).equals("more")
                     && (at + 1 >= clause.to()
+                            || Set.of("same", "there", "behind", "after", "for").contains(next)
                             || Set.of("of", "seed", "seeds", "in", ",").contains(next)
                             || passage.tokens().get(at + 1).mark());
             if (another || further) {
@@ -230,7 +234,8 @@ final class Unnamed {
                                 "now", "all", "which")
                         .contains(last)
                 || passage.word(verb).equals("and")
-                || clause.from() == verb && clause.sentence()[0] < verb;
+                || clause.from() == verb && clause.sentence()[0] < verb
+                || clause.from() > clause.sentence()[0] && LYING.contains(passage.word(clause.from()));
         boolean whole = counted >= 0
                 || clause.action().form() == null
                 || markAfter() - clause.action().end() <= TRAILING;

@@ -134,6 +134,12 @@ final class WhatMeant {
             if (what == What.SUPPORTED && hungUp(passage, clause, crop)) {
                 return asLifted(passage, clause) ? What.CURED : What.STORED;
             }
+            boolean strung = what == What.STORED
+                    && Set.of("strung", "string", "stringing")
+                            .contains(passage.word(clause.action().words().nextSetBit(0)));
+            if (strung && crop != null && !cropNames.hung(crop.crop())) {
+                return What.SUPPORTED; // "Strung the pole beans up to the top wire".
+            }
             boolean hung = HANGING.contains(passage.word(clause.action().words().nextSetBit(0)));
             if (what == What.STORED && hung && asLifted(passage, clause)) {
                 return What.CURED;
@@ -224,6 +230,11 @@ final class WhatMeant {
                 .anyMatch(action -> action.action().equals("harvested")
                         && action.start() < clause.action().start()
                         && action.start() >= clause.sentence()[0]);
+    }
+
+    /** "Baby cabbages": young plants, for they bear no fruit that could set. */
+    boolean young(Clause clause, CropSaid crop) {
+        return clause.action().action().equals("fruit-set") && crop.single() && !cropNames.bears(crop.crop());
     }
 
     /** "Pulled up the courgettes", "pulled up all the plants": who wants fruit pulls the plants when they are done. */
