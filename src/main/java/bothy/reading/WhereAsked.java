@@ -155,6 +155,31 @@ final class WhereAsked {
                                         .contains(passage.word(cue.start() + 1)));
     }
 
+    /** "Was all set to dig": the grower left out the "I". */
+    private static final Set<String> OWN_DOING = Set.of(
+            "all",
+            "going",
+            "about",
+            "set",
+            "ready",
+            "just",
+            "hoping",
+            "planning",
+            "thinking",
+            "meaning",
+            "not",
+            "out",
+            "away",
+            "busy",
+            "up",
+            "in",
+            "gonna",
+            "so",
+            "too",
+            "only",
+            "supposed",
+            "meant");
+
     /** At the head of a sentence "when" and "how" may also tell; an inverted verb asks. */
     private boolean asksThere(Passage passage, Found<String> cue) {
         String next = passage.word(cue.start() + 1);
@@ -162,6 +187,7 @@ final class WhereAsked {
             case "when", "enough", "worth", "too" -> false;
             case "ought" -> !next.equals("to");
             case "am" -> next.equals("i");
+            case "was", "were" -> !OWN_DOING.contains(next);
             // "Ain't put a drop on them all week."
             case "is", "are", "have", "has" ->
                 !next.equals("not") || passage.message().contains("?");

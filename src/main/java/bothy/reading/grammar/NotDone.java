@@ -149,11 +149,11 @@ final class NotDone {
     /** "Is it safe from frost." tells of none; "White over. Frost!" does. */
     private static boolean feared(List<Token> tokens, Phrase.Place found) {
         int at = found.start();
-        return tokens.get(at).is("frost")
-                && found.length() == 2
-                && tokens.get(at + 1).mark()
-                && at > 0
-                && !tokens.get(at - 1).endsSentence();
+        boolean heads = at == 0 || tokens.get(at - 1).endsSentence();
+        boolean closes = at + 1 >= tokens.size()
+                || tokens.get(at + 1).is("!")
+                || tokens.get(at + 1).is(".");
+        return tokens.get(at).is("frost") && found.length() == 1 && !(heads && closes);
     }
 
     /** "Before the heat we got twelve tomatoes out": it was not the heat that got them. */

@@ -50,6 +50,21 @@ final class SelfAnswered {
             "late",
             "early",
             "time");
+    private static final Set<String> MORE = Set.of(
+            "since",
+            "from",
+            "on",
+            "all",
+            "about",
+            "nearly",
+            "today",
+            "yesterday",
+            "last",
+            "this",
+            "half",
+            "most",
+            "finally",
+            "at");
     /** "Tomatoes in the tunnel tied up and fed?". */
     private static final int MOST_WORDS = 8;
 
@@ -60,14 +75,14 @@ final class SelfAnswered {
         for (int at = tokens.size() - 1; at > 0; at--) {
             boolean mark = tokens.get(at).is("?") && at + 1 < tokens.size();
             int start = mark ? start(tokens, at) : at;
-            if (!mark || !closes(tokens, at + 2) || !names(tokens, start, at)) {
+            if (!mark || !names(tokens, start, at)) {
                 continue;
             }
-            if (YES.contains(tokens.get(at + 1).word())) {
+            if (YES.contains(tokens.get(at + 1).word()) && (closes(tokens, at + 2) || goesOn(tokens.get(at + 2)))) {
                 Token asked = tokens.get(at);
                 tokens.set(at, new Token(",", Token.Sort.MARK, Double.NaN, asked.from(), asked.to(), false, false));
                 tokens.subList(at + 1, answered(tokens, at + 2)).clear();
-            } else if (NO.contains(tokens.get(at + 1).word())) {
+            } else if (NO.contains(tokens.get(at + 1).word()) && closes(tokens, at + 2)) {
                 tokens.subList(start, at + 2).clear();
                 at = start;
             }
@@ -81,6 +96,11 @@ final class SelfAnswered {
 
     private static boolean closes(List<Token> tokens, int at) {
         return at >= tokens.size() || tokens.get(at).mark();
+    }
+
+    /** "Flowering? Yes since Friday". */
+    private static boolean goesOn(Token next) {
+        return next.sort() == Token.Sort.NUMBER || MORE.contains(next.word());
     }
 
     private static int start(List<Token> tokens, int mark) {

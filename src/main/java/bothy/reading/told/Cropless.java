@@ -138,7 +138,10 @@ final class Cropless {
                 : null;
         return strange != null
                 ? List.of(strange)
-                : new Unnamed(passage, clause, before).meant(Told.of(event, from, to), ofAll(passage, clause, what));
+                : new Unnamed(passage, clause, before)
+                        .meant(
+                                Told.of(event, from, to),
+                                ofAll(passage, clause, what) && !lotOfOne(passage, clause, before));
     }
 
     /** "The only thing I fed today was the cat": what was done was done to what stands behind "was". */
@@ -162,6 +165,15 @@ final class Cropless {
     /** Whether all that grows is meant; "slugs had the lot" may be any one lot, which is to be asked. */
     private static boolean ofAll(Passage passage, Clause clause, What what) {
         return names(passage, clause, what == What.DIED ? EVERYTHING : ALL);
+    }
+
+    /** "Tied in the cucumbers. 6 litres of water for the lot": of the one crop that the message is about. */
+    private static boolean lotOfOne(Passage passage, Clause clause, List<Told> before) {
+        return names(passage, clause, Set.of("lot"))
+                && !names(passage, clause, Set.of("whole", "everything"))
+                && !before.isEmpty()
+                && before.get(0).event().crop() != null
+                && before.stream().map(one -> one.event().crop()).distinct().count() == 1;
     }
 
     /** "The seed was two years old so I binned it". */

@@ -30,7 +30,10 @@ final class LooseCounts {
     /** A number by itself when the clause is about one crop: "potted on 6", "4 up so far", "6 seeds to a pot". */
     Integer of(Passage passage, Clause clause, List<NumberSaid> numbers) {
         NumberSaid subject = Counted.number(passage, clause);
-        if (subject != null && clause.action().action().equals("died")) {
+        boolean otherOne = subject != null
+                && passage.word(subject.start()).equals("one")
+                && passage.word(subject.start() - 1).equals("other"); // "Other one tied back up".
+        if (subject != null && (otherOne || clause.action().action().equals("died"))) {
             return Counts.whole(subject.value()); // "11 pots done, one broke".
         }
         boolean aids = Set.of("supported", "protected", "watered", "fed")

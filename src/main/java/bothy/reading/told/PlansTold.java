@@ -64,8 +64,9 @@ final class PlansTold {
         if (over && !day.past().isAfter(today)) {
             return false;
         }
-        boolean since = passage.word(day.start() - 1).equals("since");
+        boolean since = Cropless.names(passage, clause, Set.of("since"));
         boolean began = since
+                || passage.word(verb - 2).equals("helped")
                 || Set.of("was", "were", "been", "started", "finished", "spent", "began")
                         .contains(passage.word(verb - 1));
         boolean either = day.past().isBefore(today)

@@ -214,7 +214,11 @@ final class Unnamed {
     /** "Mulched the squash, then trimmed the hedge": what was done has an object of its own. */
     private boolean elsewhere() {
         int after = clause.action().lastWord() + 1;
-        return OBJECT.contains(passage.word(after))
+        // "Curing in the shed".
+        boolean where =
+                passage.places().stream().anyMatch(place -> place.start() == after || place.start() == after + 1);
+        return !where
+                && OBJECT.contains(passage.word(after))
                 && !PLANTS.contains(passage.word(after + 1))
                 && !Cropless.VESSELS.contains(passage.word(after + 1))
                 && !passage.word(after + 1).equals("other")
