@@ -126,6 +126,7 @@ final class NotDone {
         return plan
                 || form == null && climbs(tokens, found)
                 || form == null && had(tokens, found)
+                || form == null && bareIn(tokens, found)
                 || form == null && (feared(tokens, found) || anotherTook(tokens, found))
                 || form == Form.PLAIN && noun(tokens, found)
                 || form == Form.ING && cover(tokens, found)
@@ -164,6 +165,20 @@ final class NotDone {
                                 .contains(tokens.get(at).word())
                         && Set.of("i", "we").contains(tokens.get(at - 1).word())
                         && !found.words().get(at - 1));
+    }
+
+    /** "Leeks in!" tells that they are planted; "what a mess to get the leeks in" does not. */
+    private static boolean bareIn(List<Token> tokens, Phrase.Place found) {
+        boolean bare =
+                found.length() == 1 && tokens.get(found.words().nextSetBit(0)).is("in");
+        int before = found.start() - 1;
+        before -= before >= 0
+                        && Set.of("the", "my", "our")
+                                .contains(tokens.get(before).word())
+                ? 1
+                : 0;
+        before -= before >= 0 && tokens.get(before).is("all") ? 1 : 0;
+        return bare && before >= 0 && !tokens.get(before).endsSentence();
     }
 
     /** "Had 12 peppers in, now there are 9": what stood there before. */

@@ -137,7 +137,7 @@ final class WhatMeant {
             boolean strung = what == What.STORED
                     && Set.of("strung", "string", "stringing")
                             .contains(passage.word(clause.action().words().nextSetBit(0)));
-            if (strung && crop != null && !cropNames.hung(crop.crop())) {
+            if (strung && crop != null && !cropNames.hung(crop.crop()) && !indoors(passage, clause)) {
                 return What.SUPPORTED; // "Strung the pole beans up to the top wire".
             }
             boolean hung = HANGING.contains(passage.word(clause.action().words().nextSetBit(0)));

@@ -278,17 +278,27 @@ final class WhenTold {
 
     private static DaySaid nearest(Passage passage, List<DaySaid> days, Clause clause) {
         int verb = clause.action().words().nextSetBit(0);
-        DaySaid heading = days.get(0);
-        boolean leads = heading.end() <= verb
-                && IntStream.range(heading.end(), verb).allMatch(at -> Set.of("i", "we", "have", "also", "just", "then")
-                        .contains(passage.word(at)));
-        if (days.size() > 1 && leads && heading.start() - clause.from() <= 1) {
+        DaySaid heading = days.stream()
+                .filter(day -> leads(passage, day, verb))
+                .reduce((first, last) -> last)
+                .orElse(null);
+        if (days.size() > 1
+                && heading != null
+                && (heading.start() - clause.from() <= 1
+                        || passage.tokens().get(heading.start() - 1).mark())) {
             return heading; // "15th moved the aubergines, today 28 °C in there".
         }
         return days.stream()
                 .filter(day -> day.start() >= clause.action().start())
                 .findFirst()
                 .orElse(days.get(days.size() - 1));
+    }
+
+    /** Whether no more than who did it stands between a day and the verb: "Tuesday I fed". */
+    private static boolean leads(Passage passage, DaySaid day, int verb) {
+        return day.end() <= verb
+                && IntStream.range(day.end(), verb).allMatch(at -> Set.of("i", "we", "have", "also", "just", "then")
+                        .contains(passage.word(at)));
     }
 
     private static boolean heads(Passage passage, DaySaid day, int start) {
