@@ -57,6 +57,13 @@ final class Counted {
 
     /** "The other 2 had died": of the plants just named, in whatever sentence. */
     static boolean others(Passage passage, Clause clause) {
+        int behind = clause.action().lastWord() + 1;
+        boolean object = passage.word(behind).equals("the")
+                && Set.of("other", "remaining", "last").contains(passage.word(behind + 1))
+                && passage.end("n", behind + 2) > 0; // "Planted the other 3 in the heap".
+        if (object) {
+            return true;
+        }
         NumberSaid number = number(passage, clause);
         return number != null
                 && Set.of("other", "last", "remaining").contains(passage.word(number.start() - 1))

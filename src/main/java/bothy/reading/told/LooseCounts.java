@@ -43,6 +43,7 @@ final class LooseCounts {
             String last = passage.word(number.start() - 1);
             if (aids
                     && !Set.of("plants", "of", "pots", "more").contains(next)
+                    && !last.equals("all") // "Caged the tomatoes on Sunday, all 24".
                     && !(number.start() > 0 && clause.action().words().get(number.start() - 1))) {
                 continue; // "A wigwam of 8 canes" counts canes.
             }
