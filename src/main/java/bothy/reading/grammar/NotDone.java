@@ -115,6 +115,25 @@ final class NotDone {
             "cousin",
             "colleague");
 
+    private static final Set<String> ODDS =
+            Set.of("chance", "risk", "threat", "danger", "fear", "talk", "warning", "hint");
+    /** What tells of a frost that it is still to come, or only asked of. */
+    private static final Set<String> TO_COME = Set.of(
+            "tonight",
+            "tonite",
+            "tomorrow",
+            "forecast",
+            "due",
+            "coming",
+            "expected",
+            "say",
+            "says",
+            "saying",
+            "app",
+            "predicted",
+            "warning",
+            "?");
+
     private static final int WORDS_OUT = 7;
 
     private NotDone() {}
@@ -154,7 +173,13 @@ final class NotDone {
         boolean closes = at + 1 >= tokens.size()
                 || tokens.get(at + 1).is("!")
                 || tokens.get(at + 1).is(".");
-        return tokens.get(at).is("frost") && found.length() == 1 && !(heads && closes);
+        boolean toCome = tokens.stream().anyMatch(token -> TO_COME.contains(token.word()));
+        boolean odds = found.words().stream()
+                .filter(word -> tokens.get(word).is("frost"))
+                .anyMatch(word -> word > 1
+                        && tokens.get(word - 1).is("of")
+                        && ODDS.contains(tokens.get(word - 2).word()));
+        return odds || tokens.get(at).is("frost") && found.length() == 1 && (!(heads && closes) || toCome);
     }
 
     /** "Before the heat we got twelve tomatoes out": it was not the heat that got them. */

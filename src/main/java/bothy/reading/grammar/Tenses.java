@@ -148,11 +148,6 @@ final class Tenses {
 
     private static Mood plain(Passage passage, String before, int verb) {
         boolean alsoPast = Set.of("put", "set", "cut", "broadcast", "spread").contains(passage.word(verb));
-        boolean helped = Set.of("me", "us", "him", "her").contains(before)
-                && passage.word(verb - 2).equals("helped");
-        if (helped) {
-            return Mood.DONE; // "He helped me feed the rest".
-        }
         if (before.equals("to") || before.equals("not")) {
             return Mood.MEANT;
         }

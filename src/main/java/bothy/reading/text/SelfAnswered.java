@@ -75,14 +75,22 @@ final class SelfAnswered {
         for (int at = tokens.size() - 1; at > 0; at--) {
             boolean mark = tokens.get(at).is("?") && at + 1 < tokens.size();
             int start = mark ? start(tokens, at) : at;
-            if (!mark || !names(tokens, start, at)) {
+            boolean recalls = mark
+                    && tokens.get(start).is("did")
+                    && Set.of("i", "we").contains(tokens.get(start + 1).word());
+            if (!mark || !names(tokens, recalls ? start + 1 : start, at)) {
                 continue;
             }
             if (YES.contains(tokens.get(at + 1).word()) && (closes(tokens, at + 2) || goesOn(tokens.get(at + 2)))) {
                 Token asked = tokens.get(at);
                 tokens.set(at, new Token(",", Token.Sort.MARK, Double.NaN, asked.from(), asked.to(), false, false));
                 tokens.subList(at + 1, answered(tokens, at + 2)).clear();
-            } else if (NO.contains(tokens.get(at + 1).word()) && closes(tokens, at + 2)) {
+                if (recalls) { // "Did I water the peas? Yes": I did.
+                    Token did = tokens.get(start);
+                    tokens.set(start, tokens.get(start + 1));
+                    tokens.set(start + 1, did);
+                }
+            } else if (NO.contains(tokens.get(at + 1).word()) && closes(tokens, at + 2) && besides(tokens, start, at)) {
                 tokens.subList(start, at + 2).clear();
                 at = start;
             }
@@ -101,6 +109,11 @@ final class SelfAnswered {
     /** "Flowering? Yes since Friday". */
     private static boolean goesOn(Token next) {
         return next.sort() == Token.Sort.NUMBER || MORE.contains(next.word());
+    }
+
+    /** "Peas up? No" by itself tells of peas that should be up. */
+    private static boolean besides(List<Token> tokens, int start, int mark) {
+        return start > 0 || mark + 3 < tokens.size();
     }
 
     private static int start(List<Token> tokens, int mark) {

@@ -67,7 +67,7 @@ final class PlansTold {
         boolean since = Cropless.names(passage, clause, Set.of("since"));
         boolean began = since
                 || passage.word(verb - 2).equals("helped")
-                || Set.of("was", "were", "been", "started", "finished", "spent", "began")
+                || Set.of("was", "were", "been", "started", "finished", "spent", "began", "did")
                         .contains(passage.word(verb - 1));
         boolean either = day.past().isBefore(today)
                 && day.future().isAfter(today)

@@ -145,7 +145,7 @@ final class WhenTold {
                 && Set.of("soaked", "steeped", "soaking").contains(passage.word(day.start() - 1));
         int before = Set.of("the", "our", "my").contains(passage.word(day.start() - 1)) ? 2 : 1;
         int word = day.start() - before;
-        if (recordFor(passage, word) || hadBy(passage, word)) {
+        if (recordFor(passage, word) || hadBy(passage, word, day.end())) {
             return false;
         }
         return meanwhile || Set.of("till", "until", "til", "for", "by").contains(passage.word(day.start() - before));
@@ -156,16 +156,19 @@ final class WhenTold {
         return passage.word(word).equals("for")
                 && Set.of(
                                 "log", "record", "report", "tally", "total", "totals", "diary", "entry", "entries",
-                                "notes", "update", "list", "harvest", "haul", "picking")
+                                "notes", "update", "harvest", "haul", "picking")
                         .contains(passage.word(word - 1));
     }
 
     /** "The mice had eaten 5 by Monday": it was over then. */
-    private static boolean hadBy(Passage passage, int word) {
+    private static boolean hadBy(Passage passage, int word, int behind) {
+        boolean ahead = Set.of("i", "we").contains(passage.word(behind))
+                && passage.word(behind + 1).equals("had"); // "By Friday I had 20 potted on".
         return passage.word(word).equals("by")
-                && IntStream.range(Math.max(0, word - FORECAST_REACH - 1), word)
-                        .takeWhile(at -> !passage.tokens().get(at).endsSentence())
-                        .anyMatch(at -> passage.word(at).equals("had"));
+                && (ahead
+                        || IntStream.range(Math.max(0, word - FORECAST_REACH - 1), word)
+                                .takeWhile(at -> !passage.tokens().get(at).endsSentence())
+                                .anyMatch(at -> passage.word(at).equals("had")));
     }
 
     /** "Put up canes on Sunday, then sowed the beans": one after the other on one day. */
