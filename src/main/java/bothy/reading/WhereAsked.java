@@ -147,7 +147,14 @@ final class WhereAsked {
                         .contains(passage.word(cue.start() - 1))
                 && IntStream.range(cue.start() + 1, cue.start() + 4)
                         .anyMatch(at -> Set.of("left", "remains", "remained").contains(passage.word(at)));
-        return remains // "Straw over what is left of them".
+        int whole = cue.start() - 2; // "20 staked, 5 of which needed two canes".
+        boolean share = passage.word(cue.start()).equals("which")
+                && passage.word(cue.start() - 1).equals("of")
+                && (Set.of("some", "most", "many", "all", "both", "few", "one", "half", "none", "two", "three")
+                                .contains(passage.word(whole))
+                        || passage.numbers().stream().anyMatch(number -> number.end() == whole + 1));
+        return share
+                || remains // "Straw over what is left of them".
                 || which
                         && (passage.word(cue.start() - 1).equals(",")
                                         && passage.actions().stream().anyMatch(action -> action.end() <= cue.start())

@@ -203,7 +203,10 @@ final class NotDone {
                 ? 1
                 : 0;
         before -= before >= 0 && tokens.get(before).is("all") ? 1 : 0;
-        return bare && before >= 0 && !tokens.get(before).endsSentence();
+        return bare
+                && before >= 0
+                && !tokens.get(before).endsSentence()
+                && !tokens.get(before).is(":");
     }
 
     /** "Had 12 peppers in, now there are 9": what stood there before. */
@@ -247,7 +250,7 @@ final class NotDone {
     /** "Watering makes no difference" tells of no one day. */
     private static boolean helps(List<Token> tokens, Phrase.Place found) {
         return found.end() < tokens.size()
-                && Set.of("makes", "make", "made", "helps", "help", "helped", "seems", "does", "did")
+                && Set.of("makes", "make", "made", "works", "worked", "helps", "help", "helped", "seems", "does", "did")
                         .contains(tokens.get(found.end()).word());
     }
 

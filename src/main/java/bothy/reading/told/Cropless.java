@@ -169,11 +169,17 @@ final class Cropless {
 
     /** "Tied in the cucumbers. 6 litres of water for the lot": of the one crop that the message is about. */
     private static boolean lotOfOne(Passage passage, Clause clause, List<Told> before) {
+        List<CropSaid> named = Passage.within(passage.crops(), 0, clause.from()).stream()
+                .filter(crop -> !crop.thing())
+                .toList();
+        boolean one = !before.isEmpty()
+                && before.get(0).event().crop() != null
+                && before.stream().map(told -> told.event().crop()).distinct().count() == 1;
         return names(passage, clause, Set.of("lot"))
                 && !names(passage, clause, Set.of("whole", "everything"))
-                && !before.isEmpty()
-                && before.get(0).event().crop() != null
-                && before.stream().map(one -> one.event().crop()).distinct().count() == 1;
+                && (one
+                        || before.isEmpty()
+                                && named.stream().map(CropSaid::crop).distinct().count() == 1);
     }
 
     /** "The seed was two years old so I binned it". */

@@ -68,6 +68,9 @@ final class LooseCounts {
                     || !(last.equals("is") && next.equals("of"))
                             && Set.of("at", "be", "hit", "reached", "until", "till", "by", "was", "is", "for")
                                     .contains(last)
+                    // "Thinned it to 8 plants" tells how many stand.
+                    || Set.of("to", "leaving").contains(last)
+                            && clause.action().action().equals("thinned")
                     || last.equals("week")
                     || last.equals("between")
                     || last.equals("the") && passage.word(number.start() - 2).equals("between")

@@ -283,11 +283,15 @@ final class Unnamed {
 
     /** "Onion tops bent over, lifted the lot": the one crop named before in the sentence, {@code null} when it is not one. */
     private CropSaid namedBefore() {
-        List<CropSaid> named = Passage.within(
-                        passage.crops(), clause.sentence()[0], clause.action().start())
-                .stream()
-                .filter(crop -> !crop.thing() && (crop.single() || crop.certain()))
-                .toList();
+        boolean lot = says("lot");
+        List<CropSaid> named =
+                Passage.within(
+                                passage.crops(),
+                                lot ? 0 : clause.sentence()[0],
+                                clause.action().start())
+                        .stream()
+                        .filter(crop -> !crop.thing() && (lot || crop.single() || crop.certain()))
+                        .toList();
         return named.stream().map(CropSaid::crop).distinct().count() == 1 ? named.get(0) : null;
     }
 

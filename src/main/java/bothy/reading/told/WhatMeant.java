@@ -122,6 +122,9 @@ final class WhatMeant {
             if (what == What.HARVESTED && animals.by(passage, clause)) {
                 return What.DIED; // "2 leeks pulled by birds".
             }
+            if (what == What.DIED && eatenByPeople(passage, clause)) {
+                return What.HARVESTED;
+            }
             if (what == What.PLANTED_OUT && begunSo(passage, clause, crop)) {
                 return What.SOWN;
             }
@@ -166,6 +169,15 @@ final class WhatMeant {
         }
         What what = planted(passage, clause, crop);
         return what == What.PLANTED_OUT && ownPots(passage, clause, crop) ? What.POTTED_ON : what;
+    }
+
+    /** "3 lettuces eaten by us" were had, not lost. */
+    private static boolean eatenByPeople(Passage passage, Clause clause) {
+        return clause.action().words().stream().anyMatch(at -> passage.word(at).equals("eaten"))
+                && IntStream.range(clause.action().start(), clause.to())
+                        .anyMatch(at -> passage.word(at).equals("by")
+                                && Set.of("us", "me", "ourselves", "myself", "yours")
+                                        .contains(passage.word(at + 1)));
     }
 
     /** "Put 5 cucumbers in the greenhouse border": under glass, and planted all the same. */
