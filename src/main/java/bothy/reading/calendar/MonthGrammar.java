@@ -25,6 +25,11 @@ final class MonthGrammar {
         "take", "get"
     };
 
+    /** What was done right before a bare day of the month: "sown 3rd". */
+    private static final String[] DONE = {
+        "sown", "sowed", "up", "planted", "out", "in", "picked", "emerged", "germinated", "watered", "fed", "harvested"
+    };
+
     private static final Set<String> LEADING = Set.of(
             "in",
             "of",
@@ -203,22 +208,7 @@ final class MonthGrammar {
     }
 
     private List<DaySaid> ofThisMonth(int day, int at) {
-        boolean led = isAny(at - 1, "the", "on", "since", "from", "by")
-                || at == 0
-                || isAny(
-                        at - 1,
-                        "sown",
-                        "sowed",
-                        "up",
-                        "planted",
-                        "out",
-                        "in",
-                        "picked",
-                        "emerged",
-                        "germinated",
-                        "watered",
-                        "fed",
-                        "harvested");
+        boolean led = isAny(at - 1, "the", "on", "since", "from", "by") || at == 0 || isAny(at - 1, DONE);
         boolean followed = isAny(at + 1, "of") && at + 2 < tokens.size() && calendar.month(tokens.get(at + 2)) != null;
         boolean ofThis = isAny(at + 1, "of") && isAny(at + 2, "this", "last") && isAny(at + 3, "month");
         boolean bareOn = isAny(at - 1, "on") && !calendar.numbered(word(at + 1)); // "Coriander on 15th only".

@@ -309,6 +309,11 @@ final class NotDone {
         if (found.length() > 1) {
             return thing(tokens, found);
         }
+        boolean cried = tokens.get(at).is("rain")
+                && (word(tokens, at + 1).equals("rain") || word(tokens, at - 1).equals("rain")); // "Rain rain rain."
+        if (cried) {
+            return true;
+        }
         if (at + 1 < tokens.size() && THINGS_AFTER.contains(tokens.get(at + 1).word())) {
             return at == 0
                     || tokens.get(at - 1).mark()

@@ -27,6 +27,18 @@ final class Counted {
             "first",
             "remaining");
 
+    private static final Set<String> WEAK = Set.of(
+            "runts",
+            "weaklings",
+            "duds",
+            "spares",
+            "stragglers",
+            "tiddlers",
+            "seedlings",
+            "plants",
+            "spindly",
+            "weedy");
+
     private Counted() {}
 
     /** The number, {@code null} when none is the clause's subject. */
@@ -34,6 +46,9 @@ final class Counted {
         int at = clause.action().words().nextSetBit(0);
         while (at > clause.from() && HELPING.contains(passage.word(at - 1))) {
             at--;
+        }
+        if (WEAK.contains(passage.word(at - 1))) {
+            at--; // "Two runts binned".
         }
         if (passage.word(at - 1).equals("and") && passage.word(at - 2).endsWith("ed")) {
             at -= 2; // "3 wilted and died".

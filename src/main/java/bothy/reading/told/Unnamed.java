@@ -323,16 +323,13 @@ final class Unnamed {
         return at;
     }
 
-    /** "14 kale netted, the other 2 had died": plants that are counted, not the nets. */
-    private boolean died(Told told) {
-        return told.event().what() == What.DIED && Counted.number(passage, clause) != null;
-    }
-
     /** "Planted out the squash and watered them in." */
     private List<Told> carried(Told told) {
         if (before.isEmpty()) {
             return List.of();
         }
+        // "14 kale netted, the other 2 had died": plants that are counted, not the nets.
+        boolean died = told.event().what() == What.DIED && Counted.number(passage, clause) != null;
         int latest = before.get(before.size() - 1).from();
         List<Told> carried = new ArrayList<>();
         for (Told earlier : before) {
@@ -341,7 +338,7 @@ final class Unnamed {
             boolean ofEverything = from.crop() == null && earlier.plantings().size() > 1;
             if (earlier.from() == latest
                     && !(ofEverything && told.event().count() != null)
-                    && (Sequence.follows(from.what(), told.event().what()) || died(told))
+                    && (Sequence.follows(from.what(), told.event().what()) || died)
                     && (from.crop() != null || !earlier.plantings().isEmpty())) {
                 Event event = told.event().withPlanting(null, from.crop()).withVariety(from.variety());
                 Told next = told.with(event).about(earlier.plantings());

@@ -324,6 +324,9 @@ final class WhenTold {
             return told.with(told.event().withOn(today)).assuming("date");
         }
         String words = words(passage, day);
+        if (told.event().what() == What.RAIN && passage.word(day.start() - 1).equals("since")) {
+            return told.with(told.event().withOn(today)).assuming("date"); // "31 mm since Friday" is measured now.
+        }
         boolean meantime =
                 words.startsWith("for ") && !LASTING.contains(told.event().what());
         if (meantime || day.known() && day.past().isAfter(today) && words.startsWith("in ")) {
