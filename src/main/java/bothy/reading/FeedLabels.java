@@ -1,8 +1,11 @@
 package bothy.reading;
 
 import bothy.garden.FeedLabel;
+import bothy.garden.Inquiry;
+import bothy.garden.Question;
 import bothy.garden.Units;
 import bothy.reading.said.ActionSaid;
+import bothy.reading.said.Clause;
 import bothy.reading.said.Passage;
 import bothy.reading.text.Conjugation.Form;
 import bothy.reading.text.Token;
@@ -14,6 +17,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -197,5 +201,15 @@ final class FeedLabels {
             case 'q' -> gallon / 4;
             default -> 1;
         };
+    }
+
+    /** "Nettle brew for the kale. One part to ten?": named for what is asked of it, and not given yet. */
+    static boolean onlyNamed(Passage passage, Clause clause, List<Inquiry> asked) {
+        return clause.action().action().equals("fed")
+                && clause.action().form() == null
+                && asked.stream().anyMatch(one -> one.question() == Question.FEED_DOSE)
+                && Passage.within(passage.days(), clause.from(), clause.to()).isEmpty()
+                && IntStream.range(clause.action().start(), clause.to())
+                        .anyMatch(at -> passage.word(at).equals("for"));
     }
 }

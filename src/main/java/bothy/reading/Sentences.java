@@ -215,6 +215,7 @@ final class Sentences {
             asked.add(inquiries.ofLabel(passage, labelled));
         }
         asked.replaceAll(inquiry -> WorthKeeping.of(whole, inquiry));
+        said.removeIf(clause -> FeedLabels.onlyNamed(whole, clause, asked));
         said.removeIf(clause ->
                 !seen.isEmpty() && (TroubleOrDoing.beside(whole, clause) || BesideATrouble.only(whole, clause, seen)));
         Chores.handOn(whole, said);

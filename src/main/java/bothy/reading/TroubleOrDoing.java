@@ -31,7 +31,8 @@ final class TroubleOrDoing {
     /** "The soil is bone dry" tells of the soil, not of trouble. */
     static List<Found<String>> withoutSoil(Passage passage, List<Found<String>> troubles) {
         return troubles.stream()
-                .filter(trouble -> !littleFruit(passage, trouble))
+                .filter(trouble -> !littleFruit(passage, trouble)
+                        && !passage.word(trouble.end()).equals("free")) // "Blackfly free and in flower".
                 .filter(trouble -> !plantingHole(passage, trouble)
                         && !culprit(passage, trouble)
                         && !eatenUp(passage, trouble)

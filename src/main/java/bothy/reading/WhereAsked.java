@@ -99,8 +99,12 @@ final class WhereAsked {
     /** "Frost again, would you believe": nobody is asked. */
     private static boolean marvels(Passage passage, Found<String> cue) {
         int at = cue.start() + 1;
-        return Set.of("you", "ye", "u", "yous", "anyone").contains(passage.word(at))
-                && Set.of("believe", "credit", "imagine").contains(passage.word(at + 1));
+        boolean scoffs = passage.word(at).equals("my")
+                && Set.of("foot", "eye", "arse", "backside", "hat", "elbow")
+                        .contains(passage.word(at + 1)); // "May my foot."
+        return scoffs
+                || Set.of("you", "ye", "u", "yous", "anyone").contains(passage.word(at))
+                        && Set.of("believe", "credit", "imagine").contains(passage.word(at + 1));
     }
 
     /** "Did it, 60 leeks planted out": what follows says what was done. */
@@ -143,13 +147,45 @@ final class WhereAsked {
                         .contains(passage.word(cue.start() - 1))
                 && IntStream.range(cue.start() + 1, cue.start() + 4)
                         .anyMatch(at -> Set.of("left", "remains", "remained").contains(passage.word(at)));
-        return remains // "Straw over what is left of them".
+        int whole = cue.start() - 2; // "20 staked, 5 of which needed two canes".
+        boolean share = passage.word(cue.start()).equals("which")
+                && passage.word(cue.start() - 1).equals("of")
+                && (Set.of("some", "most", "many", "all", "both", "few", "one", "half", "none", "two", "three")
+                                .contains(passage.word(whole))
+                        || passage.numbers().stream().anyMatch(number -> number.end() == whole + 1));
+        return share
+                || remains // "Straw over what is left of them".
                 || which
                         && (passage.word(cue.start() - 1).equals(",")
                                         && passage.actions().stream().anyMatch(action -> action.end() <= cue.start())
                                 || Set.of("is", "are", "was", "were", "has", "have", "will", "can", "had")
                                         .contains(passage.word(cue.start() + 1)));
     }
+
+    /** "Was all set to dig": the grower left out the "I". */
+    private static final Set<String> OWN_DOING = Set.of(
+            "all",
+            "going",
+            "about",
+            "set",
+            "ready",
+            "just",
+            "hoping",
+            "planning",
+            "thinking",
+            "meaning",
+            "not",
+            "out",
+            "away",
+            "busy",
+            "up",
+            "in",
+            "gonna",
+            "so",
+            "too",
+            "only",
+            "supposed",
+            "meant");
 
     /** At the head of a sentence "when" and "how" may also tell; an inverted verb asks. */
     private boolean asksThere(Passage passage, Found<String> cue) {
@@ -158,6 +194,7 @@ final class WhereAsked {
             case "when", "enough", "worth", "too" -> false;
             case "ought" -> !next.equals("to");
             case "am" -> next.equals("i");
+            case "was", "were" -> !OWN_DOING.contains(next);
             // "Ain't put a drop on them all week."
             case "is", "are", "have", "has" ->
                 !next.equals("not") || passage.message().contains("?");

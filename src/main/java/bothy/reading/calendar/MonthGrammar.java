@@ -5,6 +5,7 @@ import bothy.reading.said.DaySaid;
 import bothy.reading.said.DaySaid.Sort;
 import bothy.reading.text.Token;
 import java.time.DateTimeException;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.YearMonth;
@@ -22,6 +23,11 @@ final class MonthGrammar {
     private static final String[] DOING = {
         "live", "be", "have", "not", "well", "yet", "come", "survive", "recover", "make", "need", "go", "pull", "die",
         "take", "get"
+    };
+
+    /** What was done right before a bare day of the month: "sown 3rd". */
+    private static final String[] DONE = {
+        "sown", "sowed", "up", "planted", "out", "in", "picked", "emerged", "germinated", "watered", "fed", "harvested"
     };
 
     private static final Set<String> LEADING = Set.of(
@@ -202,22 +208,7 @@ final class MonthGrammar {
     }
 
     private List<DaySaid> ofThisMonth(int day, int at) {
-        boolean led = isAny(at - 1, "the", "on", "since", "from", "by")
-                || at == 0
-                || isAny(
-                        at - 1,
-                        "sown",
-                        "sowed",
-                        "up",
-                        "planted",
-                        "out",
-                        "in",
-                        "picked",
-                        "emerged",
-                        "germinated",
-                        "watered",
-                        "fed",
-                        "harvested");
+        boolean led = isAny(at - 1, "the", "on", "since", "from", "by") || at == 0 || isAny(at - 1, DONE);
         boolean followed = isAny(at + 1, "of") && at + 2 < tokens.size() && calendar.month(tokens.get(at + 2)) != null;
         boolean ofThis = isAny(at + 1, "of") && isAny(at + 2, "this", "last") && isAny(at + 3, "month");
         boolean bareOn = isAny(at - 1, "on") && !calendar.numbered(word(at + 1)); // "Coriander on 15th only".
@@ -227,7 +218,8 @@ final class MonthGrammar {
                 || isAny(at - 2, "on", "since", "from", "by", "was")
                 || isAny(at + 1, "i", "we", "and", "but", "so", "when");
         boolean heads = heads(at) && listed(at) || behindItsCrop(at);
-        if (followed || !heads && (!led || !closes && !ofThis)) {
+        boolean alone = closesLine(at) || onItsWeekday(day, at);
+        if (followed || !heads && !alone && (!led || !closes && !ofThis)) {
             return List.of();
         }
         if (day > 31) {
@@ -262,6 +254,24 @@ final class MonthGrammar {
                                         && tokens.size() > at + 2
                                         && tokens.get(at + 2).mark()));
         return begins && at + 1 < tokens.size() && !counts;
+    }
+
+    /** "First flowers open, 16th": behind a mark and with nothing after it. */
+    private boolean closesLine(int at) {
+        return at > 1
+                && isAny(at - 1, ",", "-", ":", "(")
+                && !ordinal(at - 2)
+                && (at + 1 == tokens.size() || tokens.get(at + 1).endsSentence() || isAny(at + 1, ")"));
+    }
+
+    /** "Sunday 9th and Monday 10th": the weekday that such a day of the month falls on tells that it is one. */
+    private boolean onItsWeekday(int day, int at) {
+        int before = isAny(at - 1, "the", ",") ? at - 2 : at - 1;
+        DayOfWeek weekday = before < 0 ? null : calendar.weekday(tokens.get(before));
+        return weekday != null
+                && IntStream.rangeClosed(-1, 1)
+                        .mapToObj(month -> dayOfMonth(YearMonth.from(today).plusMonths(month), day))
+                        .anyMatch(date -> date != null && date.getDayOfWeek() == weekday);
     }
 
     /** "Peas 3rd, radish 5th": each day behind what it is told of. */
@@ -306,7 +316,7 @@ final class MonthGrammar {
             return List.of();
         }
         LocalDate monday = LocalDate.of(today.getYear(), 1, 4)
-                .with(java.time.DayOfWeek.MONDAY)
+                .with(DayOfWeek.MONDAY)
                 .with(IsoFields.WEEK_OF_WEEK_BASED_YEAR, Math.min(week, 52));
         LocalDate past = monday.isAfter(today) ? monday.minusWeeks(52) : monday;
         LocalDate future = monday.isBefore(today.minusDays(6)) ? monday.plusWeeks(52) : monday;

@@ -15,6 +15,36 @@ final class WeekdayGrammar {
     private static final Set<String> SEATS = Set.of(
             "on", "in", "under", "down", "there", "by", "at", "here", "outside", "with", "around", "about", "for",
             "waiting");
+    /** "Sun scorched so I've rigged a shade": the light. */
+    private static final Set<String> SHINES = Set.of(
+            "scorched",
+            "scorching",
+            "burnt",
+            "burned",
+            "is",
+            "was",
+            "has",
+            "came",
+            "beat",
+            "beating",
+            "baked",
+            "baking",
+            "shining",
+            "shone",
+            "hot",
+            "blazing",
+            "brutal",
+            "bleached",
+            "finally",
+            "went",
+            "set",
+            "fried",
+            "cooked",
+            "too",
+            "stroke",
+            "hat",
+            "trap");
+
     private static final Set<String> BEFORE_DAY =
             Set.of("on", "last", "this", "next", "since", "from", "by", "until", "till", "past", "every", "was", "for");
     private final CalendarWords calendar;
@@ -59,6 +89,9 @@ final class WeekdayGrammar {
         if (Set.of("gone", "past").contains(word(at + 1))
                 || word(at + 1).equals("just") && Set.of("gone", "past").contains(word(at + 2))) {
             return true;
+        }
+        if (token.is("sun") && SHINES.contains(word(at + 1))) {
+            return false;
         }
         boolean led = at > 0 && BEFORE_DAY.contains(word(at - 1));
         boolean seat = SEATS.contains(word(at + 1)) || is(at - 1, "the") || is(at - 1, "and") && !token.capital();

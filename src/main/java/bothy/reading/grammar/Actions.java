@@ -204,6 +204,10 @@ public final class Actions {
         all.removeIf(found -> found.meaning().form() != null && NotDone.acrossComma(tokens, found.place(), slots));
         all.removeIf(
                 found -> NotDone.only(tokens, found.place(), found.meaning().form()));
+        // "Planted sprouts out" sees none.
+        all.removeIf(found -> found.meaning().action().equals("emerged")
+                && tokens.get(found.start()).is("sprouts")
+                && Company.handled(tokens, found.start()));
         List<PhraseBook.Found<Told>> verbs = List.copyOf(all);
         all.removeIf(found -> found.meaning().action().equals("emerged")
                 && tokens.get(found.start()).is("up")

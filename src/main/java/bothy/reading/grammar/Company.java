@@ -76,11 +76,17 @@ final class Company {
 
     /** "Hardening off the sprouts", "planted out my runners": what is done only to plants. */
     static boolean handled(List<Token> tokens, int at) {
-        return at > 2
-                && DETERMINERS.contains(tokens.get(at - 1).word())
+        boolean within = at > 0
+                && HANDLED.contains(tokens.get(at - 1).word())
+                && at + 1 < tokens.size()
                 && Set.of("off", "out", "on", "up", "in")
-                        .contains(tokens.get(at - 2).word())
-                && HANDLED.contains(tokens.get(at - 3).word());
+                        .contains(tokens.get(at + 1).word()); // "Planted sprouts out".
+        return within
+                || at > 2
+                        && DETERMINERS.contains(tokens.get(at - 1).word())
+                        && Set.of("off", "out", "on", "up", "in")
+                                .contains(tokens.get(at - 2).word())
+                        && HANDLED.contains(tokens.get(at - 3).word());
     }
 
     /** "The cabbages were planted out on 28/5 and the sprouts on 2/6": the list of one doing goes on with what it names. */

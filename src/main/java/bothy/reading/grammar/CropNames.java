@@ -23,6 +23,7 @@ public final class CropNames {
     private final Set<String> mendable = new HashSet<>();
     private final Set<String> pairs = new HashSet<>();
     private final Set<String> fruiting;
+    private final Set<String> berries;
     private final Set<String> beside;
     private final Map<String, Set<String>> begunFrom = new HashMap<>();
     private final Set<String> hung;
@@ -73,6 +74,7 @@ public final class CropNames {
         }
         things = new HashSet<>(words.list("crops", "/things"));
         fruiting = Set.copyOf(words.list("crops", "/fruiting"));
+        berries = Set.copyOf(words.list("crops", "/berries"));
         beside = Set.copyOf(words.list("crops", "/beside"));
         words.names("crops", "/begun-from")
                 .forEach(word -> begunFrom.put(word, Set.copyOf(words.list("crops", "/begun-from/" + word))));
@@ -111,6 +113,11 @@ public final class CropNames {
     /** Whether the crop is a fruit: pulling the plant up ends it. */
     public boolean fruiting(String crop) {
         return fruiting.contains(crop);
+    }
+
+    /** Whether fruit can be seen to set on the crop. */
+    public boolean bears(String crop) {
+        return fruiting.contains(crop) || berries.contains(crop);
     }
 
     /** Whether the crop is strung up to keep. */

@@ -203,7 +203,9 @@ final class DirectObjects {
         int before = crop.start() - 1;
         int at = Set.of("the", "my", "our", "any", "those").contains(passage.word(before)) ? before - 1 : before;
         boolean not = passage.word(at).equals("not")
-                && Set.of("but", "and", ",", "-", "", ".", "\n", "!").contains(passage.word(at - 1));
+                && (Set.of("but", "and", ",", "-", "", ".", "\n", "!").contains(passage.word(at - 1))
+                        // "Watered the beets not the carrots".
+                        || passage.crops().stream().anyMatch(other -> !other.thing() && other.end() == at));
         boolean nothing = Set.of("from", "of", "on", "with", "off").contains(passage.word(at))
                 && NOTHING.contains(passage.word(at - 1));
         boolean none = passage.word(at).equals("no") && !passage.word(at - 1).equals("sorry");

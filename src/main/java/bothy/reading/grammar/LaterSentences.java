@@ -34,10 +34,23 @@ public final class LaterSentences {
         if (meant.isEmpty() || !GoingOnList.only(passage, sentence)) {
             return List.of();
         }
+        if (namesIt(passage, last, sentence, meant)) {
+            before.remove(before.size() - 1);
+            return List.of(last.with(meant));
+        }
         if (HeadedList.heads(passage, last, sentence)) {
             before.remove(before.size() - 1); // What a heading tells is told of what stands under it.
         }
         return List.of(new Clause(last.action(), sentence[0], sentence[1], sentence, meant, Mood.DONE, -1));
+    }
+
+    /** "Cut 3 this morning. Courgettes!!": a crop that stands by itself is what the doing before it named none of. */
+    private static boolean namesIt(Passage passage, Clause last, int[] sentence, List<CropSaid> meant) {
+        return last.crops().isEmpty()
+                && meant.size() == 1
+                && meant.get(0).start() == sentence[0]
+                && meant.get(0).end() == sentence[1]
+                && !passage.counts(last.from(), last.to()).isEmpty();
     }
 
     /** The clauses of the list that a sentence like "All sown direct." closes, {@code clauses} as they are where it closes none. */

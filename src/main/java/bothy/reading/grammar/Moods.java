@@ -369,11 +369,22 @@ public final class Moods {
                 && HOURS.contains(passage.word(found.end()));
         return forOnce
                 || hour
+                || occasion(passage, found)
                 || passage.days().stream()
                         .anyMatch(day -> day.known()
                                 && day.sort() == DaySaid.Sort.EXACT
                                 && found.place().length() == 1
                                 && day.covers(found.start()));
+    }
+
+    /** "Before the heat we got them out": a time of day or a thing that happened, behind which the telling begins. */
+    private static boolean occasion(Passage passage, Found<String> found) {
+        int at = found.end() + 1;
+        return passage.word(found.start()).equals("before")
+                && found.place().length() == 1
+                && passage.word(found.end()).equals("the")
+                && passage.cropAt(at).isEmpty()
+                && Set.of("i", "we", ",", "of").contains(passage.word(at + 1));
     }
 
     private boolean endsWith(String sort, Passage passage, int from, int to) {

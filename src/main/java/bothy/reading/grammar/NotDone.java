@@ -115,6 +115,25 @@ final class NotDone {
             "cousin",
             "colleague");
 
+    private static final Set<String> ODDS =
+            Set.of("chance", "risk", "threat", "danger", "fear", "talk", "warning", "hint");
+    /** What tells of a frost that it is still to come, or only asked of. */
+    private static final Set<String> TO_COME = Set.of(
+            "tonight",
+            "tonite",
+            "tomorrow",
+            "forecast",
+            "due",
+            "coming",
+            "expected",
+            "say",
+            "says",
+            "saying",
+            "app",
+            "predicted",
+            "warning",
+            "?");
+
     private static final int WORDS_OUT = 7;
 
     private NotDone() {}
@@ -126,6 +145,8 @@ final class NotDone {
         return plan
                 || form == null && climbs(tokens, found)
                 || form == null && had(tokens, found)
+                || form == null && bareIn(tokens, found)
+                || form == null && (feared(tokens, found) || anotherTook(tokens, found))
                 || form == Form.PLAIN && noun(tokens, found)
                 || form == Form.ING && cover(tokens, found)
                 || form == Form.PAST && (caught(tokens, found) || given(tokens, found))
@@ -143,6 +164,49 @@ final class NotDone {
                                 "wigwam", "wigwams", "fence", "canes", "cane", "poles", "pole", "trellis", "netting",
                                 "string", "strings", "wall", "arch", "frame", "teepee", "tepee", "obelisk", "sticks")
                         .contains(word(tokens, last + 2));
+    }
+
+    /** "Is it safe from frost." tells of none; "White over. Frost!" does. */
+    private static boolean feared(List<Token> tokens, Phrase.Place found) {
+        int at = found.start();
+        boolean heads = at == 0 || tokens.get(at - 1).endsSentence();
+        boolean closes = at + 1 >= tokens.size()
+                || tokens.get(at + 1).is("!")
+                || tokens.get(at + 1).is(".");
+        boolean toCome = tokens.stream().anyMatch(token -> TO_COME.contains(token.word()));
+        boolean odds = found.words().stream()
+                .filter(word -> tokens.get(word).is("frost"))
+                .anyMatch(word -> word > 1
+                        && tokens.get(word - 1).is("of")
+                        && ODDS.contains(tokens.get(word - 2).word()));
+        return odds || tokens.get(at).is("frost") && found.length() == 1 && (!(heads && closes) || toCome);
+    }
+
+    /** "Before the heat we got twelve tomatoes out": it was not the heat that got them. */
+    private static boolean anotherTook(List<Token> tokens, Phrase.Place found) {
+        return found.words().stream()
+                .skip(1)
+                .anyMatch(at -> Set.of("got", "had", "took", "killed", "finished", "ate", "eaten")
+                                .contains(tokens.get(at).word())
+                        && Set.of("i", "we").contains(tokens.get(at - 1).word())
+                        && !found.words().get(at - 1));
+    }
+
+    /** "Leeks in!" tells that they are planted; "what a mess to get the leeks in" does not. */
+    private static boolean bareIn(List<Token> tokens, Phrase.Place found) {
+        boolean bare =
+                found.length() == 1 && tokens.get(found.words().nextSetBit(0)).is("in");
+        int before = found.start() - 1;
+        before -= before >= 0
+                        && Set.of("the", "my", "our")
+                                .contains(tokens.get(before).word())
+                ? 1
+                : 0;
+        before -= before >= 0 && tokens.get(before).is("all") ? 1 : 0;
+        return bare
+                && before >= 0
+                && !tokens.get(before).endsSentence()
+                && !tokens.get(before).is(":");
     }
 
     /** "Had 12 peppers in, now there are 9": what stood there before. */
@@ -186,7 +250,7 @@ final class NotDone {
     /** "Watering makes no difference" tells of no one day. */
     private static boolean helps(List<Token> tokens, Phrase.Place found) {
         return found.end() < tokens.size()
-                && Set.of("makes", "make", "made", "helps", "help", "helped", "seems", "does", "did")
+                && Set.of("makes", "make", "made", "works", "worked", "helps", "help", "helped", "seems", "does", "did")
                         .contains(tokens.get(found.end()).word());
     }
 
@@ -244,6 +308,11 @@ final class NotDone {
         }
         if (found.length() > 1) {
             return thing(tokens, found);
+        }
+        boolean cried = tokens.get(at).is("rain")
+                && (word(tokens, at + 1).equals("rain") || word(tokens, at - 1).equals("rain")); // "Rain rain rain."
+        if (cried) {
+            return true;
         }
         if (at + 1 < tokens.size() && THINGS_AFTER.contains(tokens.get(at + 1).word())) {
             return at == 0

@@ -21,8 +21,15 @@ final class NotEither {
             boolean goesOn = Set.of("and", "or", "nor").contains(passage.word(verb - 1))
                     && next.action().form() == Form.PAST
                     && before.action().form() == Form.PAST;
+            boolean sameSubject = passage.word(verb - 1).equals("and")
+                    && next.action().form() != Form.PAST
+                    && Tenses.happens(next.action())
+                    && next.crops().isEmpty()
+                    && before.action().form() == Form.PAST
+                    && before.mood() == Mood.NOT_OURS; // "He has his onions lifted and drying".
             boolean notDone = before.mood() == Mood.NOT_OURS || before.mood() == Mood.MEANT;
-            if (goesOn && notDone && next.mood() == Mood.DONE && helped(passage, before)) {
+            boolean neither = goesOn && notDone && helped(passage, before) || sameSubject;
+            if (neither && next.mood() == Mood.DONE) {
                 clauses.set(
                         i,
                         new Clause(

@@ -167,7 +167,7 @@ public final class Phrase {
             if (word.equals(PhraseParts.GAP_MARK)) {
                 return afterGap(sequence, i + 1, after, tokens, limit, slots, own);
             }
-            if (word.equals("{end}") && (after == limit || tokens.get(after).mark())) {
+            if (word.equals("{end}") && ends(tokens, after, limit, slots)) {
                 continue;
             }
             int next = after < limit ? afterOne(word, after, tokens, slots) : -1;
@@ -180,6 +180,11 @@ public final class Phrase {
             after = next;
         }
         return after;
+    }
+
+    /** "Leeks in 👍": a picture that is no crop closes what is told. */
+    private static boolean ends(List<Token> tokens, int at, int limit, Slots slots) {
+        return at == limit || tokens.get(at).mark() || tokens.get(at).picture() && slots.end("crop", at) < 0;
     }
 
     private static int afterOne(String word, int at, List<Token> tokens, Slots slots) {
@@ -208,8 +213,7 @@ public final class Phrase {
     private int matchSlot(
             PhraseParts.Slot slot, int index, int at, List<Token> tokens, int limit, Slots slots, BitSet words) {
         if (slot.name().equals("end")) {
-            boolean ends = at == limit || tokens.get(at).mark();
-            return ends ? match(index + 1, at, tokens, limit, slots, words) : -1;
+            return ends(tokens, at, limit, slots) ? match(index + 1, at, tokens, limit, slots, words) : -1;
         }
         int after = at < limit ? slots.end(slot.name(), at) : -1;
         if (after < 0 || after > limit) {

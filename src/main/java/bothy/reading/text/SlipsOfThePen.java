@@ -131,7 +131,7 @@ final class SlipsOfThePen {
     /** "We'd be eating them by now": what could be. */
     private static void hadForWould(List<Token> tokens) {
         for (int at = 0; at + 1 < tokens.size(); at++) {
-            boolean be = tokens.get(at + 1).is("be");
+            boolean be = tokens.get(at + 1).is("be") || tokens.get(at + 1).is("love");
             if (be && tokens.get(at).is("had")) {
                 tokens.set(at, tokens.get(at).spelled("would"));
             } else if (be && WOULD_TOO.containsKey(tokens.get(at).word())) {

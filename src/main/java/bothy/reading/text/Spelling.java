@@ -80,7 +80,13 @@ public final class Spelling {
         spokenDates.figures(tokens);
         besideOthers(tokens);
         SlipsOfThePen.setRight(tokens);
+        PutRightAfter.in(tokens, this::ofTheTrade);
+        SelfAnswered.tell(tokens);
         return tokens;
+    }
+
+    private boolean ofTheTrade(String word) {
+        return !word.isEmpty() && wanted.getOrDefault(word.charAt(0), List.of()).contains(word);
     }
 
     /** "Runner bans": alone it could be several words, after "runner" only one. */

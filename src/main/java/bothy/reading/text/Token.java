@@ -40,6 +40,11 @@ public record Token(String word, Sort sort, double number, int from, int to, boo
         return sort == Sort.WORD;
     }
 
+    /** Whether it is a picture character, a word of itself. */
+    public boolean picture() {
+        return sort == Sort.WORD && !word.isEmpty() && Character.getType(word.codePointAt(0)) == Character.OTHER_SYMBOL;
+    }
+
     /** Whether a sentence ends here. */
     public boolean endsSentence() {
         return mark() && (is(".") || is("!") || is("?") || is(";") || is("\n"));

@@ -27,6 +27,18 @@ final class Counted {
             "first",
             "remaining");
 
+    private static final Set<String> WEAK = Set.of(
+            "runts",
+            "weaklings",
+            "duds",
+            "spares",
+            "stragglers",
+            "tiddlers",
+            "seedlings",
+            "plants",
+            "spindly",
+            "weedy");
+
     private Counted() {}
 
     /** The number, {@code null} when none is the clause's subject. */
@@ -34,6 +46,9 @@ final class Counted {
         int at = clause.action().words().nextSetBit(0);
         while (at > clause.from() && HELPING.contains(passage.word(at - 1))) {
             at--;
+        }
+        if (WEAK.contains(passage.word(at - 1))) {
+            at--; // "Two runts binned".
         }
         if (passage.word(at - 1).equals("and") && passage.word(at - 2).endsWith("ed")) {
             at -= 2; // "3 wilted and died".
@@ -57,6 +72,13 @@ final class Counted {
 
     /** "The other 2 had died": of the plants just named, in whatever sentence. */
     static boolean others(Passage passage, Clause clause) {
+        int behind = clause.action().lastWord() + 1;
+        boolean object = passage.word(behind).equals("the")
+                && Set.of("other", "remaining", "last").contains(passage.word(behind + 1))
+                && passage.end("n", behind + 2) > 0; // "Planted the other 3 in the heap".
+        if (object) {
+            return true;
+        }
         NumberSaid number = number(passage, clause);
         return number != null
                 && Set.of("other", "last", "remaining").contains(passage.word(number.start() - 1))

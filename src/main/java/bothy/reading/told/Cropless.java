@@ -8,6 +8,7 @@ import bothy.reading.said.CropSaid;
 import bothy.reading.said.Passage;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Makes statements of a clause that names no crop: of the plot, of "them", of everything, or of a strange word that may be a crop. */
 final class Cropless {
@@ -49,7 +50,7 @@ final class Cropless {
         if (what == What.TEMPERATURE || what.ofThePlot() || what == What.SOIL_CHECKED) {
             return List.of(Told.of(PlotEvents.told(event, passage, clause), from, to));
         }
-        if (ofNothing(passage, clause)) {
+        if (ofNothing(passage, clause) || onlyThing(passage, clause)) {
             return List.of();
         }
         if (what == What.HARVESTED && whatMeant.cleared(passage, clause, null)) {
@@ -137,7 +138,19 @@ final class Cropless {
                 : null;
         return strange != null
                 ? List.of(strange)
-                : new Unnamed(passage, clause, before).meant(Told.of(event, from, to), ofAll(passage, clause, what));
+                : new Unnamed(passage, clause, before)
+                        .meant(
+                                Told.of(event, from, to),
+                                ofAll(passage, clause, what) && !lotOfOne(passage, clause, before));
+    }
+
+    /** "The only thing I fed today was the cat": what was done was done to what stands behind "was". */
+    private static boolean onlyThing(Passage passage, Clause clause) {
+        int verb = clause.action().words().nextSetBit(0);
+        return Set.of("i", "we").contains(passage.word(verb - 1))
+                && Set.of("thing", "things").contains(passage.word(verb - 2))
+                && IntStream.range(clause.action().end(), clause.sentence()[1])
+                        .anyMatch(at -> Set.of("was", "were").contains(passage.word(at)));
     }
 
     /** "Sown today: nothing." */
@@ -152,6 +165,21 @@ final class Cropless {
     /** Whether all that grows is meant; "slugs had the lot" may be any one lot, which is to be asked. */
     private static boolean ofAll(Passage passage, Clause clause, What what) {
         return names(passage, clause, what == What.DIED ? EVERYTHING : ALL);
+    }
+
+    /** "Tied in the cucumbers. 6 litres of water for the lot": of the one crop that the message is about. */
+    private static boolean lotOfOne(Passage passage, Clause clause, List<Told> before) {
+        List<CropSaid> named = Passage.within(passage.crops(), 0, clause.from()).stream()
+                .filter(crop -> !crop.thing())
+                .toList();
+        boolean one = !before.isEmpty()
+                && before.get(0).event().crop() != null
+                && before.stream().map(told -> told.event().crop()).distinct().count() == 1;
+        return names(passage, clause, Set.of("lot"))
+                && !names(passage, clause, Set.of("whole", "everything"))
+                && (one
+                        || before.isEmpty()
+                                && named.stream().map(CropSaid::crop).distinct().count() == 1);
     }
 
     /** "The seed was two years old so I binned it". */

@@ -14,18 +14,27 @@ final class Listed {
 
     private Listed() {}
 
-    /** "4 each of kale, cabbage and leeks", "6 of each: kale, leeks". */
+    /** "4 each of kale, cabbage and leeks", "6 of each: kale, leeks", "kale and leeks sown, 4 each". */
     static Integer ofEach(Passage passage, Clause clause, List<NumberSaid> numbers) {
         return clause.crops().size() < 2
                 ? null
                 : numbers.stream()
                         .filter(number -> passage.word(number.end()).equals("each")
-                                        && passage.word(number.end() + 1).equals("of")
+                                        && (passage.word(number.end() + 1).equals("of")
+                                                || closes(passage, clause, number))
                                 || passage.word(number.end()).equals("of")
                                         && passage.word(number.end() + 1).equals("each"))
                         .map(number -> Integer.valueOf((int) number.value()))
                         .findFirst()
                         .orElse(null);
+    }
+
+    /** Behind a comma, with nothing after it: no litres and no canes. */
+    private static boolean closes(Passage passage, Clause clause, NumberSaid number) {
+        int end = number.end() + 1;
+        return Set.of(",", "-", ":", "(").contains(passage.word(number.start() - 1))
+                && clause.crops().stream().allMatch(crop -> crop.end() <= number.start())
+                && (end >= passage.size() || passage.tokens().get(end).mark());
     }
 
     /** "Three trays of leeks, 24 to a tray". */

@@ -30,7 +30,10 @@ final class LooseCounts {
     /** A number by itself when the clause is about one crop: "potted on 6", "4 up so far", "6 seeds to a pot". */
     Integer of(Passage passage, Clause clause, List<NumberSaid> numbers) {
         NumberSaid subject = Counted.number(passage, clause);
-        if (subject != null && clause.action().action().equals("died")) {
+        boolean otherOne = subject != null
+                && passage.word(subject.start()).equals("one")
+                && passage.word(subject.start() - 1).equals("other"); // "Other one tied back up".
+        if (subject != null && (otherOne || clause.action().action().equals("died"))) {
             return Counts.whole(subject.value()); // "11 pots done, one broke".
         }
         boolean aids = Set.of("supported", "protected", "watered", "fed")
@@ -40,6 +43,7 @@ final class LooseCounts {
             String last = passage.word(number.start() - 1);
             if (aids
                     && !Set.of("plants", "of", "pots", "more").contains(next)
+                    && !last.equals("all") // "Caged the tomatoes on Sunday, all 24".
                     && !(number.start() > 0 && clause.action().words().get(number.start() - 1))) {
                 continue; // "A wigwam of 8 canes" counts canes.
             }
@@ -51,7 +55,8 @@ final class LooseCounts {
             boolean unit = notCounts.contains(next)
                     || Set.of("left", "going").contains(next)
                             && Set.of("over", "spare").contains(passage.word(number.end() + 1))
-                    || Set.of("spare", "surplus").contains(next)
+                    || Set.of("spare", "surplus", "size", "sizes").contains(next)
+                    || next.equals("pot") && passage.word(number.end() + 1).startsWith("size")
                     || ofLooks(passage, number.end())
                     || Set.of("per", "each", "every", "by").contains(next) && !last.equals("other")
                     || next.equals("to")
@@ -63,6 +68,9 @@ final class LooseCounts {
                     || !(last.equals("is") && next.equals("of"))
                             && Set.of("at", "be", "hit", "reached", "until", "till", "by", "was", "is", "for")
                                     .contains(last)
+                    // "Thinned it to 8 plants" tells how many stand.
+                    || Set.of("to", "leaving").contains(last)
+                            && clause.action().action().equals("thinned")
                     || last.equals("week")
                     || last.equals("between")
                     || last.equals("the") && passage.word(number.start() - 2).equals("between")

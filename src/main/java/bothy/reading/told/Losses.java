@@ -12,6 +12,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * How many of a planting were lost. "Only 3 left" tells how many stand, not how many died; what an animal had a go at is seldom all, so
@@ -68,10 +69,37 @@ final class Losses {
         if (standing.isPresent() && !counted) {
             return told.with(ofWhatStands(told, passage, (int) standing.get().value()));
         }
+        Integer struck = event.count() == null ? struck(passage, clause) : null;
+        if (struck != null) {
+            return told.with(event.withCount(struck));
+        }
         boolean halfOfOne = Integer.valueOf(1).equals(event.count()) && halfOfOne(passage, clause);
         return halfOfOne || event.count() == null && onlySome(passage, clause)
                 ? told.with(event.withCount(null).withDetail(Event.SOME))
                 : told;
+    }
+
+    /** "Mowed over 4 of my garlic, they're toast": "they" are the four just named, {@code null} when nothing says so. */
+    private static Integer struck(Passage passage, Clause clause) {
+        int verb = clause.action().start();
+        if (!clause.crops().isEmpty()
+                || !clause.action().state()
+                || !passage.word(verb - 1).equals("they")) {
+            return null;
+        }
+        CropSaid named = Passage.within(passage.crops(), clause.sentence()[0], verb).stream()
+                .reduce((first, last) -> last)
+                .orElse(null);
+        return named == null
+                ? null
+                : passage.counts(clause.sentence()[0], named.start()).stream()
+                        .filter(number -> IntStream.range(number.end(), named.start())
+                                .allMatch(at -> Set.of(
+                                                "of", "my", "the", "our", "those", "young", "little", "best", "good")
+                                        .contains(passage.word(at))))
+                        .map(number -> Integer.valueOf((int) number.value()))
+                        .findFirst()
+                        .orElse(null);
     }
 
     /** The number of those that are left. */

@@ -11,7 +11,18 @@ final class OfTheWeather {
     private OfTheWeather() {}
 
     static void settle(List<Told> told) {
+        told.removeIf(one -> toldBefore(one, told));
         told.replaceAll(one -> onItsDay(measuredApart(one, told), told));
+    }
+
+    /** "Frost on the 2nd, white over by six": one frost, whose day is told once. */
+    private static boolean toldBefore(Told frost, List<Told> told) {
+        return frost.event().what() == What.FROST
+                && frost.assumed().contains("date")
+                && told.stream()
+                        .anyMatch(one -> one.event().what() == What.FROST
+                                && one.open() == null
+                                && !one.assumed().contains("date"));
     }
 
     /** "Ground frost last night, cold frame got down to 1 °C": the degrees are those of the frame. */

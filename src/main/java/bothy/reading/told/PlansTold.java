@@ -64,9 +64,10 @@ final class PlansTold {
         if (over && !day.past().isAfter(today)) {
             return false;
         }
-        boolean since = passage.word(day.start() - 1).equals("since");
+        boolean since = Cropless.names(passage, clause, Set.of("since"));
         boolean began = since
-                || Set.of("was", "were", "been", "started", "finished", "spent", "began")
+                || passage.word(verb - 2).equals("helped")
+                || Set.of("was", "were", "been", "started", "finished", "spent", "began", "did")
                         .contains(passage.word(verb - 1));
         boolean either = day.past().isBefore(today)
                 && day.future().isAfter(today)

@@ -140,6 +140,8 @@ final class Repeats {
                 && told.plantings().isEmpty()
                 && told.open() != null
                 && told.crops().isEmpty()
+                // "Beans 900 g, tomatoes 2 kg": which beans is asked.
+                && (told.among().isEmpty() || told.event().amount() == null)
                 && told.event().count() == null;
     }
 

@@ -79,7 +79,7 @@ public final class Statements {
         if (clause.action().action().equals("colour-turned") && Seeming.ofAnotherPart(passage, clause)) {
             return told;
         }
-        if (Seeming.partDead(passage, clause)) {
+        if (Seeming.partDead(passage, clause) || Seeming.thingLost(passage, clause)) {
             return told;
         }
         if (clause.action().action().equals("harvested")
@@ -95,7 +95,9 @@ public final class Statements {
             return told; // "Picked the toms. My nephew did the digging."
         }
         for (CropSaid crop : clause.crops()) {
-            if (Seeming.dugFor(passage, clause, crop) || Seeming.bitten(passage, clause, crop)) {
+            if (whatMeant.young(clause, crop)
+                    || Seeming.dugFor(passage, clause, crop)
+                    || Seeming.bitten(passage, clause, crop)) {
                 return List.of();
             }
             told.add(finished(passage, clause, ofCrop(passage, clause, crop), WhenTold.said(passage, clause, crop)));

@@ -14,7 +14,7 @@ import java.util.Set;
 /** What a clause without a crop is about: what was just named, "they", "the greenhouse ones", everything, or the one planting there is. */
 final class Unnamed {
     private static final Set<String> POINTING =
-            Set.of("they", "them", "it", "these", "those", "ones", "both", "all", "this", "that", "one", "lot");
+            Set.of("they", "them", "it", "these", "those", "ones", "both", "all", "this", "that", "one", "lot", "rest");
     private static final Set<String> OBJECT = Set.of("a", "an", "the", "my", "our", "some", "his", "her");
     private static final Set<String> PLANTS = Set.of(
             "row",
@@ -66,6 +66,9 @@ final class Unnamed {
     /** What may stand before the doing of a sentence that is hardly more than it. */
     private static final Set<String> OPENING =
             Set.of("and", "then", "also", "now", "just", "all", "been", "have", "has");
+    /** "Squash cut on Saturday, sat on the floor curing since". */
+    private static final Set<String> LYING =
+            Set.of("sat", "sitting", "laid", "lying", "hung", "hanging", "spread", "stood", "standing");
     /** So many words may follow a verb that has no object of its own. */
     private static final int TRAILING = 4;
 
@@ -191,6 +194,7 @@ final class Unnamed {
                             && AGAIN.contains(next);
             boolean further = passage.word(at).equals("more")
                     && (at + 1 >= clause.to()
+                            || Set.of("same", "there", "behind", "after", "for").contains(next)
                             || Set.of("of", "seed", "seeds", "in", ",").contains(next)
                             || passage.tokens().get(at + 1).mark());
             if (another || further) {
@@ -210,7 +214,11 @@ final class Unnamed {
     /** "Mulched the squash, then trimmed the hedge": what was done has an object of its own. */
     private boolean elsewhere() {
         int after = clause.action().lastWord() + 1;
-        return OBJECT.contains(passage.word(after))
+        // "Curing in the shed".
+        boolean where =
+                passage.places().stream().anyMatch(place -> place.start() == after || place.start() == after + 1);
+        return !where
+                && OBJECT.contains(passage.word(after))
                 && !PLANTS.contains(passage.word(after + 1))
                 && !Cropless.VESSELS.contains(passage.word(after + 1))
                 && !passage.word(after + 1).equals("other")
@@ -230,7 +238,8 @@ final class Unnamed {
                                 "now", "all", "which")
                         .contains(last)
                 || passage.word(verb).equals("and")
-                || clause.from() == verb && clause.sentence()[0] < verb;
+                || clause.from() == verb && clause.sentence()[0] < verb
+                || clause.from() > clause.sentence()[0] && LYING.contains(passage.word(clause.from()));
         boolean whole = counted >= 0
                 || clause.action().form() == null
                 || markAfter() - clause.action().end() <= TRAILING;
@@ -274,11 +283,15 @@ final class Unnamed {
 
     /** "Onion tops bent over, lifted the lot": the one crop named before in the sentence, {@code null} when it is not one. */
     private CropSaid namedBefore() {
-        List<CropSaid> named = Passage.within(
-                        passage.crops(), clause.sentence()[0], clause.action().start())
-                .stream()
-                .filter(crop -> !crop.thing() && (crop.single() || crop.certain()))
-                .toList();
+        boolean lot = says("lot");
+        List<CropSaid> named =
+                Passage.within(
+                                passage.crops(),
+                                lot ? 0 : clause.sentence()[0],
+                                clause.action().start())
+                        .stream()
+                        .filter(crop -> !crop.thing() && (lot || crop.single() || crop.certain()))
+                        .toList();
         return named.stream().map(CropSaid::crop).distinct().count() == 1 ? named.get(0) : null;
     }
 
@@ -310,16 +323,13 @@ final class Unnamed {
         return at;
     }
 
-    /** "14 kale netted, the other 2 had died": plants that are counted, not the nets. */
-    private boolean died(Told told) {
-        return told.event().what() == What.DIED && Counted.number(passage, clause) != null;
-    }
-
     /** "Planted out the squash and watered them in." */
     private List<Told> carried(Told told) {
         if (before.isEmpty()) {
             return List.of();
         }
+        // "14 kale netted, the other 2 had died": plants that are counted, not the nets.
+        boolean died = told.event().what() == What.DIED && Counted.number(passage, clause) != null;
         int latest = before.get(before.size() - 1).from();
         List<Told> carried = new ArrayList<>();
         for (Told earlier : before) {
@@ -328,7 +338,7 @@ final class Unnamed {
             boolean ofEverything = from.crop() == null && earlier.plantings().size() > 1;
             if (earlier.from() == latest
                     && !(ofEverything && told.event().count() != null)
-                    && (Sequence.follows(from.what(), told.event().what()) || died(told))
+                    && (Sequence.follows(from.what(), told.event().what()) || died)
                     && (from.crop() != null || !earlier.plantings().isEmpty())) {
                 Event event = told.event().withPlanting(null, from.crop()).withVariety(from.variety());
                 Told next = told.with(event).about(earlier.plantings());

@@ -122,6 +122,9 @@ final class WhatMeant {
             if (what == What.HARVESTED && animals.by(passage, clause)) {
                 return What.DIED; // "2 leeks pulled by birds".
             }
+            if (what == What.DIED && eatenByPeople(passage, clause)) {
+                return What.HARVESTED;
+            }
             if (what == What.PLANTED_OUT && begunSo(passage, clause, crop)) {
                 return What.SOWN;
             }
@@ -133,6 +136,12 @@ final class WhatMeant {
             }
             if (what == What.SUPPORTED && hungUp(passage, clause, crop)) {
                 return asLifted(passage, clause) ? What.CURED : What.STORED;
+            }
+            boolean strung = what == What.STORED
+                    && Set.of("strung", "string", "stringing")
+                            .contains(passage.word(clause.action().words().nextSetBit(0)));
+            if (strung && crop != null && !cropNames.hung(crop.crop()) && !indoors(passage, clause)) {
+                return What.SUPPORTED; // "Strung the pole beans up to the top wire".
             }
             boolean hung = HANGING.contains(passage.word(clause.action().words().nextSetBit(0)));
             if (what == What.STORED && hung && asLifted(passage, clause)) {
@@ -160,6 +169,15 @@ final class WhatMeant {
         }
         What what = planted(passage, clause, crop);
         return what == What.PLANTED_OUT && ownPots(passage, clause, crop) ? What.POTTED_ON : what;
+    }
+
+    /** "3 lettuces eaten by us" were had, not lost. */
+    private static boolean eatenByPeople(Passage passage, Clause clause) {
+        return clause.action().words().stream().anyMatch(at -> passage.word(at).equals("eaten"))
+                && IntStream.range(clause.action().start(), clause.to())
+                        .anyMatch(at -> passage.word(at).equals("by")
+                                && Set.of("us", "me", "ourselves", "myself", "yours")
+                                        .contains(passage.word(at + 1)));
     }
 
     /** "Put 5 cucumbers in the greenhouse border": under glass, and planted all the same. */
@@ -224,6 +242,11 @@ final class WhatMeant {
                 .anyMatch(action -> action.action().equals("harvested")
                         && action.start() < clause.action().start()
                         && action.start() >= clause.sentence()[0]);
+    }
+
+    /** "Baby cabbages": young plants, for they bear no fruit that could set. */
+    boolean young(Clause clause, CropSaid crop) {
+        return clause.action().action().equals("fruit-set") && crop.single() && !cropNames.bears(crop.crop());
     }
 
     /** "Pulled up the courgettes", "pulled up all the plants": who wants fruit pulls the plants when they are done. */

@@ -48,7 +48,7 @@ final class WhenTold {
                     .filter(day -> day.sort() == DaySaid.Sort.UNKNOWN
                             && own.stream().allMatch(other -> other == day || other.sort() == DaySaid.Sort.ABOUT))
                     .findFirst()
-                    .orElseGet(() -> nearest(own, clause));
+                    .orElseGet(() -> nearest(passage, own, clause));
         }
         List<DaySaid> sentence = Passage.within(passage.days(), clause.sentence()[0], clause.sentence()[1]).stream()
                 .filter(day -> !clause.inRelative(day.start()) && !forecast(passage, day) && !wished(passage, day))
@@ -71,6 +71,9 @@ final class WhenTold {
                 && !before.past().isAfter(passage.situation().today())) {
             return before;
         }
+        if (before != null && (ahead(passage, clause, before) || everSince(passage, clause))) {
+            return before;
+        }
         DaySaid last = sentence.isEmpty() ? null : sentence.get(sentence.size() - 1);
         if (last != null
                 && last.start() > clause.to()
@@ -85,6 +88,27 @@ final class WhenTold {
             return lastBefore(passage, clause);
         }
         return heading(passage, clause.sentence()[0]);
+    }
+
+    /** "He did it all on Saturday, ten sweetcorn planted, the onions watered": a day told ahead of a list is of each in it. */
+    private static boolean ahead(Passage passage, Clause clause, DaySaid day) {
+        int verb = clause.action().words().nextSetBit(0);
+        boolean first = passage.actions().stream()
+                .noneMatch(action -> action.start() >= clause.sentence()[0] && action.start() < day.start());
+        return first
+                && day.known()
+                && !day.past().isAfter(passage.situation().today())
+                && clause.action().form() == Form.PAST
+                && passage.word(clause.from() - 1).equals(",")
+                && clause.crops().stream().anyMatch(crop -> crop.end() == verb);
+    }
+
+    /** "Cut on Saturday, and curing ever since". */
+    private static boolean everSince(Passage passage, Clause clause) {
+        return IntStream.range(clause.action().end(), clause.to())
+                .anyMatch(at -> passage.word(at).equals("since")
+                        && (at + 1 >= passage.size()
+                                || passage.tokens().get(at + 1).mark()));
     }
 
     private static DaySaid closing(Passage passage, Clause clause) {
@@ -120,7 +144,31 @@ final class WhenTold {
         boolean meanwhile = passage.word(day.start()).equals("overnight")
                 && Set.of("soaked", "steeped", "soaking").contains(passage.word(day.start() - 1));
         int before = Set.of("the", "our", "my").contains(passage.word(day.start() - 1)) ? 2 : 1;
+        int word = day.start() - before;
+        if (recordFor(passage, word) || hadBy(passage, word, day.end())) {
+            return false;
+        }
         return meanwhile || Set.of("till", "until", "til", "for", "by").contains(passage.word(day.start() - before));
+    }
+
+    /** "Harvest log for Saturday": the day that is recorded. */
+    private static boolean recordFor(Passage passage, int word) {
+        return passage.word(word).equals("for")
+                && Set.of(
+                                "log", "record", "report", "tally", "total", "totals", "diary", "entry", "entries",
+                                "notes", "update", "harvest", "haul", "picking")
+                        .contains(passage.word(word - 1));
+    }
+
+    /** "The mice had eaten 5 by Monday": it was over then. */
+    private static boolean hadBy(Passage passage, int word, int behind) {
+        boolean ahead = Set.of("i", "we").contains(passage.word(behind))
+                && passage.word(behind + 1).equals("had"); // "By Friday I had 20 potted on".
+        return passage.word(word).equals("by")
+                && (ahead
+                        || IntStream.range(Math.max(0, word - FORECAST_REACH - 1), word)
+                                .takeWhile(at -> !passage.tokens().get(at).endsSentence())
+                                .anyMatch(at -> passage.word(at).equals("had")));
     }
 
     /** "Put up canes on Sunday, then sowed the beans": one after the other on one day. */
@@ -231,16 +279,29 @@ final class WhenTold {
         return before && !verbBetween;
     }
 
-    private static DaySaid nearest(List<DaySaid> days, Clause clause) {
+    private static DaySaid nearest(Passage passage, List<DaySaid> days, Clause clause) {
         int verb = clause.action().words().nextSetBit(0);
-        DaySaid heading = days.get(0);
-        if (days.size() > 1 && heading.end() == verb && heading.start() - clause.from() <= 1) {
+        DaySaid heading = days.stream()
+                .filter(day -> leads(passage, day, verb))
+                .reduce((first, last) -> last)
+                .orElse(null);
+        if (days.size() > 1
+                && heading != null
+                && (heading.start() - clause.from() <= 1
+                        || passage.tokens().get(heading.start() - 1).mark())) {
             return heading; // "15th moved the aubergines, today 28 °C in there".
         }
         return days.stream()
                 .filter(day -> day.start() >= clause.action().start())
                 .findFirst()
                 .orElse(days.get(days.size() - 1));
+    }
+
+    /** Whether no more than who did it stands between a day and the verb: "Tuesday I fed". */
+    private static boolean leads(Passage passage, DaySaid day, int verb) {
+        return day.end() <= verb
+                && IntStream.range(day.end(), verb).allMatch(at -> Set.of("i", "we", "have", "also", "just", "then")
+                        .contains(passage.word(at)));
     }
 
     private static boolean heads(Passage passage, DaySaid day, int start) {
@@ -263,6 +324,9 @@ final class WhenTold {
             return told.with(told.event().withOn(today)).assuming("date");
         }
         String words = words(passage, day);
+        if (told.event().what() == What.RAIN && passage.word(day.start() - 1).equals("since")) {
+            return told.with(told.event().withOn(today)).assuming("date"); // "31 mm since Friday" is measured now.
+        }
         boolean meantime =
                 words.startsWith("for ") && !LASTING.contains(told.event().what());
         if (meantime || day.known() && day.past().isAfter(today) && words.startsWith("in ")) {
