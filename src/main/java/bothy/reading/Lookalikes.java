@@ -72,6 +72,10 @@ final class Lookalikes {
             "cellar",
             "loft",
             "larder");
+    /** "Got the courgette plants in", "had six pepper plants die": what was done to them follows. */
+    private static final Set<String> IN_THE_GROUND =
+            Set.of("in", "into", "out", "up", "planted", "die", "eaten", "dug", "lifted", "pulled", "cleared");
+
     private static final Set<String> COVERS = Set.of(
             "cover",
             "covers",
@@ -230,20 +234,8 @@ final class Lookalikes {
                                                 "transplants",
                                                 "slips")
                                         .contains(passage.word(crop.end()))
-                                && Set.of(
-                                                "off",
-                                                "from",
-                                                "at",
-                                                "",
-                                                ",",
-                                                ".",
-                                                "given",
-                                                "free",
-                                                "cheap",
-                                                "today",
-                                                "yesterday")
-                                        .contains(passage.word(crop.end()
-                                                + (passage.word(crop.end()).equals("plug") ? 2 : 1))));
+                                && !IN_THE_GROUND.contains(passage.word(
+                                        crop.end() + (passage.word(crop.end()).equals("plug") ? 2 : 1))));
     }
 
     /** "Then had a cup of tea myself" waters nobody else. */

@@ -18,6 +18,7 @@ import java.util.Set;
  * unless it is said to be the planting goes on.
  */
 final class Losses {
+    private static final Set<String> LIVE = Set.of("alive", "survived", "made", "through");
     private static final String FILE = "losses";
     /** So many words may stand between a number and "left" ("3 of the courgettes are left"). */
     private static final int REACH = 5;
@@ -55,6 +56,10 @@ final class Losses {
         if (event.what() != What.DIED) {
             return told;
         }
+        Optional<NumberSaid> fallen = survived(passage, clause) ? spared(passage, clause) : Optional.empty();
+        if (fallen.isPresent()) {
+            return told.with(event.withCount((int) fallen.get().value())); // "All alive except one".
+        }
         Optional<NumberSaid> standing = standing(passage, clause);
         // "12 sown, 9 left": nothing but what is left tells of a loss, so no other number counts it.
         boolean byWhatIsLeft = clause.action().words().stream().anyMatch(at -> left.contains(passage.word(at)));
@@ -72,6 +77,11 @@ final class Losses {
         return halfOfOne || event.count() == null && onlySome(passage, clause)
                 ? told.with(event.withCount(null).withDetail(Event.SOME))
                 : told;
+    }
+
+    /** Whether the doing tells of those that live: "all alive bar one", "everything made it apart from 3". */
+    private static boolean survived(Passage passage, Clause clause) {
+        return clause.action().words().stream().anyMatch(at -> LIVE.contains(passage.word(at)));
     }
 
     /** The number of those that are left. */
