@@ -16,12 +16,15 @@ final class OtherSenses {
             OtherSenses::blossomEnd,
             OtherSenses::onLeaves,
             OtherSenses::driedEnough,
+            OtherSenses::seedSoaked,
             OtherSenses::fruitTaken,
             OtherSenses::ownDoing);
     private static final Set<String> FRUIT = Set.of("fruit", "fruits", "cobs", "ears", "pods", "berries");
     private static final Set<String> COLOURS = Set.of("green", "red", "ripe", "unripe", "yellow", "orange");
     /** So many words lie between a number and the fruit that it counts. */
     private static final int FRUIT_REACH = 3;
+    /** So many words lie between the soaking and how long it was. */
+    private static final int SOAK_REACH = 4;
     /** So many words lie between a leaf and what shows on it. */
     private static final int LEAF_REACH = 4;
 
@@ -97,6 +100,18 @@ final class OtherSenses {
         return action.action().equals("cured")
                 && IntStream.rangeClosed(action.lastWord(), action.lastWord() + 2)
                         .anyMatch(at -> passage.word(at).equals("enough"));
+    }
+
+    /** "12 in 3 buckets, soaked overnight before": seed lies in water, nothing is watered. */
+    private static boolean seedSoaked(Passage passage, ActionSaid action) {
+        int verb = action.words().nextSetBit(0);
+        return action.action().equals("watered")
+                && Set.of("soaked", "soaking", "soak").contains(passage.word(verb))
+                && IntStream.rangeClosed(verb + 1, verb + SOAK_REACH)
+                        .anyMatch(at -> Set.of("overnight", "night", "hours", "hrs", "beforehand")
+                                .contains(passage.word(at)))
+                && passage.actions().stream()
+                        .anyMatch(other -> Set.of("sown", "planted").contains(other.action()));
     }
 
     /** "Squirrels got 3 green ones off the plants" kills no plant; "slugs ate 3 of the small ones" does. */

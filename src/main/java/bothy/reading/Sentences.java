@@ -11,6 +11,7 @@ import bothy.garden.SignSeen;
 import bothy.garden.Statement;
 import bothy.garden.What;
 import bothy.reading.grammar.Clauses;
+import bothy.reading.grammar.CropNames;
 import bothy.reading.grammar.Grammar;
 import bothy.reading.grammar.HeadedList;
 import bothy.reading.grammar.LaterSentences;
@@ -54,6 +55,7 @@ final class Sentences {
     private final Signs signs;
     private final Settings settings;
     private final KindOf kinds;
+    private final CropNames cropNames;
     private final PointsBack pointsBack;
     private final FrostToCome frostToCome;
     private final GrowingWished growingWished;
@@ -96,6 +98,7 @@ final class Sentences {
         this.signs = signs;
         this.settings = settings;
         this.kinds = kinds;
+        this.cropNames = grammar.cropNames();
     }
 
     Gathered gathered(Passage whole) {
@@ -250,8 +253,10 @@ final class Sentences {
     }
 
     /** "Cut the tops off", where nothing grows whose tops could be meant. */
-    private static boolean ofNoPlant(Event event) {
-        return event.what() == What.NOTE && HAULMS.equals(event.detail()) && event.crop() == null;
+    private boolean ofNoPlant(Event event) {
+        boolean haulms = event.what() == What.NOTE && HAULMS.equals(event.detail()) && event.crop() == null;
+        // "Four kohlrabi the size of a tennis ball" have set no fruit.
+        return haulms || event.what() == What.FRUIT_SET && event.crop() != null && !cropNames.setsFruit(event.crop());
     }
 
     /** Each sign once, and no wider one beside the closer: "wilting every afternoon. They hang down like rags." */

@@ -113,6 +113,11 @@ public final class CropNames {
         return fruiting.contains(crop);
     }
 
+    /** Whether the crop is grown for what its flowers set. */
+    public boolean setsFruit(String crop) {
+        return fruiting(crop) || crop.equals("strawberry");
+    }
+
     /** Whether the crop is strung up to keep. */
     public boolean hung(String crop) {
         return hung.contains(crop);

@@ -61,7 +61,7 @@ final class WhatMeant {
             "pushed",
             "pressed",
             "poked");
-    private static final Set<String> HANGING =
+    static final Set<String> HANGING =
             Set.of("strung", "string", "hung", "hang", "tied", "tie", "stringing", "tying");
     private static final Set<String> INTO = Set.of("into", "to");
     private static final Set<String> COVERED = Set.of(
