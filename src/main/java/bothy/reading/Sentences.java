@@ -217,7 +217,7 @@ final class Sentences {
         if (labelled != null && asked.stream().noneMatch(one -> one.question() == Question.FEED_DOSE)) {
             asked.add(inquiries.ofLabel(passage, labelled));
         }
-        asked.replaceAll(inquiry -> WorthKeeping.of(whole, inquiry));
+        asked.replaceAll(inquiry -> LookingBack.of(whole, WorthKeeping.of(whole, inquiry)));
         said.removeIf(clause ->
                 !seen.isEmpty() && (TroubleOrDoing.beside(whole, clause) || BesideATrouble.only(whole, clause, seen)));
         Chores.handOn(whole, said);

@@ -3,8 +3,8 @@ package bothy.reading.grammar;
 import bothy.reading.said.Clause;
 import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
-import java.util.List;
 import bothy.reading.text.Token;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -80,7 +80,8 @@ final class Counting {
         List<NumberSaid> numbers = passage.counts(sentence[0], sentence[1]);
         if (numbers.size() == 1
                 && numbers.get(0).end() == sentence[1]
-                && Set.of("count", "counted", "counting").contains(passage.word(numbers.get(0).start() - 1))) {
+                && Set.of("count", "counted", "counting")
+                        .contains(passage.word(numbers.get(0).start() - 1))) {
             return true; // "Not all, I count 41."
         }
         if (numbers.size() > 1 && numbers.size() == last.crops().size() && onlyNumbers(passage, sentence)) {

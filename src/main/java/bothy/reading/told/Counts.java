@@ -105,11 +105,13 @@ final class Counts {
     private static boolean sums(Passage passage, NumberSaid number, List<NumberSaid> numbers) {
         String last = passage.word(number.start() - 1);
         int lead = last.equals("of") ? number.start() - 2 : number.start() - 1;
-        return Set.of("so", "total", "totalling", "totaling", "makes", "making", "=").contains(passage.word(lead))
+        return Set.of("so", "total", "totalling", "totaling", "makes", "making", "=")
+                        .contains(passage.word(lead))
                 && !numbers.isEmpty()
                 && numbers.get(0).start() < lead
                 && passage.tokens().subList(numbers.get(0).end(), lead).stream()
-                        .anyMatch(token -> Set.of("each", "per", "to", "in", "of", "x").contains(token.word()));
+                        .anyMatch(token ->
+                                Set.of("each", "per", "to", "in", "of", "x").contains(token.word()));
     }
 
     /** "Split three heads of garlic and set 24 cloves", "first okra! 12 of them": counted by its pieces. */
@@ -271,7 +273,8 @@ final class Counts {
     /** "Broad beans sown (20)", "lettuces planted out 12, kale 6": what stands right after the verb counts the crop before it. */
     private static boolean verbed(Passage passage, int at) {
         boolean past = passage.actions().stream()
-                .anyMatch(action -> action.form() == Conjugation.Form.PAST && action.words().get(at));
+                .anyMatch(action ->
+                        action.form() == Conjugation.Form.PAST && action.words().get(at));
         if (passage.word(at).equals("up") && passage.word(at + 1).equals(",")) {
             int number = passage.end("n", at + 2); // "Beans up, 9 of them and 3 pumpkins".
             return number > 0

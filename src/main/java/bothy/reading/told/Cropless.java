@@ -62,7 +62,9 @@ final class Cropless {
                     passage,
                     clause,
                     null);
-            return hung.isEmpty() ? List.of() : List.of(new Unnamed(passage, clause, before).among(Told.of(kept, from, to), hung));
+            return hung.isEmpty()
+                    ? List.of()
+                    : List.of(new Unnamed(passage, clause, before).among(Told.of(kept, from, to), hung));
         }
         if (what == What.HARVESTED && whatMeant.cleared(passage, clause, null)) {
             event = event.withDetail("last");

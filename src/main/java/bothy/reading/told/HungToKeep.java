@@ -12,8 +12,21 @@ import java.util.Set;
 /** "50 strung up in the shed for storing": what hangs there is no plant that is held up, though nothing is named. */
 final class HungToKeep {
     private static final Set<String> KEPT = Set.of(
-            "storing", "store", "storage", "keep", "winter", "rafters", "garage", "shed", "barn", "attic", "basement",
-            "pantry", "loft", "larder", "cellar");
+            "storing",
+            "store",
+            "storage",
+            "keep",
+            "winter",
+            "rafters",
+            "garage",
+            "shed",
+            "barn",
+            "attic",
+            "basement",
+            "pantry",
+            "loft",
+            "larder",
+            "cellar");
 
     private final CropNames cropNames;
 

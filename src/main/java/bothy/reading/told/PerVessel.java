@@ -12,11 +12,41 @@ import java.util.Set;
  */
 final class PerVessel {
     private static final Set<String> VESSELS = Set.of(
-            "buckets", "bags", "growbags", "tubs", "pots", "containers", "planters", "troughs", "sacks", "crates",
-            "holes", "hills", "mounds", "tyres", "tires", "barrels", "baskets");
+            "buckets",
+            "bags",
+            "growbags",
+            "tubs",
+            "pots",
+            "containers",
+            "planters",
+            "troughs",
+            "sacks",
+            "crates",
+            "holes",
+            "hills",
+            "mounds",
+            "tyres",
+            "tires",
+            "barrels",
+            "baskets");
     private static final Set<String> ONE = Set.of(
-            "bucket", "bag", "growbag", "tub", "pot", "container", "planter", "trough", "sack", "crate", "hole", "hill",
-            "mound", "tyre", "tire", "barrel", "basket");
+            "bucket",
+            "bag",
+            "growbag",
+            "tub",
+            "pot",
+            "container",
+            "planter",
+            "trough",
+            "sack",
+            "crate",
+            "hole",
+            "hill",
+            "mound",
+            "tyre",
+            "tire",
+            "barrel",
+            "basket");
     private static final Set<String> COUNTED = Set.of("plants", "seedlings", "sets", "plugs", "pieces");
     /** So many words may say how big the vessels are. */
     private static final int SIZES = 3;

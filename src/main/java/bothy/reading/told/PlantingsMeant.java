@@ -12,8 +12,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /** Which of the grower's plantings a crop, a place or a "they" can mean. */
 public final class PlantingsMeant {

@@ -61,8 +61,7 @@ final class WhatMeant {
             "pushed",
             "pressed",
             "poked");
-    static final Set<String> HANGING =
-            Set.of("strung", "string", "hung", "hang", "tied", "tie", "stringing", "tying");
+    static final Set<String> HANGING = Set.of("strung", "string", "hung", "hang", "tied", "tie", "stringing", "tying");
     private static final Set<String> INTO = Set.of("into", "to");
     private static final Set<String> COVERED = Set.of(
             "greenhouse",
