@@ -71,7 +71,7 @@ final class LooselyTold {
         boolean named = heard.signs().stream()
                 .anyMatch(sign -> !book.tables().beside().containsKey(sign.sign())
                         && !book.tables().rows(sign.sign(), sign.crop()).isEmpty());
-        if (asksOfScapes(heard) || asksAhead(heard) || setInHoles(heard)) {
+        if (asksOfScapes(heard) || asksWhatToGrow(heard) || asksAhead(heard) || setInHoles(heard)) {
             return List.of();
         }
         if (asksOfTheHarvest(heard) && text.split("\\s+").length <= BRIEF) {
@@ -149,6 +149,13 @@ final class LooselyTold {
                 .anyMatch(inquiry -> inquiry.question() == Question.READY
                         || inquiry.question() == Question.HOW_HARVEST
                         || inquiry.topic() != null && OF_KITCHEN.contains(inquiry.topic()));
+    }
+
+    /** "A windy balcony, what is worth growing?" tells of the place, and nothing grows yet. */
+    private boolean asksWhatToGrow(Heard heard) {
+        return description.crops().isEmpty()
+                && heard.signs().isEmpty()
+                && heard.inquiries().stream().anyMatch(inquiry -> inquiry.question() == Question.WHAT_TO_GROW);
     }
 
     /** "The curly flower thing" is no trouble. */
