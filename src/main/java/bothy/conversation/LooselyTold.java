@@ -43,6 +43,10 @@ final class LooselyTold {
     /** The sign of what startles though it is natural: told without a word of complaint. */
     private static final String ODD = "odd-growth";
 
+    private static final String AILS = "ails";
+    private static final Pattern WHAT_IS_WRONG =
+            Pattern.compile("(?i)\\bwhat('?s| is) (wrong|up|amiss|the (matter|trouble|problem)) w");
+
     private static final String SCAPES = "scapes";
 
     /** Questions of what is picked and kept. */
@@ -79,6 +83,9 @@ final class LooselyTold {
         }
         if (asksOfEating(heard) && text.split("\\s+").length <= BRIEF) {
             return List.of();
+        }
+        if (!named && asksWhatAils(heard)) {
+            return List.of(Troubles.UNNAMED);
         }
         boolean nothingElse = tellsNothingElse(heard);
         boolean plainly = plainly(nothingElse, found);
@@ -156,6 +163,18 @@ final class LooselyTold {
         return description.crops().isEmpty()
                 && heard.signs().isEmpty()
                 && heard.inquiries().stream().anyMatch(inquiry -> inquiry.question() == Question.WHAT_TO_GROW);
+    }
+
+    /** "One of the tomatoes looks off, what ails it?" of what grows, with nothing told of how it looks. */
+    private boolean asksWhatAils(Heard heard) {
+        return heard.inquiries().stream()
+                        .anyMatch(inquiry -> !inquiry.plantings().isEmpty()
+                                && (AILS.equals(inquiry.topic())
+                                        || inquiry.question() == Question.WHY
+                                                && WHAT_IS_WRONG.matcher(text).find()))
+                && description.looseSigns(false).isEmpty()
+                && description.clearComplaints() <= 1
+                && text.split("\\s+").length <= 2 * BRIEF;
     }
 
     /** "The curly flower thing" is no trouble. */

@@ -140,9 +140,7 @@ final class Sentences {
                 asked.add(HeatToCome.heatWave());
             }
             if (nothingElse && questions.toldForAdvice().in(passage, sentence)) {
-                inquiries.all(passage, sentence, sentence[0]).stream()
-                        .map(one -> one.withTopic(Inquiry.WATERING_MISSED_TOLD))
-                        .forEach(asked::add);
+                asked.addAll(ToldForAdvice.asked(inquiries.all(passage, sentence, sentence[0])));
             }
             if (frost && begins < 0) {
                 toCome.add(FrostToCome.plan(passage, sentence));
@@ -227,6 +225,9 @@ final class Sentences {
                 .filter(one -> !ofNoPlant(one.event()))
                 .toList();
         List<Told> lines = seen.isEmpty() ? told : Recalled.without(told, passage.situation());
+        if (asked.size() == 1 && HowLongAlone.is(whole, lines)) {
+            asked.clear();
+        }
         List<Plan> plans = Stream.concat(toCome.stream(), statements.plans(passage, said).stream())
                 .toList();
         if (lines.isEmpty() && plans.isEmpty() && asked.isEmpty() && seen.isEmpty()) {
