@@ -78,7 +78,7 @@ final class LooselyTold {
         if (asksOfScapes(heard) || asksWhatToGrow(heard) || asksAhead(heard) || setInHoles(heard)) {
             return List.of();
         }
-        if (asksOfTheHarvest(heard) && text.split("\\s+").length <= BRIEF) {
+        if (asksOfTheHarvest(heard) && (text.split("\\s+").length <= BRIEF || showsRipeness(heard))) {
             return List.of();
         }
         if (asksOfEating(heard) && text.split("\\s+").length <= BRIEF) {
@@ -175,6 +175,13 @@ final class LooselyTold {
                 && description.looseSigns(false).isEmpty()
                 && description.clearComplaints() <= 1
                 && text.split("\\s+").length <= 2 * BRIEF;
+    }
+
+    /** "It has turned orange and the stalk is cracking, cut it or leave it" tells of ripeness. */
+    private boolean showsRipeness(Heard heard) {
+        return description.clearComplaints() <= 1
+                && heard.inquiries().stream()
+                        .anyMatch(inquiry -> !inquiry.cues().isEmpty());
     }
 
     /** "The curly flower thing" is no trouble. */

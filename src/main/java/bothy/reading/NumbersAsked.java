@@ -34,10 +34,11 @@ final class NumbersAsked {
     private static final List<Pattern> CAN = List.of(
             Pattern.compile("\\bcans?\\b\\s*(?:is|are|of|holds?|takes?|has|=)?\\s*(?:about )?" + FeedLabels.NUMBER
                     + "\\s*" + FeedLabels.VOLUME + "\\b"),
-            Pattern.compile(FeedLabels.NUMBER + "[\\s-]*" + FeedLabels.VOLUME + "[\\s-]*(?:watering )?can"));
+            Pattern.compile(FeedLabels.NUMBER + "[\\s-]*" + FeedLabels.VOLUME
+                    + "[\\s-]*(?:watering )?(?:can|bottle|jug|bucket)\\b"));
     /** "My can holds 7": litres, or gallons of whoever counts in those. */
-    private static final Pattern CAN_OF =
-            Pattern.compile("\\bcan\\s+(?:holds|takes)\\s+(?:about )?" + FeedLabels.NUMBER + "\\s*(?:$|[.,;?!])");
+    private static final Pattern CAN_OF = Pattern.compile(
+            "\\bcan\\s+(?:holds|takes|is)\\s+(?:about |only )?" + FeedLabels.NUMBER + "\\s*(?:$|[.,;?!])");
     /** What a question that gives a label may have been taken for. */
     private static final Set<Question> MIXED = Set.of(
             Question.OTHER,
