@@ -215,6 +215,7 @@ final class Sentences {
         if (labelled != null && asked.stream().noneMatch(one -> one.question() == Question.FEED_DOSE)) {
             asked.add(inquiries.ofLabel(passage, labelled));
         }
+        set.removeIf(one -> !seen.isEmpty() && ReminderWishes.over(whole, one));
         asked.replaceAll(inquiry -> LookingBack.of(whole, WorthKeeping.of(whole, inquiry)));
         said.removeIf(clause ->
                 !seen.isEmpty() && (TroubleOrDoing.beside(whole, clause) || BesideATrouble.only(whole, clause, seen)));
@@ -222,7 +223,7 @@ final class Sentences {
         List<Clause> chores = said.stream().filter(Chores::is).toList();
         said.removeAll(chores);
         List<Told> told = statements.told(passage, said).stream()
-                .filter(one -> !ofNoPlant(one.event()))
+                .filter(one -> !ofNoPlant(one.event()) && !CuesTold.curd(whole, one.event()))
                 .toList();
         List<Told> lines = seen.isEmpty() ? told : Recalled.without(told, passage.situation());
         if (asked.size() == 1 && HowLongAlone.is(whole, lines)) {

@@ -115,6 +115,9 @@ final class WhatMeant {
         String action = clause.action().action();
         if (!action.equals("planted")) {
             What what = What.of(action).orElse(What.NOTE);
+            if (what == What.FED && says(passage, clause, Set.of("kitchen", "dinner", "table", "supper"))) {
+                return What.HARVESTED; // "First feed of beans, 700 g to the kitchen".
+            }
             if (what == What.HARVESTED && cameOut(passage, clause, crop)) {
                 return What.EMERGED;
             }
