@@ -47,6 +47,9 @@ final class LooselyTold {
     private static final Pattern WHAT_IS_WRONG =
             Pattern.compile("(?i)\\bwhat('?s| is) (wrong|up|amiss|the (matter|trouble|problem)) w");
 
+    /** "2 to a hole, 12 holes", "the sort with the bulb, in small pots". */
+    private static final Set<String> OF_THE_SOWING = Set.of("holes-in-leaves", "small-bulbs");
+
     private static final String SCAPES = "scapes";
 
     /** Questions of what is picked and kept. */
@@ -267,8 +270,7 @@ final class LooselyTold {
                                 ? What.COLOUR_TURNED
                                 : sign.equals("fruit-spots")
                                         ? What.FRUIT_SET
-                                        // "2 to a hole, 12 holes".
-                                        : sign.equals("holes-in-leaves") ? What.SOWN : null;
+                                        : OF_THE_SOWING.contains(sign) ? What.SOWN : null;
         boolean unnamed = sign.equals(Troubles.UNNAMED)
                 && heard.statements().stream().anyMatch(Statement::sure)
                 && !describes(false);
