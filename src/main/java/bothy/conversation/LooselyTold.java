@@ -11,6 +11,7 @@ import bothy.garden.Statement;
 import bothy.garden.What;
 import bothy.reading.Description;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -54,6 +55,9 @@ final class LooselyTold {
 
     /** Questions of what is picked and kept. */
     private static final Set<String> OF_KITCHEN = Set.of("harvest-size", "freezing", "pesto");
+
+    /** "How long a row do 26 potatoes need" tells of no trouble. */
+    private static final Set<Question> OF_PLANNING = EnumSet.of(Question.HOW_MANY_FIT, Question.SPACING);
 
     /** Questions of what may come. */
     private static final Set<String> AHEAD = Set.of("will-split", "will-bolt", "blight-risk");
@@ -147,10 +151,11 @@ final class LooselyTold {
     }
 
     /** "Will the tomatoes split after all that rain?": nothing has split. */
-    private static boolean asksAhead(Heard heard) {
+    private boolean asksAhead(Heard heard) {
         return heard.signs().isEmpty()
                 && heard.inquiries().stream()
-                        .anyMatch(inquiry -> inquiry.topic() != null && AHEAD.contains(inquiry.topic()));
+                        .anyMatch(inquiry -> inquiry.topic() != null && AHEAD.contains(inquiry.topic())
+                                || OF_PLANNING.contains(inquiry.question()) && description.clearComplaints() == 0);
     }
 
     /** "The silks have gone brown, are they ready?" tells of ripeness. */

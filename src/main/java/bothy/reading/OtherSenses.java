@@ -17,12 +17,16 @@ final class OtherSenses {
             OtherSenses::onLeaves,
             OtherSenses::driedEnough,
             OtherSenses::seedSoaked,
+            OtherSenses::headsShowing,
             OtherSenses::fruitTaken,
             OtherSenses::ownDoing);
     private static final Set<String> FRUIT = Set.of("fruit", "fruits", "cobs", "ears", "pods", "berries");
     private static final Set<String> COLOURS = Set.of("green", "red", "ripe", "unripe", "yellow", "orange");
     /** So many words lie between a number and the fruit that it counts. */
     private static final int FRUIT_REACH = 3;
+
+    private static final Set<String> HEADS =
+            Set.of("heads", "head", "curds", "curd", "buds", "tassels", "silks", "florets", "hearts");
     /** So many words lie between the soaking and how long it was. */
     private static final int SOAK_REACH = 4;
     /** So many words lie between a leaf and what shows on it. */
@@ -112,6 +116,13 @@ final class OtherSenses {
                                 .contains(passage.word(at)))
                 && passage.actions().stream()
                         .anyMatch(other -> Set.of("sown", "planted").contains(other.action()));
+    }
+
+    /** "The cauliflower heads are showing": what shows there has long been up. */
+    private static boolean headsShowing(Passage passage, ActionSaid action) {
+        return action.action().equals("emerged")
+                && IntStream.range(Math.max(0, action.start() - 1), action.lastWord())
+                        .anyMatch(at -> HEADS.contains(passage.word(at)));
     }
 
     /** "Squirrels got 3 green ones off the plants" kills no plant; "slugs ate 3 of the small ones" does. */
