@@ -121,6 +121,7 @@ final class OtherSenses {
     /** "The cauliflower heads are showing": what shows there has long been up. */
     private static boolean headsShowing(Passage passage, ActionSaid action) {
         return action.action().equals("emerged")
+                && passage.word(action.lastWord()).startsWith("show")
                 && IntStream.range(Math.max(0, action.start() - 1), action.lastWord())
                         .anyMatch(at -> HEADS.contains(passage.word(at)));
     }
