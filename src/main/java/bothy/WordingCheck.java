@@ -26,7 +26,20 @@ final class WordingCheck {
     private static final String FILE = "wording/en.yaml";
     private static final Pattern NAME = Pattern.compile("\\{([A-Za-z][A-Za-z.-]*)}");
     private static final Set<String> ALWAYS = Set.of(
-            "nextCheck", "due", "crops", "crop", "planting", "s", "are", "have", "do", "They", "they", "them", "their");
+            "nextCheck",
+            "due",
+            "crops",
+            "crop",
+            "planting",
+            "s",
+            "are",
+            "have",
+            "do",
+            "They",
+            "they",
+            "them",
+            "their",
+            "prevent");
     private final YamlFile file;
     private final Wording wording;
     private final List<Problem> problems = new ArrayList<>();

@@ -100,7 +100,8 @@ final class Commands {
                     ? said(why.isEmpty() ? replier.talk("why-nothing") : String.join("\n\n", why))
                     : turn.written().isEmpty() ? said(replier.talk("why-not-written")) : Optional.empty();
         }
-        if (turn.heard().signs().isEmpty() && asksWhy(Inquiry.UNWRITTEN)) {
+        boolean sign = turn.written().stream().anyMatch(line -> line.entry() instanceof SignSeen);
+        if (turn.heard().signs().isEmpty() && !sign && asksWhy(Inquiry.UNWRITTEN)) {
             return said(replier.talk("why-not-written"));
         }
         if (message.photo() && message.text().isBlank()) {

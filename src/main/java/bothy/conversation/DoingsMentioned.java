@@ -10,6 +10,7 @@ import bothy.garden.What;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Doings that a description of a trouble mentions, told without a day and without how many: "cut one open and it was brown" tells of no
@@ -46,6 +47,17 @@ final class DoingsMentioned {
     private static final Set<What> SEEN = EnumSet.of(
             What.EMERGED, What.FLOWERING, What.FRUIT_SET, What.COLOUR_TURNED, What.CURED, What.DIED, What.RAIN);
 
+    /** What is done against a trouble, told last. */
+    private static final Set<What> HELP = EnumSet.of(What.PROTECTED, What.SUPPORTED);
+
+    private static final String SENTENCE_ENDS = ".!?;";
+    /** A sentence of so few words tells that and nothing else. */
+    private static final int BRIEF = 8;
+
+    private static final Pattern FIRST = Pattern.compile("(?i)^\\W*(and |our |my |the )*first\\b");
+    /** "… and put a net over them". */
+    private static final Pattern AND = Pattern.compile("(?i)\\band \\w+( \\w+){1,5}\\W*$");
+
     private DoingsMentioned() {}
 
     /**
@@ -53,8 +65,9 @@ final class DoingsMentioned {
      *
      * @param closerLook what the message adds to a case
      * @param described whether the message is, by its words, a description of a trouble
+     * @param text the message
      */
-    static Heard without(Heard heard, List<Entry> closerLook, boolean described) {
+    static Heard without(Heard heard, List<Entry> closerLook, boolean described, String text) {
         boolean ofTrouble =
                 !heard.signs().isEmpty() || closerLook.stream().anyMatch(entry -> entry instanceof SignSeen);
         // "Had some of the potatoes, they were green": supper is no harvest, and the caution comes first.
@@ -66,9 +79,25 @@ final class DoingsMentioned {
             return heard;
         }
         return heard.telling(heard.statements().stream()
-                .filter(told -> !mentioned(told)
+                .filter(told -> !(mentioned(told) && (ofPeople || !forItself(told, text)))
                         && !(ofPeople && AT_TABLE.contains(told.event().what()) && inPassing(told)))
                 .toList());
+    }
+
+    /** "Cukes flowering. Yellow bugs in them", "first handful of mangetout, some were brown", "picked them off and put a net over". */
+    private static boolean forItself(Statement told, String text) {
+        int from = Math.min(told.from(), text.length());
+        int to = Math.max(from, Math.min(told.to(), text.length()));
+        String before = text.substring(0, from).strip();
+        String after = text.substring(to).strip();
+        String own = text.substring(from, to);
+        boolean sentence = (before.isEmpty() || SENTENCE_ENDS.indexOf(before.charAt(before.length() - 1)) >= 0)
+                && (after.isEmpty() ? !before.isEmpty() : SENTENCE_ENDS.indexOf(after.charAt(0)) >= 0)
+                && own.split("\\s+").length <= BRIEF;
+        boolean helped = HELP.contains(told.event().what())
+                && after.isEmpty()
+                && AND.matcher(text.substring(0, to)).find();
+        return sentence || helped || FIRST.matcher(own).find();
     }
 
     /** Whether a statement tells only in passing what plants or weather did. */

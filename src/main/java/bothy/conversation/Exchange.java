@@ -92,7 +92,7 @@ final class Exchange {
         heard = notes.withoutWhatGotBetter(heard);
         boolean degrees = heard.doubt() != null && heard.doubt().about() == Doubt.About.WHICH_DEGREES;
         List<Entry> closerLook = degrees ? List.of() : notes.findings(heard);
-        heard = DoingsMentioned.without(heard, closerLook, notes.describe());
+        heard = DoingsMentioned.without(heard, closerLook, notes.describe(), message.text());
         boolean ofTrouble = !heard.signs().isEmpty()
                 || closerLook.stream().anyMatch(entry -> entry instanceof SignSeen || entry instanceof Finding);
         if (ofTrouble && heard.statements().stream().noneMatch(Statement::sure)) {

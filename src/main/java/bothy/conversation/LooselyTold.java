@@ -11,6 +11,7 @@ import bothy.garden.Statement;
 import bothy.garden.What;
 import bothy.reading.Description;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -43,10 +44,20 @@ final class LooselyTold {
     /** The sign of what startles though it is natural: told without a word of complaint. */
     private static final String ODD = "odd-growth";
 
+    private static final String AILS = "ails";
+    private static final Pattern WHAT_IS_WRONG =
+            Pattern.compile("(?i)\\bwhat('?s| is) (wrong|up|amiss|the (matter|trouble|problem)) w");
+
+    /** "2 to a hole, 12 holes", "the sort with the bulb, in small pots". */
+    private static final Set<String> OF_THE_SOWING = Set.of("holes-in-leaves", "small-bulbs");
+
     private static final String SCAPES = "scapes";
 
     /** Questions of what is picked and kept. */
     private static final Set<String> OF_KITCHEN = Set.of("harvest-size", "freezing", "pesto");
+
+    /** "How long a row do 26 potatoes need" tells of no trouble. */
+    private static final Set<Question> OF_PLANNING = EnumSet.of(Question.HOW_MANY_FIT, Question.SPACING);
 
     /** Questions of what may come. */
     private static final Set<String> AHEAD = Set.of("will-split", "will-bolt", "blight-risk");
@@ -71,14 +82,17 @@ final class LooselyTold {
         boolean named = heard.signs().stream()
                 .anyMatch(sign -> !book.tables().beside().containsKey(sign.sign())
                         && !book.tables().rows(sign.sign(), sign.crop()).isEmpty());
-        if (asksOfScapes(heard) || asksAhead(heard) || setInHoles(heard)) {
+        if (asksOfScapes(heard) || asksWhatToGrow(heard) || asksAhead(heard) || setInHoles(heard)) {
             return List.of();
         }
-        if (asksOfTheHarvest(heard) && text.split("\\s+").length <= BRIEF) {
+        if (asksOfTheHarvest(heard) && (text.split("\\s+").length <= BRIEF || showsRipeness(heard))) {
             return List.of();
         }
         if (asksOfEating(heard) && text.split("\\s+").length <= BRIEF) {
             return List.of();
+        }
+        if (!named && asksWhatAils(heard)) {
+            return List.of(Troubles.UNNAMED);
         }
         boolean nothingElse = tellsNothingElse(heard);
         boolean plainly = plainly(nothingElse, found);
@@ -137,10 +151,11 @@ final class LooselyTold {
     }
 
     /** "Will the tomatoes split after all that rain?": nothing has split. */
-    private static boolean asksAhead(Heard heard) {
+    private boolean asksAhead(Heard heard) {
         return heard.signs().isEmpty()
                 && heard.inquiries().stream()
-                        .anyMatch(inquiry -> inquiry.topic() != null && AHEAD.contains(inquiry.topic()));
+                        .anyMatch(inquiry -> inquiry.topic() != null && AHEAD.contains(inquiry.topic())
+                                || OF_PLANNING.contains(inquiry.question()) && description.clearComplaints() == 0);
     }
 
     /** "The silks have gone brown, are they ready?" tells of ripeness. */
@@ -149,6 +164,32 @@ final class LooselyTold {
                 .anyMatch(inquiry -> inquiry.question() == Question.READY
                         || inquiry.question() == Question.HOW_HARVEST
                         || inquiry.topic() != null && OF_KITCHEN.contains(inquiry.topic()));
+    }
+
+    /** "A windy balcony, what is worth growing?" tells of the place, and nothing grows yet. */
+    private boolean asksWhatToGrow(Heard heard) {
+        return description.crops().isEmpty()
+                && heard.signs().isEmpty()
+                && heard.inquiries().stream().anyMatch(inquiry -> inquiry.question() == Question.WHAT_TO_GROW);
+    }
+
+    /** "One of the tomatoes looks off, what ails it?" of what grows, with nothing told of how it looks. */
+    private boolean asksWhatAils(Heard heard) {
+        return heard.inquiries().stream()
+                        .anyMatch(inquiry -> !inquiry.plantings().isEmpty()
+                                && (AILS.equals(inquiry.topic())
+                                        || inquiry.question() == Question.WHY
+                                                && WHAT_IS_WRONG.matcher(text).find()))
+                && description.looseSigns(false).isEmpty()
+                && description.clearComplaints() <= 1
+                && text.split("\\s+").length <= 2 * BRIEF;
+    }
+
+    /** "It has turned orange and the stalk is cracking, cut it or leave it" tells of ripeness. */
+    private boolean showsRipeness(Heard heard) {
+        return description.clearComplaints() <= 1
+                && heard.inquiries().stream()
+                        .anyMatch(inquiry -> !inquiry.cues().isEmpty());
     }
 
     /** "The curly flower thing" is no trouble. */
@@ -234,8 +275,7 @@ final class LooselyTold {
                                 ? What.COLOUR_TURNED
                                 : sign.equals("fruit-spots")
                                         ? What.FRUIT_SET
-                                        // "2 to a hole, 12 holes".
-                                        : sign.equals("holes-in-leaves") ? What.SOWN : null;
+                                        : OF_THE_SOWING.contains(sign) ? What.SOWN : null;
         boolean unnamed = sign.equals(Troubles.UNNAMED)
                 && heard.statements().stream().anyMatch(Statement::sure)
                 && !describes(false);

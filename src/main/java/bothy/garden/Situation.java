@@ -51,6 +51,11 @@ public record Situation(
         this(today, grower, plantings, pending, lately, List.of(), mentioned, List.of(), Map.of(), List.of());
     }
 
+    /** The same where no question waits. */
+    public Situation withoutPending() {
+        return new Situation(today, grower, plantings, null, lately, earlier, mentioned, crops, happened, asked);
+    }
+
     /** Whether the diary tells one of these of a planting. */
     public boolean has(Planting planting, Set<What> any) {
         return happened.getOrDefault(planting.id(), Set.of()).stream().anyMatch(any::contains);

@@ -25,6 +25,8 @@ final class BesideATrouble {
             Set.of("when", "whenever", "every", "twice", "daily", "weekly", "place", "usually", "mostly", "sometimes");
     /** So many words behind a doing say what it was done to. */
     private static final int OBJECT = 3;
+    /** "Dug half the carrots, 6 lb": what is weighed was gathered. */
+    private static final int WEIGHED = 6;
     /** So many words before a flower say where on it. */
     private static final int BEFORE = 3;
 
@@ -46,6 +48,9 @@ final class BesideATrouble {
     private static boolean lookedAt(Passage passage, ActionSaid action) {
         int verb = action.words().nextSetBit(0);
         return LOOKING.contains(passage.word(verb))
+                && passage.quantities().stream()
+                        .noneMatch(weight ->
+                                weight.unit().equals("kg") && weight.start() > verb && weight.start() <= verb + WEIGHED)
                 && !within(passage, verb + 1, verb + 1 + OBJECT, ALL)
                 && within(passage, verb + 1, Math.min(verb + 1 + OBJECT, passage.size()), LOOKED_AT);
     }

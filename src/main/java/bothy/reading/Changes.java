@@ -19,6 +19,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 
 /**
  * What a correction puts in place of what: the parts that it names, those after "not" being what was wrong.
@@ -49,7 +50,7 @@ record Changes(
         int not = contrastAt(passage);
         LocalDate on = day(passage, not, true);
         List<NumberSaid> numbers = passage.counts(0, passage.size()).stream()
-                .filter(number -> !passage.word(number.start()).equals("one"))
+                .filter(number -> !passage.word(number.start()).equals("one") && !saysWhy(passage, number))
                 .toList();
         NumberSaid right = pick(numbers, not, true);
         NumberSaid wrong = pick(numbers, not, false);
@@ -79,7 +80,16 @@ record Changes(
 
     /** "Beans aren't up, chard is" tells of both and puts nothing right. */
     private static boolean tellsNot(Passage passage, int not) {
-        return java.util.Set.of("are", "is", "have", "has", "do", "did", "were").contains(passage.word(not - 1));
+        return Set.of("are", "is", "have", "has", "do", "did", "were").contains(passage.word(not - 1));
+    }
+
+    /** "It was 25, found another 5", "24 potatoes, two were rotten": how it came about. */
+    private static boolean saysWhy(Passage passage, NumberSaid number) {
+        String last = passage.word(number.start() - 1);
+        return Set.of("another", "extra", "further").contains(last)
+                || Set.of(",", "-", "(").contains(last)
+                        && Set.of("were", "was", "had", "died", "rotted", "broke", "fell", "turned")
+                                .contains(passage.word(number.end()));
     }
 
     private static long days(Passage passage) {

@@ -32,6 +32,7 @@ final class Corrections {
     private final PhraseBook<String> strong;
     private final PhraseBook<String> same;
     private final PhraseBook<String> anywhere;
+    private final PhraseBook<String> miscounted;
     private final Set<String> leading;
     private final FigureAfterNo figureAfterNo;
     private final CropNames cropNames;
@@ -43,6 +44,7 @@ final class Corrections {
         strong = file.book("/strong", "strong");
         same = file.book("/same", "same");
         anywhere = file.book("/anywhere", "anywhere");
+        miscounted = file.book("/miscounted", "miscounted");
         leading = leading(words, "/leading-unnamed");
         figureAfterNo = new FigureAfterNo(words);
         this.cropNames = cropNames;
@@ -58,7 +60,7 @@ final class Corrections {
     static Set<String> vocabulary(Words words) {
         PhraseFile file = new PhraseFile(words, "corrections", Map.of());
         Set<String> all = new java.util.HashSet<>();
-        List.of("/cues", "/undo", "/strong", "/same")
+        List.of("/cues", "/undo", "/strong", "/same", "/miscounted")
                 .forEach(at -> all.addAll(file.book(at, at).vocabulary()));
         return all;
     }
@@ -69,7 +71,8 @@ final class Corrections {
      * @param told statements that the message would make if it were none
      */
     Optional<Heard> read(Passage passage, List<Told> told, boolean asks) {
-        if (asks || passage.size() == 0) {
+        boolean recounts = opens(miscounted, passage);
+        if (asks && !recounts || passage.size() == 0) {
             return Optional.empty();
         }
         if (opens(undo, passage) && !figureBehind(passage)) {
@@ -86,7 +89,8 @@ final class Corrections {
             return Optional.empty();
         }
         Changes changes = Changes.in(passage, told);
-        boolean meant = opens(strong, passage)
+        boolean meant = recounts
+                || opens(strong, passage)
                 || opens(undo, passage)
                 || changes.contrast()
                 || told.isEmpty()
@@ -102,6 +106,20 @@ final class Corrections {
             return Optional.empty();
         }
         return corrected(passage, changes, told, meant || noBeforeComma(passage));
+    }
+
+    /** Whether a message opens with words that put something right and hardly say anything else: "correction: 15 beans". */
+    boolean opens(Passage passage) {
+        return opens(strong, passage) || opens(miscounted, passage);
+    }
+
+    /** "No not five, it is four" of a count told lately: put right, whatever was asked meanwhile. */
+    Optional<Heard> recounted(Passage passage, List<Told> told) {
+        Changes changes = Changes.in(passage, told);
+        List<Logged> wrong = changes.contrast() && changes.wrongCount() != null
+                ? changes.refuted(passage.situation().lately())
+                : List.of();
+        return wrong.isEmpty() ? Optional.empty() : Optional.of(amended(wrong, changes));
     }
 
     /** "Scratch that 16 lb", "scrap that, 8": what stands behind is put in the place of what was told. */

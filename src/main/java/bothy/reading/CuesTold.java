@@ -1,8 +1,10 @@
 package bothy.reading;
 
 import bothy.almanac.Words;
+import bothy.garden.Event;
 import bothy.garden.Inquiry;
 import bothy.garden.Question;
+import bothy.garden.What;
 import bothy.reading.said.Passage;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
@@ -23,6 +25,15 @@ final class CuesTold {
     private final PhraseBook<String> cues = new PhraseBook<>();
     private final Set<String> notYet;
     private final Map<String, Set<String>> noTrouble = new HashMap<>();
+
+    /** "Cauliflower flower coming, size of a lemon": what comes there is the head that is eaten. */
+    static boolean curd(Passage passage, Event event) {
+        return event.what() == What.FLOWERING
+                && "cauliflower".equals(event.crop())
+                && passage.words().stream()
+                        .anyMatch(word -> Set.of("size", "curd", "coming", "forming", "head", "button", "white")
+                                .contains(word));
+    }
 
     CuesTold(Words words) {
         PhraseFile file = new PhraseFile(words, FILE, Map.of());

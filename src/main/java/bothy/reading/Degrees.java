@@ -43,7 +43,7 @@ final class Degrees {
         boolean bare = words.strip().matches("(?i)-?\\d.*[\\d°NSEW]");
         boolean told = both.find()
                 && (bare || lead || LATITUDE.matcher(words).find() || coordinates(words))
-                && (words.contains(".") || both.group(2) != null || coordinates(words));
+                && (words.contains(".") || both.group(2) != null && both.group(4) != null || coordinates(words));
         return told ? onEarth(both(both)) : List.of();
     }
 

@@ -34,8 +34,11 @@ final class FeedLabels {
             "(grams?|grammes?|gms?|g|ml|mls|millilitres?|milliliters?|cc|tea\\s?spoons?(?:\\s?full?s?)?|tsps?|"
                     + "table\\s?spoons?(?:\\s?full?s?)?|tbsps?|fl\\.?\\s?oz|fluid ounces?|cap\\s?full?s?|caps?|scoop\\s?full?s?|scoops?)";
     private static final String OF_FEED = "(?:\\s+of\\s+(?:\\w+\\s+){0,3}?(?:feed|food|fertili[sz]er|it|this|stuff))?";
-    private static final String ASIDE = "(?:\\s*\\([^)]{0,30}\\))?";
-    private static final String PER = "\\s*(?:per|to|in|into|with|for|/|a|each|every)\\s*(?:each |every |the |an? )?";
+    /** "25 ml capful to 5 litres": what the cap holds is told with it. */
+    private static final String ASIDE = "(?:\\s*\\([^)]{0,30}\\)|\\s+caps?(?:\\s?fulls?|\\s?ful)?)?";
+
+    private static final String PER =
+            "\\s*(?:per|to|tae|in|into|with|for|/|a|each|every)\\s*(?:each |every |the |an? )?";
     private static final String WATER =
             AMOUNT + "?\\s*(" + VOLUME.substring(1, VOLUME.length() - 1) + "|watering cans?|cans?)\\b";
     private static final Pattern LABEL =

@@ -7,7 +7,7 @@ import java.util.Set;
 
 /** "No 18", "sorry no it was 8": a figure or a day right after the "no" puts right what was told. */
 final class FigureAfterNo {
-    static final Set<String> NOES = Set.of("no", "nope", "nah");
+    static final Set<String> NOES = Set.of("no", "nope", "nah", "naw");
 
     private final Set<String> leading;
 

@@ -138,6 +138,9 @@ final class HeatToCome {
                 || passage.word(number.end()).equals("on")
                         && passage.days().stream().anyMatch(day -> day.start() == number.end() + 1)
                 || passage.word(number.end()).equals("forecast");
+        if (passage.quantities().stream().anyMatch(amount -> amount.covers(number.start()))) {
+            return false; // "Modules of 100 ml".
+        }
         return opens && ofADay && passage.actions().isEmpty()
                 || Set.of(
                                 "be",

@@ -72,6 +72,12 @@ final class Lookalikes {
             "cellar",
             "loft",
             "larder");
+    private static final Set<String> YOUNG =
+            Set.of("plants", "plant", "plugs", "seedlings", "starts", "plug", "plantlets", "transplants", "slips");
+    /** "Got the courgette plants in", "had six pepper plants die": what was done to them follows. */
+    private static final Set<String> IN_THE_GROUND =
+            Set.of("in", "into", "out", "up", "planted", "die", "eaten", "dug", "lifted", "pulled", "cleared");
+
     private static final Set<String> COVERS = Set.of(
             "cover",
             "covers",
@@ -217,33 +223,13 @@ final class Lookalikes {
                 .contains(passage.word(action.start()));
         return had
                 && passage.crops().stream()
-                        .anyMatch(crop -> crop.start() > action.start()
-                                && crop.start() - action.start() <= PLANTS_REACH
-                                && Set.of(
-                                                "plants",
-                                                "plant",
-                                                "plugs",
-                                                "seedlings",
-                                                "starts",
-                                                "plug",
-                                                "plantlets",
-                                                "transplants",
-                                                "slips")
-                                        .contains(passage.word(crop.end()))
-                                && Set.of(
-                                                "off",
-                                                "from",
-                                                "at",
-                                                "",
-                                                ",",
-                                                ".",
-                                                "given",
-                                                "free",
-                                                "cheap",
-                                                "today",
-                                                "yesterday")
-                                        .contains(passage.word(crop.end()
-                                                + (passage.word(crop.end()).equals("plug") ? 2 : 1))));
+                        .filter(crop -> crop.start() > action.start() && crop.start() - action.start() <= PLANTS_REACH)
+                        .anyMatch(crop -> {
+                            // "Sweet potato slips" is a name of its own.
+                            int young = YOUNG.contains(passage.word(crop.end() - 1)) ? crop.end() - 1 : crop.end();
+                            int behind = passage.word(young).equals("plug") ? young + 2 : young + 1;
+                            return YOUNG.contains(passage.word(young)) && !IN_THE_GROUND.contains(passage.word(behind));
+                        });
     }
 
     /** "Then had a cup of tea myself" waters nobody else. */

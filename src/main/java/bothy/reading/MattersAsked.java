@@ -5,6 +5,7 @@ import bothy.garden.Inquiry;
 import bothy.garden.Question;
 import bothy.reading.said.Passage;
 import bothy.reading.text.PhraseBook;
+import bothy.reading.text.PhraseBook.Found;
 import bothy.reading.text.PhraseFile;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -15,6 +16,9 @@ import java.util.stream.Stream;
 
 /** Questions about plants that are none of the usual kinds, by their matter: how warm they want it, what to do otherwise next year. */
 final class MattersAsked {
+    /** What is asked of anything: a matter told beside them says more. */
+    static final Set<String> SAYS_LITTLE = Set.of("normal", "remedy", "recovery");
+
     private static final String FILE = "matters";
 
     /** What the other phrases may have taken such a question for. */
@@ -108,12 +112,17 @@ final class MattersAsked {
         boolean why = inquiry.question() == Question.WHY;
         // "It has gone massive, can I still eat it": a matter may be told before it is asked of.
         return matters.find(passage.tokens(), sentence[0], sentence[1], passage).stream()
+                // "Is it too late to sow anything" asks of no plant whether it is normal.
+                .filter(found -> inquiry.question() != Question.WHAT_TO_GROW
+                        || !SAYS_LITTLE.contains(found.meaning().name()))
                 .filter(found -> why
                         ? causes.contains(found.meaning().name())
                         : counted && inquiry.topic() != null
                                 ? PICKED.equals(found.meaning().name())
                                 : stands(found.meaning()) || open && found.end() > begins)
-                .max(Comparator.comparingInt(found -> found.place().words().cardinality()))
+                .max(Comparator.comparing((Found<Matter> found) ->
+                                !SAYS_LITTLE.contains(found.meaning().name()))
+                        .thenComparing(found -> found.place().words().cardinality()))
                 .map(found -> of(inquiry, found.meaning()))
                 .orElse(inquiry);
     }

@@ -34,10 +34,11 @@ final class NumbersAsked {
     private static final List<Pattern> CAN = List.of(
             Pattern.compile("\\bcans?\\b\\s*(?:is|are|of|holds?|takes?|has|=)?\\s*(?:about )?" + FeedLabels.NUMBER
                     + "\\s*" + FeedLabels.VOLUME + "\\b"),
-            Pattern.compile(FeedLabels.NUMBER + "[\\s-]*" + FeedLabels.VOLUME + "[\\s-]*(?:watering )?can"));
+            Pattern.compile(FeedLabels.NUMBER + "[\\s-]*" + FeedLabels.VOLUME
+                    + "[\\s-]*(?:watering )?(?:can|bottle|jug|bucket)\\b"));
     /** "My can holds 7": litres, or gallons of whoever counts in those. */
-    private static final Pattern CAN_OF =
-            Pattern.compile("\\bcan\\s+(?:holds|takes)\\s+(?:about )?" + FeedLabels.NUMBER + "\\s*(?:$|[.,;?!])");
+    private static final Pattern CAN_OF = Pattern.compile(
+            "\\bcan\\s+(?:holds|takes|is)\\s+(?:about |only )?" + FeedLabels.NUMBER + "\\s*(?:$|[.,;?!])");
     /** What a question that gives a label may have been taken for. */
     private static final Set<Question> MIXED = Set.of(
             Question.OTHER,
@@ -61,6 +62,9 @@ final class NumbersAsked {
             "feed", "food", "fertiliser", "fertilizer", "seaweed", "comfrey", "concentrate", "dilute", "dilution");
 
     private static final double LEAST_CAN_LITRES = 0.5;
+    private static final double MOST_IN_A_ROW = 10_000;
+    /** Wider apart than this stands no vegetable. */
+    private static final double WIDEST_APART_M = 3;
 
     private final PhraseBook<String> topics = new PhraseBook<>();
 
@@ -118,8 +122,24 @@ final class NumbersAsked {
                         .map(cells -> inquiry.with(inquiry.count(), inquiry.length(), Double.valueOf(cells), "cells"))
                         .orElseGet(() -> ofSeed(inquiry, passage));
             case "seeds" -> ofSeed(inquiry, passage);
+            case "row" -> ofRow(inquiry, passage);
             default -> inquiry;
         };
+    }
+
+    /** "26 pieces, how long a row do I need, 35 cm between", "how long a row at 4 inch". */
+    private static Inquiry ofRow(Inquiry inquiry, Passage passage) {
+        Integer plants = passage.counts(0, passage.size()).stream()
+                .filter(number -> number.value() > 1 && number.value() < MOST_IN_A_ROW)
+                .map(number -> Integer.valueOf((int) number.value()))
+                .findFirst()
+                .orElse(null);
+        Double apart = passage.quantities().stream()
+                .filter(quantity -> quantity.unit().equals("m") && quantity.value() < WIDEST_APART_M)
+                .map(Quantity::value)
+                .findFirst()
+                .orElse(null);
+        return inquiry.with(plants, null, apart, apart == null ? null : "m apart");
     }
 
     /** With the germination that the packet promises, or else the age of the seed, where it was told. */

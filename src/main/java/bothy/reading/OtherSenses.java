@@ -16,6 +16,8 @@ final class OtherSenses {
             OtherSenses::blossomEnd,
             OtherSenses::onLeaves,
             OtherSenses::driedEnough,
+            OtherSenses::seedSoaked,
+            OtherSenses::headsShowing,
             OtherSenses::fruitTaken,
             OtherSenses::inThePlant,
             OtherSenses::ownDoing);
@@ -23,6 +25,11 @@ final class OtherSenses {
     private static final Set<String> COLOURS = Set.of("green", "red", "ripe", "unripe", "yellow", "orange");
     /** So many words lie between a number and the fruit that it counts. */
     private static final int FRUIT_REACH = 3;
+
+    private static final Set<String> HEADS =
+            Set.of("heads", "head", "curds", "curd", "buds", "tassels", "silks", "florets", "hearts");
+    /** So many words lie between the soaking and how long it was. */
+    private static final int SOAK_REACH = 4;
     /** So many words lie between a leaf and what shows on it. */
     private static final int LEAF_REACH = 4;
 
@@ -104,6 +111,26 @@ final class OtherSenses {
         return action.action().equals("cured")
                 && IntStream.rangeClosed(action.lastWord(), action.lastWord() + 2)
                         .anyMatch(at -> passage.word(at).equals("enough"));
+    }
+
+    /** "12 in 3 buckets, soaked overnight before": seed lies in water, nothing is watered. */
+    private static boolean seedSoaked(Passage passage, ActionSaid action) {
+        int verb = action.words().nextSetBit(0);
+        return action.action().equals("watered")
+                && Set.of("soaked", "soaking", "soak").contains(passage.word(verb))
+                && IntStream.rangeClosed(verb + 1, verb + SOAK_REACH)
+                        .anyMatch(at -> Set.of("overnight", "night", "hours", "hrs", "beforehand")
+                                .contains(passage.word(at)))
+                && passage.actions().stream()
+                        .anyMatch(other -> Set.of("sown", "planted").contains(other.action()));
+    }
+
+    /** "The cauliflower heads are showing": what shows there has long been up. */
+    private static boolean headsShowing(Passage passage, ActionSaid action) {
+        return action.action().equals("emerged")
+                && passage.word(action.lastWord()).startsWith("show")
+                && IntStream.range(Math.max(0, action.start() - 1), action.lastWord())
+                        .anyMatch(at -> HEADS.contains(passage.word(at)));
     }
 
     /** "Squirrels got 3 green ones off the plants" kills no plant; "slugs ate 3 of the small ones" does. */

@@ -13,7 +13,6 @@ final class PointsBack {
 
     private static final Set<Question> OPEN =
             Set.of(Question.OTHER, Question.STATUS, Question.READY, Question.HOW_TO, Question.TO_DO);
-    private static final Set<String> SAYS_LITTLE = Set.of("normal", "remedy", "recovery");
 
     private final Inquiries inquiries;
     private final MattersAsked matters;
@@ -45,7 +44,7 @@ final class PointsBack {
 
     private boolean namesMatter(Inquiry inquiry) {
         return matters.known(inquiry.topic())
-                && !SAYS_LITTLE.contains(inquiry.topic())
+                && !MattersAsked.SAYS_LITTLE.contains(inquiry.topic())
                 && inquiry.question() != Question.WHY;
     }
 }

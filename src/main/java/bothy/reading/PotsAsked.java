@@ -20,6 +20,11 @@ final class PotsAsked {
     private static final Pattern VOLUME_POTS = Pattern.compile(SIZE + FeedLabels.VOLUME + POTS);
     private static final Pattern WIDE_POTS =
             Pattern.compile(SIZE + "(cm|centimetres?|centimeters?|inch(?:es)?|in|\"|”|″)" + POTS);
+    /** "24 pots of 9 cm". */
+    private static final Pattern POTS_OF =
+            Pattern.compile("(\\d+) (?:deep |plastic |square |round |plant )?pots? (?:of|at) " + SIZE
+                    + "(cm|centimetres?|centimeters?|inch(?:es)?|in|\"|”|″)(?![a-z])");
+
     private static final Pattern CELL_TRAYS =
             Pattern.compile("(\\d+)[\\s-]*(?:cell|module|plug|hole)s?[\\s-]*(tray|flat)(s?)\\b");
     private static final Pattern CELLS = Pattern.compile("(\\d{1,3})[\\s-]*(?:cell|module|plug|hole)s?\\b");
@@ -61,6 +66,11 @@ final class PotsAsked {
         if (wide.find()) {
             double cm = FeedLabels.number(wide.group(1)) * (wide.group(2).startsWith("c") ? 1 : CM_PER_INCH);
             return inquiry.with(count(passage, wide.start(), inquiry.count()), cm / CM_PER_M, null, null);
+        }
+        Matcher of = POTS_OF.matcher(text);
+        if (of.find()) {
+            double cm = FeedLabels.number(of.group(2)) * (of.group(3).startsWith("c") ? 1 : CM_PER_INCH);
+            return inquiry.with(Integer.valueOf(of.group(1)), cm / CM_PER_M, null, null);
         }
         Inquiry trays = trays(inquiry, passage, text);
         return trays.equals(inquiry) ? bed(inquiry, passage) : trays;

@@ -185,7 +185,15 @@ public final class Reading {
         if (back.isPresent()) {
             return back.get();
         }
+        Heard corrected = CorrectionThenMore.of(text, situation, this);
+        if (corrected != null) {
+            return corrected;
+        }
         if (situation.pending() != null) {
+            Optional<Heard> recounted = corrections.recounted(passage, gathered.told());
+            if (recounted.isPresent()) {
+                return recounted.get();
+            }
             Heard first = AnswerThenMore.of(text, situation, this);
             if (first != null) {
                 return first;
@@ -207,11 +215,6 @@ public final class Reading {
                 .read(passage, gathered.told(), ofItsOwn)
                 .orElseGet(() -> sentences.heard(passage, gathered))
                 .answering(answers.meaning(passage) != null);
-    }
-
-    /** "Lush and green but not a single pepper" puts nothing right. */
-    private static boolean onlyTrouble(Sentences.Gathered gathered) {
-        return !gathered.seen().isEmpty() && gathered.told().isEmpty();
     }
 
     /** "Actually write to me any time but before 8" puts no count right. */
@@ -242,6 +245,16 @@ public final class Reading {
                 || !gathered.asked().isEmpty()
                 || !gathered.seen().isEmpty();
         return own ? null : answers.read(passage, false).orElse(null);
+    }
+
+    /** A message read only as one that puts something right, {@code null} when it is none. */
+    Heard correction(String text, Situation situation) {
+        Passage passage = grammar.passage(text, situation);
+        return corrections.opens(passage)
+                ? corrections
+                        .read(passage, sentences.gathered(passage).told(), false)
+                        .orElse(null)
+                : null;
     }
 
     /** Time zones that a place may lie in, the most likely first; empty when no known city is near. */

@@ -21,6 +21,24 @@ import java.util.stream.Stream;
 
 /** Finds when a grower wants to hear something unasked: "only Sundays", "remind me tomorrow", "away until the 5th", "stop messages". */
 final class ReminderWishes {
+    private static final Set<String> AHEAD = Set.of(
+            "will",
+            "going",
+            "from",
+            "until",
+            "till",
+            "next",
+            "tomorrow",
+            "leaving",
+            "off",
+            "be",
+            "while",
+            "shall",
+            "soon",
+            "am",
+            "go",
+            "heading");
+
     private static final String FILE = "reminders";
     private static final Pattern TIME = Pattern.compile(
             "\\b(?:(?=\\d{1,2}(?:[:.]\\d{2})?\\s*(?:am|pm)\\b)|(?:at|from|before|after|between|to|until|till|and|than|[-–])\\s*)(\\d{1,2})(?:[:.](\\d{2}))?\\s*(am|pm|o'clock|h)?(?![\\d./]|\\s*(?:st|nd|rd|th|days?|weeks?)\\b)",
@@ -92,6 +110,11 @@ final class ReminderWishes {
         }
         return withoutDay(
                 passage, sentence, times, day.orElse(passage.situation().today()));
+    }
+
+    /** "Away ten days; the celery is stringy": whoever tells how things stand is back. */
+    static boolean over(Passage passage, SettingChange told) {
+        return told.setting().equals("awayUntil") && passage.words().stream().noneMatch(AHEAD::contains);
     }
 
     /** @param from the day from which a span told lasts ("away from Saturday for ten days") */

@@ -11,6 +11,7 @@ import bothy.garden.SignSeen;
 import bothy.garden.Statement;
 import bothy.garden.What;
 import bothy.reading.grammar.Clauses;
+import bothy.reading.grammar.CropNames;
 import bothy.reading.grammar.Grammar;
 import bothy.reading.grammar.HeadedList;
 import bothy.reading.grammar.LaterSentences;
@@ -54,6 +55,7 @@ final class Sentences {
     private final Signs signs;
     private final Settings settings;
     private final KindOf kinds;
+    private final CropNames cropNames;
     private final PointsBack pointsBack;
     private final FrostToCome frostToCome;
     private final GrowingWished growingWished;
@@ -96,6 +98,7 @@ final class Sentences {
         this.signs = signs;
         this.settings = settings;
         this.kinds = kinds;
+        this.cropNames = grammar.cropNames();
     }
 
     Gathered gathered(Passage whole) {
@@ -137,9 +140,7 @@ final class Sentences {
                 asked.add(HeatToCome.heatWave());
             }
             if (nothingElse && questions.toldForAdvice().in(passage, sentence)) {
-                inquiries.all(passage, sentence, sentence[0]).stream()
-                        .map(one -> one.withTopic(Inquiry.WATERING_MISSED_TOLD))
-                        .forEach(asked::add);
+                asked.addAll(ToldForAdvice.asked(inquiries.all(passage, sentence, sentence[0])));
             }
             if (frost && begins < 0) {
                 toCome.add(FrostToCome.plan(passage, sentence));
@@ -214,7 +215,8 @@ final class Sentences {
         if (labelled != null && asked.stream().noneMatch(one -> one.question() == Question.FEED_DOSE)) {
             asked.add(inquiries.ofLabel(passage, labelled));
         }
-        asked.replaceAll(inquiry -> WorthKeeping.of(whole, inquiry));
+        set.removeIf(one -> !seen.isEmpty() && ReminderWishes.over(whole, one));
+        asked.replaceAll(inquiry -> LookingBack.of(whole, WorthKeeping.of(whole, inquiry)));
         said.removeIf(clause -> FeedLabels.onlyNamed(whole, clause, asked));
         said.removeIf(clause ->
                 !seen.isEmpty() && (TroubleOrDoing.beside(whole, clause) || BesideATrouble.only(whole, clause, seen)));
@@ -222,9 +224,12 @@ final class Sentences {
         List<Clause> chores = said.stream().filter(Chores::is).toList();
         said.removeAll(chores);
         List<Told> told = statements.told(passage, said).stream()
-                .filter(one -> !ofNoPlant(one.event()))
+                .filter(one -> !ofNoPlant(one.event()) && !CuesTold.curd(whole, one.event()))
                 .toList();
         List<Told> lines = seen.isEmpty() ? told : Recalled.without(told, passage.situation());
+        if (asked.size() == 1 && HowLongAlone.is(whole, lines)) {
+            asked.clear();
+        }
         List<Plan> plans = Stream.concat(toCome.stream(), statements.plans(passage, said).stream())
                 .toList();
         if (lines.isEmpty() && plans.isEmpty() && asked.isEmpty() && seen.isEmpty()) {
@@ -251,8 +256,10 @@ final class Sentences {
     }
 
     /** "Cut the tops off", where nothing grows whose tops could be meant. */
-    private static boolean ofNoPlant(Event event) {
-        return event.what() == What.NOTE && HAULMS.equals(event.detail()) && event.crop() == null;
+    private boolean ofNoPlant(Event event) {
+        boolean haulms = event.what() == What.NOTE && HAULMS.equals(event.detail()) && event.crop() == null;
+        // "Four kohlrabi the size of a tennis ball" have set no fruit.
+        return haulms || event.what() == What.FRUIT_SET && event.crop() != null && !cropNames.bears(event.crop());
     }
 
     /** Each sign once, and no wider one beside the closer: "wilting every afternoon. They hang down like rags." */

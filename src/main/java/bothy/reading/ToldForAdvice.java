@@ -1,10 +1,12 @@
 package bothy.reading;
 
 import bothy.almanac.Words;
+import bothy.garden.Inquiry;
 import bothy.garden.What;
 import bothy.reading.said.Passage;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseFile;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -12,6 +14,7 @@ import java.util.stream.IntStream;
 /** What is told, asks nothing and wants advice all the same: "forgot to water for four days". */
 final class ToldForAdvice {
     private static final String FILE = "matters";
+    private static final String WATERING_MISSED = "watering-missed";
 
     private final PhraseBook<String> told = new PhraseBook<>();
     private final Set<String> madeGood;
@@ -20,6 +23,13 @@ final class ToldForAdvice {
         PhraseFile file = new PhraseFile(words, FILE, Map.of());
         words.list(FILE, "/told").forEach(matter -> file.into(told, "/asked/" + matter, matter));
         madeGood = Set.copyOf(words.list(FILE, "/made-good"));
+    }
+
+    /** What is told is asked of; of a watering that was missed it is known that it was only told. */
+    static List<Inquiry> asked(List<Inquiry> inquiries) {
+        return inquiries.stream()
+                .map(one -> WATERING_MISSED.equals(one.topic()) ? one.withTopic(Inquiry.WATERING_MISSED_TOLD) : one)
+                .toList();
     }
 
     /** Not where anything else is told in the sentence, nor "nearly forgot to water but did it". */

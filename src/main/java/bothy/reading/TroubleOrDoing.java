@@ -18,6 +18,8 @@ final class TroubleOrDoing {
     private static final int FRUIT_REACH = 10;
     /** "Ate 4 of my melons clean down to nothing on Sunday, they won't come back". */
     private static final int LOSS_REACH = 12;
+    /** "The soil over them is cracking". */
+    private static final int GROUND_REACH = 6;
     /** "Covered with a fine white powder". */
     private static final int COVER_REACH = 4;
     /** "Have flowers, but still no pods". */
@@ -76,7 +78,14 @@ final class TroubleOrDoing {
                 && trouble.place().words().stream()
                         .anyMatch(at -> passage.word(at).equals("tunnel")
                                 && passage.word(at - 1).equals("the"));
+        boolean ground = trouble.meaning().equals("fruit-splitting")
+                && trouble.place().words().stream()
+                        .filter(at -> passage.word(at).startsWith("crack"))
+                        .anyMatch(at -> IntStream.range(Math.max(0, at - GROUND_REACH), at)
+                                .anyMatch(before -> Set.of("soil", "ground", "earth", "ridge", "mound", "bed")
+                                        .contains(passage.word(before)))); // "I see the soil is cracking".
         return tunnel
+                || ground
                 || trouble.meaning().equals("underwatering")
                         && passage.word(trouble.end()).equals("enough");
     }

@@ -137,7 +137,11 @@ final class Phrasing {
         return new Sentence(sentence)
                 .fill(name -> name.equals("crops")
                         ? Optional.of(CROPS_HERE)
-                        : vocabulary.agreeing(given, name, several).or(() -> vocabulary.word(given, name)));
+                        : name.equals("prevent")
+                                ? vocabulary
+                                        .word(given, "cause")
+                                        .flatMap(cause -> verdicts.prevention(cause, given.crop()))
+                                : vocabulary.agreeing(given, name, several).or(() -> vocabulary.word(given, name)));
     }
 
     String nothingUnderstood() {

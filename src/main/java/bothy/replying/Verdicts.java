@@ -172,6 +172,12 @@ final class Verdicts {
         return Phrasing.upper(fill(headOf(diagnosis), named));
     }
 
+    /** How a cause is kept off the next time, empty when nothing is known to. */
+    Optional<String> prevention(String cause, String crop) {
+        return Optional.ofNullable(book.words().causes().get(cause))
+                .map(known -> known.at(crop).prevent());
+    }
+
     private static String headOf(Diagnosis diagnosis) {
         Likely first = diagnosis.causes().get(0);
         HowSure sure = HowSure.of(first.chance());

@@ -6,6 +6,7 @@ import bothy.advice.reckoned.NotReckoned;
 import bothy.advice.reckoned.PlantsInARow;
 import bothy.advice.reckoned.PlantsThatFit;
 import bothy.advice.reckoned.PlantsToAPot;
+import bothy.advice.reckoned.RowNeeded;
 import bothy.advice.reckoned.SeedsNeeded;
 import bothy.advice.reckoned.SetsNeeded;
 import bothy.advice.reckoned.YieldExpected;
@@ -75,6 +76,7 @@ public final class HowManyReckoning {
             case "yield" -> harvest(subject, inquiry);
             case "household" -> household(subject, inquiry);
             case "compost" -> compost(subject.id(), inquiry, subject.grower().units());
+            case "row" -> row(subject, inquiry);
             case "seeds", "cells" -> seeds(subject, inquiry);
             default -> bed(subject, inquiry);
         };
@@ -89,6 +91,21 @@ public final class HowManyReckoning {
         double most = Math.floor(bagLitres / each.low());
         double least = Math.max(1, Math.floor(bagLitres / each.high()));
         return Optional.of(new PlantsToAPot(subject.id(), most < 1 ? null : new Range(least, most), bagLitres, each));
+    }
+
+    private static Stream<?> row(Subject subject, Inquiry inquiry) {
+        Sheet.PlantingOut out = subject.sheet().plantingOut();
+        boolean told = "m apart".equals(inquiry.unit()) && inquiry.amount() >= LEAST_APART_M;
+        Range apart = told
+                ? new Range(inquiry.amount() * CM_PER_M, inquiry.amount() * CM_PER_M)
+                : out == null ? null : out.spacingCm();
+        return inquiry.count() == null || apart == null
+                ? Stream.empty()
+                : Stream.of(new RowNeeded(
+                        subject.id(),
+                        inquiry.count(),
+                        new Range(inquiry.count() * apart.low() / CM_PER_M, inquiry.count() * apart.high() / CM_PER_M),
+                        apart));
     }
 
     /** The grower's own spacing counts, whatever the sheet's is. */

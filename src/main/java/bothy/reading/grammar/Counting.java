@@ -3,8 +3,10 @@ package bothy.reading.grammar;
 import bothy.reading.said.Clause;
 import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
+import bothy.reading.text.Token;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** A sentence that only says how many or how much the doing before it was of: "Pulled the garlic. 112 bulbs". */
 final class Counting {
@@ -50,7 +52,7 @@ final class Counting {
     }
 
     static boolean only(Passage passage, int[] sentence, Clause last) {
-        return COUNTED.contains(last.action().action()) && counting(passage, sentence)
+        return COUNTED.contains(last.action().action()) && counting(passage, sentence, last)
                 || weighing(passage, sentence, last);
     }
 
@@ -65,9 +67,26 @@ final class Counting {
                         .anyMatch(quantity -> quantity.unit().equals("kg"));
     }
 
+    private static boolean onlyNumbers(Passage passage, int[] sentence) {
+        return IntStream.range(sentence[0], sentence[1])
+                .allMatch(at -> passage.tokens().get(at).mark()
+                        || passage.tokens().get(at).sort() == Token.Sort.NUMBER
+                        || Set.of("and", "n", "then").contains(passage.word(at))
+                        || passage.numbers().stream().anyMatch(number -> number.covers(at)));
+    }
+
     /** "Got the spuds in. 30 of them." */
-    private static boolean counting(Passage passage, int[] sentence) {
+    private static boolean counting(Passage passage, int[] sentence, Clause last) {
         List<NumberSaid> numbers = passage.counts(sentence[0], sentence[1]);
+        if (numbers.size() == 1
+                && numbers.get(0).end() == sentence[1]
+                && Set.of("count", "counted", "counting")
+                        .contains(passage.word(numbers.get(0).start() - 1))) {
+            return true; // "Not all, I count 41."
+        }
+        if (numbers.size() > 1 && numbers.size() == last.crops().size() && onlyNumbers(passage, sentence)) {
+            return true; // "Cucumbers and squash went in. 5 and 4."
+        }
         if (numbers.isEmpty() || numbers.get(0).start() - sentence[0] > 1) {
             return false;
         }

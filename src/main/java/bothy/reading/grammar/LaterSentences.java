@@ -6,6 +6,7 @@ import bothy.reading.said.Mood;
 import bothy.reading.said.Passage;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** What a sentence tells that goes on from the doing before it, or closes a list that stands before it. */
 public final class LaterSentences {
@@ -26,12 +27,12 @@ public final class LaterSentences {
                 || HeadedList.empty(passage, last)
                 || !opens
                 || last.mood() != Mood.DONE
-                || last.action().state()
+                || last.action().state() && !same(passage, sentence)
                 || Clauses.measured(last.action())) {
             return List.of();
         }
-        List<CropSaid> meant = DirectObjects.of(passage, last.action(), crops);
-        if (meant.isEmpty() || !GoingOnList.only(passage, sentence)) {
+        List<CropSaid> meant = last.action().state() ? crops : DirectObjects.of(passage, last.action(), crops);
+        if (meant.isEmpty() || !same(passage, sentence) && !GoingOnList.only(passage, sentence)) {
             return List.of();
         }
         if (namesIt(passage, last, sentence, meant)) {
@@ -51,6 +52,14 @@ public final class LaterSentences {
                 && meant.get(0).start() == sentence[0]
                 && meant.get(0).end() == sentence[1]
                 && !passage.counts(last.from(), last.to()).isEmpty();
+    }
+
+    /** "Rocket is up. Same for the radishes." */
+    private static boolean same(Passage passage, int[] sentence) {
+        String first = passage.word(sentence[0]);
+        int at = first.equals("the") || first.equals("and") ? sentence[0] + 1 : sentence[0];
+        return Set.of("same", "ditto", "likewise").contains(passage.word(at))
+                && Set.of("for", "with", "goes", "the", "of", ":").contains(passage.word(at + 1));
     }
 
     /** The clauses of the list that a sentence like "All sown direct." closes, {@code clauses} as they are where it closes none. */

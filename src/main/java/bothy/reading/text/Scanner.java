@@ -33,6 +33,11 @@ final class Scanner {
     private static final Pattern COMMA_DECIMAL = Pattern.compile("\\d{1,6},\\d{1,2}(?![\\d,])");
     private static final Pattern ORDINAL_ENDING = Pattern.compile("(st|nd|rd|th)\\b");
     private static final Pattern GOES_ON = Pattern.compile("\\. ?[\\p{Ll}\\d]");
+    /** "First broad beans, 2 lb. the onions have bolted". */
+    private static final Pattern BEGINS_ANEW = Pattern.compile(
+            "\\. ?(oh|the|i|im|i'm|we|they|it|its|it's|also|then|but|now|so|how|what|when|is|are|can|should|do|does|will|any|my"
+                    + "|our|some|next)\\b");
+
     private static final Set<String> ABBREVIATIONS = Set.of(
             "nos", "no", "approx", "ca", "pkt", "pkts", "pcs", "qty", "lb", "lbs", "oz", "gal", "ft", "min", "max",
             "temp", "vs", "var", "incl", "mr", "mrs", "dr", "st", "jan", "feb", "mar", "apr", "jun", "jul", "aug",
@@ -169,7 +174,9 @@ final class Scanner {
     /** "25 nos. chilli", "approx. 3 kg": behind the stop of a word cut short no new sentence begins. */
     private boolean goesOnBehindTheStop() {
         Matcher on = GOES_ON.matcher(text);
-        return on.region(at, text.length()).lookingAt();
+        Matcher anew = BEGINS_ANEW.matcher(text);
+        return on.region(at, text.length()).lookingAt()
+                && !anew.region(at, text.length()).lookingAt();
     }
 
     private boolean apostropheWithin() {

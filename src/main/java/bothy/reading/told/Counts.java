@@ -5,6 +5,7 @@ import bothy.reading.said.Clause;
 import bothy.reading.said.CropSaid;
 import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
+import bothy.reading.text.Conjugation;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -64,6 +65,10 @@ final class Counts {
         if (trays != null && clause.crops().size() == 1) {
             return trays;
         }
+        Integer vessels = clause.crops().size() == 1 ? PerVessel.count(passage, numbers, crop) : null;
+        if (vessels != null && !clause.action().action().equals("harvested")) {
+            return vessels;
+        }
         Integer before = before(passage, numbers, crop, clause.action().action());
         if (before != null) {
             return before;
@@ -85,6 +90,7 @@ final class Counts {
                     String last = passage.word(number.start() - 1);
                     return next.equals("in") && Set.of("all", "total").contains(behind)
                             || next.equals("altogether")
+                            || sums(passage, number, numbers)
                             || next.equals("all") && behind.equals("told")
                             || next.equals("done")
                                     && Set.of("got", "have", "did", "managed", "about")
@@ -93,6 +99,19 @@ final class Counts {
                 .map(number -> whole(number.value()))
                 .findFirst()
                 .orElse(null);
+    }
+
+    /** "4 seeds each in 3 buckets so 12", "2 each, total 6": behind the reckoning stands what it comes to. */
+    private static boolean sums(Passage passage, NumberSaid number, List<NumberSaid> numbers) {
+        String last = passage.word(number.start() - 1);
+        int lead = last.equals("of") ? number.start() - 2 : number.start() - 1;
+        return Set.of("so", "total", "totalling", "totaling", "makes", "making", "=")
+                        .contains(passage.word(lead))
+                && !numbers.isEmpty()
+                && numbers.get(0).start() < lead
+                && passage.tokens().subList(numbers.get(0).end(), lead).stream()
+                        .anyMatch(token ->
+                                Set.of("each", "per", "to", "in", "of", "x").contains(token.word()));
     }
 
     /** "Split three heads of garlic and set 24 cloves", "first okra! 12 of them": counted by its pieces. */
@@ -254,8 +273,14 @@ final class Counts {
     /** "Broad beans sown (20)", "lettuces planted out 12, kale 6": what stands right after the verb counts the crop before it. */
     private static boolean verbed(Passage passage, int at) {
         boolean past = passage.actions().stream()
-                .anyMatch(action -> action.form() == bothy.reading.text.Conjugation.Form.PAST
-                        && action.words().get(at));
+                .anyMatch(action ->
+                        action.form() == Conjugation.Form.PAST && action.words().get(at));
+        if (passage.word(at).equals("up") && passage.word(at + 1).equals(",")) {
+            int number = passage.end("n", at + 2); // "Beans up, 9 of them and 3 pumpkins".
+            return number > 0
+                    && passage.word(number).equals("of")
+                    && Set.of("them", "em").contains(passage.word(number + 1));
+        }
         return past
                 && (passage.word(at + 1).equals("(")
                         || passage.word(at + 2).equals("(")

@@ -1,6 +1,7 @@
 package bothy.reading.told;
 
 import bothy.garden.Event;
+import bothy.garden.Planting;
 import bothy.garden.What;
 import bothy.reading.grammar.Grammar;
 import bothy.reading.said.Clause;
@@ -23,11 +24,13 @@ final class Cropless {
     private final Particulars particulars;
     private final WhatMeant whatMeant;
     private final UnknownCrops unknownCrops;
+    private final HungToKeep hungToKeep;
 
     Cropless(Particulars particulars, WhatMeant whatMeant, Grammar grammar) {
         this.particulars = particulars;
         this.whatMeant = whatMeant;
         this.unknownCrops = new UnknownCrops(grammar);
+        this.hungToKeep = new HungToKeep(grammar.cropNames());
     }
 
     List<Told> told(Passage passage, Clause clause, List<Told> before) {
@@ -52,6 +55,17 @@ final class Cropless {
         }
         if (ofNothing(passage, clause) || onlyThing(passage, clause)) {
             return List.of();
+        }
+        if (HungToKeep.is(what, passage, clause)) {
+            List<Planting> hung = hungToKeep.meant(passage.situation());
+            Event kept = Particulars.withPlace(
+                    Event.of(What.STORED, null, null, null).withCount(particulars.loose(passage, clause)),
+                    passage,
+                    clause,
+                    null);
+            return hung.isEmpty()
+                    ? List.of()
+                    : List.of(new Unnamed(passage, clause, before).among(Told.of(kept, from, to), hung));
         }
         if (what == What.HARVESTED && whatMeant.cleared(passage, clause, null)) {
             event = event.withDetail("last");

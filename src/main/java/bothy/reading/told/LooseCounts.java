@@ -1,5 +1,6 @@
 package bothy.reading.told;
 
+import bothy.garden.What;
 import bothy.reading.said.Clause;
 import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
@@ -37,7 +38,8 @@ final class LooseCounts {
             return Counts.whole(subject.value()); // "11 pots done, one broke".
         }
         boolean aids = Set.of("supported", "protected", "watered", "fed")
-                .contains(clause.action().action());
+                        .contains(clause.action().action())
+                && !HungToKeep.is(What.SUPPORTED, passage, clause);
         for (NumberSaid number : numbers) {
             String next = passage.word(number.end());
             String last = passage.word(number.start() - 1);

@@ -19,6 +19,7 @@ import java.util.stream.IntStream;
  * unless it is said to be the planting goes on.
  */
 final class Losses {
+    private static final Set<String> LIVE = Set.of("alive", "survived", "made", "through");
     private static final String FILE = "losses";
     /** So many words may stand between a number and "left" ("3 of the courgettes are left"). */
     private static final int REACH = 5;
@@ -55,6 +56,10 @@ final class Losses {
         Event event = told.event();
         if (event.what() != What.DIED) {
             return told;
+        }
+        Optional<NumberSaid> fallen = survived(passage, clause) ? spared(passage, clause) : Optional.empty();
+        if (fallen.isPresent()) {
+            return told.with(event.withCount((int) fallen.get().value())); // "All alive except one".
         }
         Optional<NumberSaid> standing = standing(passage, clause);
         // "12 sown, 9 left": nothing but what is left tells of a loss, so no other number counts it.
@@ -100,6 +105,11 @@ final class Losses {
                         .map(number -> Integer.valueOf((int) number.value()))
                         .findFirst()
                         .orElse(null);
+    }
+
+    /** Whether the doing tells of those that live: "all alive bar one", "everything made it apart from 3". */
+    private static boolean survived(Passage passage, Clause clause) {
+        return clause.action().words().stream().anyMatch(at -> LIVE.contains(passage.word(at)));
     }
 
     /** The number of those that are left. */

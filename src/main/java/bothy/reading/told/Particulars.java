@@ -16,6 +16,11 @@ import java.util.stream.IntStream;
 
 /** The count, amount, place and container that a clause gives for each of its crops. */
 public final class Particulars {
+    private static final Set<String> BIGGEST =
+            Set.of("biggest", "largest", "heaviest", "smallest", "fattest", "longest", "best", "lightest");
+    /** So many words lie between it and what it weighs. */
+    private static final int TO_THE_BIGGEST = 5;
+
     private final Counts counts;
     private final Animals animals;
     private final Losses losses;
@@ -91,7 +96,7 @@ public final class Particulars {
 
     private static Quantity amount(What what, Passage passage, Clause clause, CropSaid crop) {
         List<Quantity> fitting = Passage.within(passage.quantities(), clause.from(), clause.to()).stream()
-                .filter(quantity -> fits(what, quantity))
+                .filter(quantity -> fits(what, quantity) && !ofTheBiggest(passage, quantity))
                 .toList();
         if (fitting.isEmpty()) {
             return null;
@@ -120,6 +125,15 @@ public final class Particulars {
                 && what == What.WATERED
                 && passage.counts(clause.from(), clause.to()).isEmpty();
         return forAll ? fitting.get(0) : again != null ? again : before;
+    }
+
+    /** "19 swedes, biggest is 4 lb", "the heaviest one weighed 2 kg": of one of them. */
+    private static boolean ofTheBiggest(Passage passage, Quantity quantity) {
+        return IntStream.range(Math.max(0, quantity.start() - TO_THE_BIGGEST), quantity.start())
+                .anyMatch(at -> BIGGEST.contains(passage.word(at))
+                        && IntStream.range(at, quantity.start())
+                                .noneMatch(
+                                        between -> passage.tokens().get(between).endsSentence()));
     }
 
     /** "Courgettes 5, beans 1.2 kg": right behind the name, and the list goes on or ends behind it. */

@@ -13,9 +13,13 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /** Which of the grower's plantings a crop, a place or a "they" can mean. */
 public final class PlantingsMeant {
+    /** "Another long row of beans". */
+    private static final int MORE_REACH = 4;
+
     /** What is done to a crop as a whole unless one planting of it is named. */
     private static final Set<What> OF_ALL = EnumSet.of(
             What.WATERED,
@@ -49,6 +53,18 @@ public final class PlantingsMeant {
         return kinds.size() == 1 && named.stream().allMatch(Planting::over)
                 ? Optional.of(kinds.get(0))
                 : Optional.empty();
+    }
+
+    /** "Sowed 20 more beans", "another row of beans": more of the only kind that was begun. */
+    static Optional<String> moreOf(CropSaid crop, Passage passage) {
+        boolean more = IntStream.range(Math.max(0, crop.start() - MORE_REACH), crop.start())
+                .anyMatch(at -> Set.of("more", "another", "second").contains(passage.word(at)));
+        List<String> kinds = passage.situation().plantings().stream()
+                .filter(planting -> planting.begunAtAll() && crop.canMean(planting.crop()))
+                .map(Planting::crop)
+                .distinct()
+                .toList();
+        return more && kinds.size() == 1 ? Optional.of(kinds.get(0)) : Optional.empty();
     }
 
     /**

@@ -230,6 +230,7 @@ public final class Statements {
 
     private static Told ofAKind(Told told, CropSaid crop, Passage passage) {
         return PlantingsMeant.grownBefore(crop, passage.situation())
+                .or(() -> PlantingsMeant.moreOf(crop, passage))
                 .or(() -> PlantingsMeant.namedBefore(crop, passage))
                 .map(kind -> told.with(told.event().withPlanting(null, kind)).assuming("crop"))
                 .orElseGet(() -> told.oneOfCrops(crop.crops()));

@@ -369,7 +369,7 @@ final class Unnamed {
         return What.of(clause.action().action()).orElse(What.SOWN);
     }
 
-    private Told among(Told told, List<Planting> plantings) {
+    Told among(Told told, List<Planting> plantings) {
         if (plantings.size() == 1) {
             return one(told, plantings.get(0));
         }

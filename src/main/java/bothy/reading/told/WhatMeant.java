@@ -61,8 +61,7 @@ final class WhatMeant {
             "pushed",
             "pressed",
             "poked");
-    private static final Set<String> HANGING =
-            Set.of("strung", "string", "hung", "hang", "tied", "tie", "stringing", "tying");
+    static final Set<String> HANGING = Set.of("strung", "string", "hung", "hang", "tied", "tie", "stringing", "tying");
     private static final Set<String> INTO = Set.of("into", "to");
     private static final Set<String> COVERED = Set.of(
             "greenhouse",
@@ -116,6 +115,9 @@ final class WhatMeant {
         String action = clause.action().action();
         if (!action.equals("planted")) {
             What what = What.of(action).orElse(What.NOTE);
+            if (what == What.FED && says(passage, clause, Set.of("kitchen", "dinner", "table", "supper"))) {
+                return What.HARVESTED; // "First feed of beans, 700 g to the kitchen".
+            }
             if (what == What.HARVESTED && cameOut(passage, clause, crop)) {
                 return What.EMERGED;
             }

@@ -1,0 +1,54 @@
+package bothy.reading.told;
+
+import bothy.garden.Planting;
+import bothy.garden.Situation;
+import bothy.garden.What;
+import bothy.reading.grammar.CropNames;
+import bothy.reading.said.Clause;
+import bothy.reading.said.Passage;
+import java.util.List;
+import java.util.Set;
+
+/** "50 strung up in the shed for storing": what hangs there is no plant that is held up, though nothing is named. */
+final class HungToKeep {
+    private static final Set<String> KEPT = Set.of(
+            "storing",
+            "store",
+            "storage",
+            "keep",
+            "winter",
+            "rafters",
+            "garage",
+            "shed",
+            "barn",
+            "attic",
+            "basement",
+            "pantry",
+            "loft",
+            "larder",
+            "cellar");
+
+    private final CropNames cropNames;
+
+    HungToKeep(CropNames cropNames) {
+        this.cropNames = cropNames;
+    }
+
+    static boolean is(What what, Passage passage, Clause clause) {
+        return what == What.SUPPORTED
+                && clause.action().words().stream().anyMatch(at -> WhatMeant.HANGING.contains(passage.word(at)))
+                && Cropless.names(passage, clause, KEPT);
+    }
+
+    /** What is hung up of all that is grown: of what was talked about, else of all. */
+    List<Planting> meant(Situation situation) {
+        List<Planting> mentioned = hung(PlantingsMeant.mentioned(situation));
+        return mentioned.isEmpty() ? hung(PlantingsMeant.growing(situation)) : mentioned;
+    }
+
+    private List<Planting> hung(List<Planting> plantings) {
+        return plantings.stream()
+                .filter(planting -> cropNames.hung(planting.crop()))
+                .toList();
+    }
+}

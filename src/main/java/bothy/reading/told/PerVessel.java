@@ -1,0 +1,108 @@
+package bothy.reading.told;
+
+import bothy.reading.said.CropSaid;
+import bothy.reading.said.NumberSaid;
+import bothy.reading.said.Passage;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Counts told by the vessel: "in 6 buckets, one in each", "2 chillies each in 3 tubs", "in 6 buckets one one". Seeds
+ * that are to be thinned, "3 seeds each in 4 pots", are none of these.
+ */
+final class PerVessel {
+    private static final Set<String> VESSELS = Set.of(
+            "buckets",
+            "bags",
+            "growbags",
+            "tubs",
+            "pots",
+            "containers",
+            "planters",
+            "troughs",
+            "sacks",
+            "crates",
+            "holes",
+            "hills",
+            "mounds",
+            "tyres",
+            "tires",
+            "barrels",
+            "baskets");
+    private static final Set<String> ONE = Set.of(
+            "bucket",
+            "bag",
+            "growbag",
+            "tub",
+            "pot",
+            "container",
+            "planter",
+            "trough",
+            "sack",
+            "crate",
+            "hole",
+            "hill",
+            "mound",
+            "tyre",
+            "tire",
+            "barrel",
+            "basket");
+    private static final Set<String> COUNTED = Set.of("plants", "seedlings", "sets", "plugs", "pieces");
+    /** So many words may say how big the vessels are. */
+    private static final int SIZES = 3;
+
+    private PerVessel() {}
+
+    /** How many in all, {@code null} where it is not told so or where a number of the crop itself is told. */
+    static Integer count(Passage passage, List<NumberSaid> numbers, CropSaid crop) {
+        for (NumberSaid each : numbers) {
+            NumberSaid vessels = ofEach(passage, each, crop) || again(passage, numbers, each)
+                    ? numbers.stream()
+                            .filter(number -> number != each && vessels(passage, number))
+                            .findFirst()
+                            .orElse(null)
+                    : null;
+            boolean whole = numbers.stream()
+                    .anyMatch(number -> number != each && number != vessels && !again(passage, numbers, number));
+            if (vessels != null && !whole) {
+                return (int) Math.min(vessels.value() * each.value(), 2_000_000_000);
+            }
+        }
+        return null;
+    }
+
+    private static boolean vessels(Passage passage, NumberSaid number) {
+        for (int at = number.end(); at < number.end() + SIZES; at++) {
+            if (VESSELS.contains(passage.word(at))) {
+                return true;
+            }
+            if (at >= passage.size() || passage.tokens().get(at).endsSentence()) {
+                return false;
+            }
+        }
+        return false;
+    }
+
+    /** "One each", "2 seeds per hole", "one in each of", "2 chillies each". */
+    private static boolean ofEach(Passage passage, NumberSaid number, CropSaid crop) {
+        int at = crop.start() == number.end()
+                ? crop.end()
+                : COUNTED.contains(passage.word(number.end())) ? number.end() + 1 : number.end();
+        String next = passage.word(at);
+        String behind = passage.word(at + 1);
+        return next.equals("each") && !behind.equals("of")
+                || next.equals("per") && ONE.contains(behind)
+                || Set.of("to", "in").contains(next)
+                        && (Set.of("each", "every").contains(behind)
+                                || behind.equals("a") && ONE.contains(passage.word(at + 2)));
+    }
+
+    /** "In 6 buckets one one": said twice, it is of each. */
+    private static boolean again(Passage passage, List<NumberSaid> numbers, NumberSaid number) {
+        return numbers.stream()
+                .anyMatch(other -> other != number
+                        && other.value() == number.value()
+                        && passage.word(other.start()).equals(passage.word(number.start()))
+                        && (other.start() == number.end() || other.end() == number.start()));
+    }
+}
