@@ -32,11 +32,13 @@ import picocli.CommandLine;
  * from questions to garden columns, a third of them about what the books did not hold at all), 70 and 85 (round 11), 66 and 84 (round
  * 12; 76 and 94 once causes had more tellings, written without sight of it, and words weighed more), 92 and 97
  * (rounds 13 and 14), 61 and 80 (round 15, in voices of many countries), 66 and 92, 70 and 78, 78 and 90 (round 16, in three batches, each
- * told before anything was mended for it; everyday tellings came between the second and the third). The floors are what the tables come to now, a
+ * told before anything was mended for it; everyday tellings came between the second and the third), 52 and 72 (round 17, hard on
+ * purpose; 72 and 83 once words were weighed by a regression over the tellings, before any telling was added), 80 and 93 (round 18, what
+ * is asked most, first run with it; 70 and 88 without). The floors are what the tables come to now, a
  * little rounded down: they are figures after mending, and say less of what is to come than the first runs.
  */
 class GrowersTroublesTest {
-    private static final int ROUNDS = 16;
+    private static final int ROUNDS = 18;
     private static final Pattern PRODUCTS = Pattern.compile(
             "chlorothalonil|mancozeb|copper|neem|pyrethr|malathion|carbaryl|spinosad|glyphosate|metaldehyde|bordeaux",
             Pattern.CASE_INSENSITIVE);
@@ -129,7 +131,9 @@ class GrowersTroublesTest {
         "13, 90, 95",
         "14, 93, 98",
         "15, 86, 90",
-        "16, 84, 92"
+        "16, 84, 92",
+        "17, 79, 89",
+        "18, 78, 91"
     })
     void the_accepted_cause_comes_first_or_among_the_first_three(int round, double first, double three) {
         List<Told> told = ROUND.get(round);

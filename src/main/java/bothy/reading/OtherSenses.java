@@ -20,6 +20,7 @@ final class OtherSenses {
             OtherSenses::headsShowing,
             OtherSenses::fruitTaken,
             OtherSenses::inThePlant,
+            OtherSenses::inStore,
             OtherSenses::ownDoing);
     private static final Set<String> FRUIT = Set.of("fruit", "fruits", "cobs", "ears", "pods", "berries");
     private static final Set<String> COLOURS = Set.of("green", "red", "ripe", "unripe", "yellow", "orange");
@@ -35,6 +36,11 @@ final class OtherSenses {
 
     private static final Set<String> EARTHED = Set.of(
             "earthed", "hilled", "mounded", "ridged", "banked", "tied", "propped", "staked", "strung", "potted", "dug");
+
+    private static final Set<String> STORES =
+            Set.of("cupboard", "bag", "bags", "sack", "sacks", "cellar", "larder", "pantry", "fridge", "net", "drawer");
+    /** So many words lie between what sprouts and where it is kept. */
+    private static final int STORE_REACH = 6;
 
     private static final Set<String> SETTING = Set.of("sown", "planted", "planted-out");
     private static final Set<String> ARTICLES = Set.of("the", "its", "their", "each", "every", "a", "one");
@@ -141,6 +147,24 @@ final class OtherSenses {
         return IntStream.rangeClosed(action.start(), action.lastWord() + FRUIT_REACH)
                 .anyMatch(at -> FRUIT.contains(passage.word(at))
                         || passage.word(at).equals("ones") && COLOURS.contains(passage.word(at - 1)));
+    }
+
+    /** "Potatoes sprouting already in the kitchen cupboard": no seedlings. */
+    private static boolean inStore(Passage passage, ActionSaid action) {
+        if (!action.action().equals("emerged")) {
+            return false;
+        }
+        int last = Math.min(action.lastWord() + STORE_REACH, passage.size() - 1);
+        boolean inside = false;
+        for (int at = action.lastWord() + 1;
+                at <= last && !passage.tokens().get(at).mark();
+                at++) {
+            inside |= Set.of("in", "inside").contains(passage.word(at));
+            if (inside && STORES.contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** "Tiny cloves packed in the stem" are set nowhere. */
