@@ -4,6 +4,7 @@ import bothy.garden.Doubt;
 import bothy.garden.Doubt.Choice;
 import bothy.garden.Finding;
 import bothy.garden.Garden;
+import bothy.garden.SignSeen;
 import bothy.reading.PlainNo;
 import java.time.LocalDate;
 import java.util.HashSet;
@@ -46,6 +47,16 @@ final class CaseAnswer {
                 .findFirst()
                 .or(() -> found.isEmpty() && plain ? nearest(said) : Optional.empty())
                 .map(choice -> about(meaning(choice)[0], meaning(choice)[1]));
+    }
+
+    /** "Something is eating the courgette leaves" answers nothing that was asked about the tomatoes. */
+    boolean isOfAnother(List<SignSeen> signs) {
+        String id = pending.arguments().get(CaseNotes.CASE);
+        String asked = garden.planting(id).map(one -> one.crop()).orElse(id);
+        return !signs.isEmpty()
+                && !id.equals("plot")
+                && signs.stream()
+                        .allMatch(sign -> sign.crop() != null && !sign.crop().equals(asked));
     }
 
     private static String[] meaning(Choice choice) {

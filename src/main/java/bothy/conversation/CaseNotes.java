@@ -205,14 +205,17 @@ final class CaseNotes {
 
     private Optional<Finding> answered(Heard heard) {
         boolean tapped = message.pressed() != null;
+        CaseAnswer answer = new CaseAnswer(pending, garden, situation.today());
+        if (!tapped && answer.isOfAnother(heard.signs())) {
+            return Optional.empty();
+        }
         String said = tapped ? message.pressed() : message.text();
         List<Finding> found = tapped ? reading.description(said, situation).findings() : foundOf(heard);
-        return new CaseAnswer(pending, garden, situation.today())
-                .in(
-                        said,
-                        reading.answerAlone(said, situation),
-                        found,
-                        heard.inquiries().isEmpty());
+        return answer.in(
+                said,
+                reading.answerAlone(said, situation),
+                found,
+                heard.inquiries().isEmpty());
     }
 
     /** What became of an open case, told unasked: "they look better now". */
@@ -224,7 +227,7 @@ final class CaseNotes {
                 : foundOf(heard).stream()
                         .filter(finding -> finding.about().equals(Finding.OUTCOME))
                         .toList();
-        return told.isEmpty() ? List.of() : of(spokenOf().named(), told);
+        return told.isEmpty() ? List.of() : of(spokenOf().fared(message.text()), told);
     }
 
     /** What was told unasked goes to the sign of the same message, else to the open case of the crop spoken of. */
@@ -233,9 +236,7 @@ final class CaseNotes {
             return List.of();
         }
         if (!heard.signs().isEmpty()) {
-            return of(
-                    LooselyTold.distinct(heard.signs()),
-                    ofPlants(foundOf(heard)).toList());
+            return parts().of(heard.signs(), one -> ofPlants(one.findings()).toList());
         }
         CaseSpokenOf cases = spokenOf();
         List<SignSeen> spokenOf = cases.inPassing();
@@ -305,13 +306,17 @@ final class CaseNotes {
         if (signs.isEmpty() || message.pressed() != null) {
             return List.of();
         }
-        List<String> words = book.tables().portraits().known(description().words());
-        return words.isEmpty()
-                ? List.of()
-                : of(
-                        LooselyTold.distinct(signs),
-                        List.of(new Finding(
-                                null, null, Troubles.WORDS, String.join(" ", words), false, situation.today())));
+        return parts().of(signs, described -> {
+            List<String> words = book.tables().portraits().known(described.words());
+            return words.isEmpty()
+                    ? List.of()
+                    : List.of(
+                            new Finding(null, null, Troubles.WORDS, String.join(" ", words), false, situation.today()));
+        });
+    }
+
+    private PartsByCrop parts() {
+        return new PartsByCrop(reading, situation, message.text(), description());
     }
 
     /**

@@ -11,10 +11,13 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Which of the open cases a message is about, by the crops that it names and the question that waits. */
 final class CaseSpokenOf {
+    private static final Pattern ALL = Pattern.compile("(?i)\\b(all|both|everything|everyone|everybody|the lot)\\b");
+
     private final Garden garden;
     private final Doubt pending;
     private final LocalDate today;
@@ -60,6 +63,11 @@ final class CaseSpokenOf {
         return planting.isPresent()
                 ? Clinic.open(garden, today, id, null)
                 : id.equals("plot") ? Clinic.openLately(garden, today, true) : Clinic.open(garden, today, null, id);
+    }
+
+    /** The open cases that an outcome is told of: "everything is fine again", "both better now" of all, else as {@link #named}. */
+    List<SignSeen> fared(String text) {
+        return crops.isEmpty() && ALL.matcher(text).find() ? Clinic.allOpen(garden, today) : named();
     }
 
     /** The open case of the one crop named, or of none. */

@@ -32,7 +32,10 @@ final class AsksAlike {
 
     private static final Set<Question> OF_ROOM = Set.of(Question.HOW_MANY_FIT, Question.SPACING);
     private static final Set<Question> OF_CANS = Set.of(Question.FEED_DOSE, Question.HOW_MUCH_WATER);
-    private static final String COMPOST = "compost";
+    private static final Set<String> JOINING = Set.of("and", "ok", "so", "thanks", "but");
+    /** "How often": so many words name nothing of their own. */
+    private static final int BARE = 2;
+
     /** So many words of a message that says that it goes on may be neither crop, figure nor filling. */
     private static final int STRANGE_WORDS = 1;
 
@@ -69,6 +72,12 @@ final class AsksAlike {
         if (room.isPresent()) {
             return room.map(List::of);
         }
+        Optional<Inquiry> onward = gathered.asked().size() == 1
+                ? goingOn(gathered.asked().get(0), before.get(before.size() - 1), passage)
+                : Optional.empty();
+        if (onward.isPresent()) {
+            return onward.map(List::of);
+        }
         boolean open = gathered.asked().stream().allMatch(AsksAlike::open);
         if (!open || !onlyNames(passage)) {
             return Optional.empty();
@@ -78,6 +87,16 @@ final class AsksAlike {
                 .distinct()
                 .toList();
         return alike.equals(before) || alike.isEmpty() ? Optional.empty() : Optional.of(alike);
+    }
+
+    /** "How often?", "and when?": of the matter asked about before, another side. */
+    private static Optional<Inquiry> goingOn(Inquiry own, Inquiry before, Passage passage) {
+        int begins = JOINING.contains(passage.word(0)) ? 1 : 0;
+        boolean bare = passage.tokens().stream().filter(token -> !token.mark()).count() <= begins + BARE;
+        Inquiry onward = bare ? GoesOnAsking.from(before, own, passage, begins) : own;
+        return onward.equals(own)
+                ? Optional.empty()
+                : Optional.of(onward.ofCrop(before.crop()).about(before.plantings()));
     }
 
     private static boolean open(Inquiry inquiry) {
@@ -134,16 +153,28 @@ final class AsksAlike {
     /** The same question with the figures that this message tells. */
     private static Inquiry with(Inquiry before, Passage passage) {
         if (OF_CANS.contains(before.question())) {
+            Inquiry hot = before.question() == Question.HOW_MUCH_WATER ? atDegrees(before, passage) : before;
+            if (!hot.equals(before)) {
+                return hot;
+            }
             Inquiry fed = NumbersAsked.feed(before, passage);
             return fed.label() == null && before.label() != null ? fed.withFeed(before.label(), fed.amount()) : fed;
         }
         Inquiry told = SizesAsked.in(Inquiry.of(before.question(), null, List.of()), passage, 0, passage.size());
-        Inquiry potted = COMPOST.equals(before.topic()) ? PotsAsked.in(before, passage) : before;
+        Inquiry potted = NumbersAsked.COMPOST.equals(before.topic()) ? PotsAsked.in(before, passage) : before;
         if (!potted.equals(before)) {
             return potted;
         }
         Integer count = told.count() == null ? before.count() : told.count();
         Inquiry counted = before.with(count, before.length(), before.amount(), before.unit());
         return told.length() == null ? counted : counted.sized(told.length(), told.width());
+    }
+
+    /** "And if it is 30 degrees?" */
+    private static Inquiry atDegrees(Inquiry before, Passage passage) {
+        Inquiry told = SizesAsked.in(Inquiry.of(before.question(), null, List.of()), passage, 0, passage.size());
+        return "°C".equals(told.unit())
+                ? before.with(before.count(), before.length(), told.amount(), told.unit())
+                : before;
     }
 }

@@ -182,7 +182,9 @@ final class Inquiries {
         if (!ofThePlace.equals(counted)) {
             return HeatToCome.asked(ofThePlace, passage);
         }
-        Inquiry ofMatter = ofThePlot(ofKin(questions.matters().in(counted, passage, sentence, begins), said));
+        Inquiry ofMatter = NumbersAsked.COMPOST.equals(counted.topic())
+                ? counted
+                : ofThePlot(ofKin(questions.matters().in(counted, passage, sentence, begins), said));
         if (ofMatter.question() == Question.WHY
                 && ofMatter.topic() == null
                 && (ownSubject(passage, begins, sentence) || ofWhatHappened(passage, begins, sentence))) {

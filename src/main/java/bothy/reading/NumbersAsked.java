@@ -66,6 +66,11 @@ final class NumbersAsked {
     /** Wider apart than this stands no vegetable. */
     private static final double WIDEST_APART_M = 3;
 
+    /** Litres to fill pots with. */
+    static final String COMPOST = "compost";
+
+    private static final Set<String> WHEN = Set.of("when", "often", "frequently", "start", "stop");
+
     private final PhraseBook<String> topics = new PhraseBook<>();
 
     NumbersAsked(Words words) {
@@ -84,11 +89,18 @@ final class NumbersAsked {
             return byArea;
         }
         boolean ofLabel = MIXED.contains(inquiry.question())
-                && passage.words().contains("much")
+                && (passage.words().contains("much") || labelAndCan(passage))
                 && (FeedLabels.measured(passage).isPresent()
                         || FeedLabels.in(passage).isPresent()
                                 && passage.words().stream().anyMatch(FEEDS::contains));
-        if (ofLabel || inquiry.question() == Question.FEED_DOSE || inquiry.question() == Question.HOW_MUCH_WATER) {
+        boolean ofWater = inquiry.question() == Question.HOW_MUCH_WATER;
+        if (ofWater
+                && topics.find(passage.tokens(), from, to, passage).stream()
+                        .anyMatch(topic -> topic.meaning().equals(COMPOST))) {
+            // "How many litres of compost do 12 pots need".
+            return counting(inquiry.asking(Question.HOW_MANY_FIT).withTopic(COMPOST), passage);
+        }
+        if (ofLabel || inquiry.question() == Question.FEED_DOSE || ofWater) {
             return feed(ofLabel ? inquiry.asking(Question.FEED_DOSE) : inquiry, passage);
         }
         List<PhraseBook.Found<String>> found =
@@ -107,6 +119,14 @@ final class NumbersAsked {
                         passage);
     }
 
+    /** "The feed says 20 ml in 5 litres, my can is 9 litres": told so, it is the dose that is wanted. */
+    private static boolean labelAndCan(Passage passage) {
+        String text = passage.message().toLowerCase(Locale.ROOT);
+        return FeedLabels.measured(passage).isPresent()
+                && CAN.stream().anyMatch(can -> can.matcher(text).find())
+                && passage.words().stream().noneMatch(WHEN::contains);
+    }
+
     /** "Round bed 2 m across", "triangle 2 m by 2 m". */
     private static Inquiry shaped(Inquiry inquiry, Passage passage) {
         boolean round = passage.words().stream().anyMatch(ROUND::contains);
@@ -116,7 +136,7 @@ final class NumbersAsked {
 
     private static Inquiry counting(Inquiry inquiry, Passage passage) {
         return switch (inquiry.topic()) {
-            case "compost" -> PotsAsked.in(inquiry, passage);
+            case COMPOST -> PotsAsked.in(inquiry, passage);
             case "cells" ->
                 PotsAsked.cells(passage)
                         .map(cells -> inquiry.with(inquiry.count(), inquiry.length(), Double.valueOf(cells), "cells"))

@@ -251,8 +251,10 @@ final class Signs {
     /** Of several crops in its sentence the one that stands in the sign's phrase or nearest to it. */
     private static CropSaid crop(Passage passage, int[] sentence, Found<String> sign) {
         List<CropSaid> inside = Passage.within(passage.crops(), sentence[0], sentence[1]);
-        if (!inside.isEmpty()) {
-            return inside.stream()
+        List<CropSaid> meant =
+                inside.stream().filter(crop -> !Likened.is(passage, crop)).toList();
+        if (!meant.isEmpty()) {
+            return meant.stream()
                     .min(Comparator.comparingInt(crop -> apart(crop, sign)))
                     .orElseThrow();
         }

@@ -267,17 +267,23 @@ public final class Clinic {
      * @param asked whether a question about it waits for an answer
      */
     public static Optional<SignSeen> openLately(bothy.garden.Garden garden, LocalDate today, boolean asked) {
-        return open(garden, today, null, null, asked ? ASKED_DAYS : LATELY_DAYS);
+        return open(garden, today, null, null, asked ? ASKED_DAYS : LATELY_DAYS).stream()
+                .findFirst();
+    }
+
+    /** All open cases, the one last spoken of first. */
+    public static List<SignSeen> allOpen(bothy.garden.Garden garden, LocalDate today) {
+        return open(garden, today, null, null, Integer.MAX_VALUE);
     }
 
     /** The open case that was spoken of this very day. */
     public static Optional<SignSeen> openToday(bothy.garden.Garden garden, LocalDate today) {
-        return open(garden, today, null, null, 0);
+        return open(garden, today, null, null, 0).stream().findFirst();
     }
 
     /** The open case that an answer belongs to: that of the planting or crop spoken of, else the one last spoken of. */
     public static Optional<SignSeen> open(bothy.garden.Garden garden, LocalDate today, String planting, String crop) {
-        return open(garden, today, planting, crop, Integer.MAX_VALUE);
+        return open(garden, today, planting, crop, Integer.MAX_VALUE).stream().findFirst();
     }
 
     /** The signs of an open case, by one that was told of it. */
@@ -290,17 +296,14 @@ public final class Clinic {
                 .orElse(List.of());
     }
 
-    private static Optional<SignSeen> open(
+    private static List<SignSeen> open(
             bothy.garden.Garden garden, LocalDate today, String planting, String crop, int days) {
-        List<CaseFile> open = Cases.of(garden, today).stream()
+        return Cases.of(garden, today).stream()
                 .filter(file -> !file.closed() && ChronoUnit.DAYS.between(file.latest(), today) <= days)
                 .filter(file -> planting == null || planting.equals(file.planting()))
                 .filter(file -> crop == null || crop.equals(file.crop()))
                 .sorted(java.util.Comparator.comparing(CaseFile::latest).reversed())
+                .map(file -> new SignSeen(file.signs().get(0), file.planting(), file.crop(), file.opened(), null, null))
                 .toList();
-        return open.stream()
-                .findFirst()
-                .map(file ->
-                        new SignSeen(file.signs().get(0), file.planting(), file.crop(), file.opened(), null, null));
     }
 }

@@ -39,7 +39,7 @@ final class WordsTold {
     private Map<String, Double> inPlace(List<String> signs) {
         Map<String, Double> chances = troubles.portraits().chances(told, crops());
         Set<String> outOfPlace = troubles.outOfPlace(signs, told);
-        chances.replaceAll((cause, chance) -> outOfPlace.contains(cause) ? 0 : chance);
+        outOfPlace.forEach(cause -> chances.replace(cause, 0.0));
         return chances;
     }
 
