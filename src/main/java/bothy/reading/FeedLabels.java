@@ -55,7 +55,7 @@ final class FeedLabels {
 
     /** "The feed says 1 in 200": parts are of a label only where the feed is said to say so, for much else is one in so many. */
     private static final Pattern SAYS = Pattern.compile(
-            "\\b(?:feed|food|fertili[sz]er|label|bottle|packet|pack|box|tin|tub|instructions|container)\\b"
+            "\\b(?:feed|food|fertili[sz]er|emulsion|seaweed|kelp|label|bottle|packet|pack|box|tin|tub|jug|instructions|container)\\b"
                     + "[^.!?]{0,20}\\b(?:says?|said|is|wants?|needs?|to be)\\b");
 
     private static final Pattern OF_LABEL =

@@ -57,6 +57,10 @@ final class PotsAsked {
     static Inquiry in(Inquiry inquiry, Passage passage) {
         String text = passage.message().toLowerCase(Locale.ROOT);
         Units units = passage.situation().grower().units();
+        Inquiry bare = bedWithoutUnit(inquiry, passage);
+        if (!bare.equals(inquiry)) {
+            return bare;
+        }
         Matcher volume = VOLUME_POTS.matcher(text);
         if (volume.find()) {
             double litres = FeedLabels.number(volume.group(1)) * FeedLabels.litres(volume.group(2), units);
@@ -89,6 +93,20 @@ final class PotsAsked {
             litres *= side.unit().equals("mm") ? side.value() / MM_PER_M : side.value();
         }
         return inquiry.with(null, null, litres, "L");
+    }
+
+    /** "A 4x8 bed 10 inches deep". */
+    private static Inquiry bedWithoutUnit(Inquiry inquiry, Passage passage) {
+        double[] sides = SizesAsked.bareSides(passage, 0, passage.size());
+        List<Quantity> depths = passage.quantities().stream()
+                .filter(depth -> depth.unit().equals("m") || depth.unit().equals("mm"))
+                .toList();
+        if (sides.length == 0 || depths.size() != 1) {
+            return inquiry;
+        }
+        Quantity depth = depths.get(0);
+        double metres = depth.unit().equals("mm") ? depth.value() / MM_PER_M : depth.value();
+        return inquiry.with(null, null, LITRES_A_CUBIC_METRE * sides[0] * sides[1] * metres, "L");
     }
 
     private static Inquiry trays(Inquiry inquiry, Passage passage, String text) {

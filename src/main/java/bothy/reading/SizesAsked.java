@@ -13,6 +13,13 @@ import java.util.Set;
 /** The sizes and counts that a question tells: sides of a bed, the grower's own spacing, a can, degrees, plants. */
 final class SizesAsked {
     private static final Set<String> APART = Set.of("apart", "spacing", "between");
+    private static final Set<Question> OF_ROOM =
+            Set.of(Question.HOW_MANY_FIT, Question.SPACING, Question.OTHER, Question.HOW_TO);
+    private static final Set<String> BY = Set.of("x", "by", "×", "*");
+    private static final double FOOT_M = 0.3048;
+    /** No bed is so wide: its middle is reached from the path. Common practice. */
+    private static final double WIDEST_BED_M = 3;
+
     private static final Set<String> EVERY = Set.of("every", "each");
 
     private SizesAsked() {}
@@ -27,6 +34,11 @@ final class SizesAsked {
         if (lengths.size() == 1 && shared(passage, lengths.get(0)) != null) {
             width = length;
             length = shared(passage, lengths.get(0));
+        }
+        if (lengths.isEmpty() && OF_ROOM.contains(inquiry.question())) {
+            double[] sides = bareSides(passage, from, to);
+            length = sides.length == 0 ? null : Double.valueOf(sides[0]);
+            width = sides.length == 0 ? null : Double.valueOf(sides[1]);
         }
         Quantity other = Passage.within(passage.quantities(), from, to).stream()
                 .filter(quantity -> !quantity.unit().equals("m"))
@@ -67,6 +79,21 @@ final class SizesAsked {
                 width,
                 other == null ? null : Double.valueOf(degrees ? celsius(passage, other.value()) : other.value()),
                 other == null ? null : degrees ? "°C" : other.unit());
+    }
+
+    /** "A 4x8 bed": feet where those are counted, and where no arm would reach its middle if they were metres; in m. */
+    static double[] bareSides(Passage passage, int from, int to) {
+        for (NumberSaid first : Passage.within(passage.numbers(), from, to)) {
+            for (NumberSaid second : Passage.within(passage.numbers(), from, to)) {
+                if (second.start() == first.end() + 1 && BY.contains(passage.word(first.end()))) {
+                    boolean feet = passage.situation().grower().units() == Units.US
+                            || Math.min(first.value(), second.value()) >= WIDEST_BED_M;
+                    double unit = feet ? FOOT_M : 1;
+                    return new double[] {first.value() * unit, second.value() * unit};
+                }
+            }
+        }
+        return new double[0];
     }
 
     /** The sides of a bed that a message tells anywhere. */

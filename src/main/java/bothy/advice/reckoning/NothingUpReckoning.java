@@ -31,9 +31,10 @@ final class NothingUpReckoning {
     /** Where nobody told how many were sown the chances are those of ten. */
     private static final int USUAL_SEEDS = 10;
 
-    private static final Set<String> HOW_MANY_BY_NOW = Set.of("up-by-now", "normal");
     /** Asked so, nothing is up. */
     private static final String SOW_AGAIN = "sow-again-or-wait";
+
+    private static final Set<String> HOW_MANY_BY_NOW = Set.of("up-by-now", "normal", SOW_AGAIN);
 
     private static final int MOST_COUNTED = 2000;
     /** Soil further from the usual than this stands elsewhere than in the open, °C. Own choice. */

@@ -66,9 +66,13 @@ public final class Places {
                 && number.end() < tokens.size()
                 && Set.of("of", "plants", "seeds", "seedlings")
                         .contains(tokens.get(number.end()).word());
+        boolean aSide = number != null // "In a raised bed 4x8".
+                && number.end() + 1 < tokens.size()
+                && Set.of("x", "by", "×", "*").contains(tokens.get(number.end()).word());
         if (numbered
                 && number != null
                 && !counts
+                && !aSide
                 && number.whole()
                 && number.value() < (name.endsWith("bed") || name.equals("allotment") ? 100 : 10)) {
             return new PlaceSaid(start, number.end(), whole + " " + (int) number.value(), false);
