@@ -27,6 +27,8 @@ import java.util.stream.Stream;
 
 /** Recognises messages that take back or put right what was just told, and works out the lines that stand from then on. */
 final class Corrections {
+    private static final Set<String> BESIDE = Set.of("too", "also", "well", "another", "besides", "plus");
+
     private final PhraseBook<String> undo;
     private final PhraseBook<String> cues;
     private final PhraseBook<String> strong;
@@ -85,7 +87,8 @@ final class Corrections {
         if (opens(same, passage) || told.isEmpty() && GoingOn.only(passage)) {
             return sameFor(passage);
         }
-        if (weatherOfItsOwn(told, passage.situation()) && !opens(strong, passage)) {
+        boolean ofItsOwn = weatherOfItsOwn(told, passage.situation()) || anotherCropToo(passage, told);
+        if (ofItsOwn && !opens(strong, passage)) {
             return Optional.empty();
         }
         Changes changes = Changes.in(passage, told);
@@ -155,6 +158,18 @@ final class Corrections {
                                 && situation.lately().stream()
                                         .noneMatch(
                                                 line -> line.entry() instanceof Event event && event.what() == what));
+    }
+
+    /** "Sorry, I have 60 onion sets too": of a crop that nothing was told of lately, and beside what was. */
+    private static boolean anotherCropToo(Passage passage, List<Told> told) {
+        boolean beside = passage.words().stream().anyMatch(BESIDE::contains);
+        return beside
+                && told.stream()
+                        .map(one -> one.event().crop())
+                        .anyMatch(crop -> crop != null
+                                && passage.situation().lately().stream()
+                                        .noneMatch(line ->
+                                                line.entry() instanceof Event event && crop.equals(event.crop())));
     }
 
     private Optional<Heard> corrected(Passage passage, Changes changes, List<Told> told, boolean meant) {

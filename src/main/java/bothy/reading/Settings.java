@@ -215,7 +215,8 @@ final class Settings {
                     new SettingChange("lastSpringFrost", monthDay(days.get(0))),
                     new SettingChange("firstAutumnFrost", monthDay(days.get(1))));
         }
-        if (!past && found.size() < 2 && days.size() == 2 && ofBoth(passage, sentence)) {
+        boolean both = days.size() == 2 && ofBoth(passage, sentence);
+        if (both && (!past || found.size() == 2 && last)) {
             return both(passage, sentence, days);
         }
         if (found.isEmpty() || days.isEmpty() || past || !habit) {
