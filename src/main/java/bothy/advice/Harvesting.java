@@ -27,7 +27,7 @@ final class Harvesting {
 
     private static final int HARDY_WEEKS = 4;
     private static final int HALF_HARDY_WEEKS = 2;
-    /** A frost down to here is light (US National Weather Service: a freeze above 28 °F). */
+    /** A frost down to here is light: what the sheets give as harmed only below -2.2 °C (28 °F) stands it. Common practice. */
     private static final double LIGHT_FROST_C = -2;
 
     private static final int SPRING_BEGINS_WEEKS = 14;
@@ -141,7 +141,7 @@ final class Harvesting {
         return Optional.of(new Outlook(planting.id(), What.SOWN, "latest", last.minusDays(14), last, frosts.told()));
     }
 
-    /** The first frosts of autumn are light: what they do not harm goes on ripening. Common practice: a hardy crop for four weeks. */
+    /** The first frosts of autumn are light: what they do not harm goes on ripening. Common practice: a hardy crop for four weeks, a half-hardy one for two. */
     private int weeksAfterTheFirstFrost() {
         Sheet.Growth growth = sheet.growth();
         if (growth == null || growth.hardiness() == Sheet.Hardiness.TENDER) {
