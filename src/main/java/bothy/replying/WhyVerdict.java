@@ -72,7 +72,9 @@ final class WhyVerdict {
             case Troubles.WORDS ->
                 reason.what().isEmpty()
                         ? talk.apply("why-words-none", Map.of())
-                        : talk.apply("why-words", Map.of("words", reason.what().replace(" ", ", ")));
+                        : talk.apply(
+                                "why-words",
+                                Map.of("words", reason.what().replace(" ", ", ").replace(Troubles.DENIED, "no ")));
             case "found" -> talk.apply("why-found", Map.of("found", found(reason.what())));
             default -> reason.what();
         };

@@ -39,8 +39,8 @@ final class Scales {
     /** A cause that was brought in counts so much less than behind the sign that it is known for, log-odds. By judgement. */
     private static final double BROUGHT_IN = -1.2;
 
-    /** A cause that what was seen, done and asked does not make likelier than this is told by the words alone. By judgement. */
-    private static final double BY_WORDS_ALONE = 0.1;
+    /** A cause that what was seen, done and asked does not make likelier than this is told mostly by the words. By judgement. */
+    private static final double BY_WORDS_ALONE = 0.4;
     /** The most that words alone make of a cause: most likely, never almost certain. By judgement. */
     private static final double MOST_BY_WORDS = 0.8;
 

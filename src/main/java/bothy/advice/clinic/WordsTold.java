@@ -8,9 +8,7 @@ import java.util.Set;
 
 /** What the words of a case's description tell for and against each cause, whatever signs they name. */
 final class WordsTold {
-    /** The most that words alone tell for a cause and against it, log-odds: an answer to a question outweighs them. By judgement. */
-    private static final double MOST_FOR = 5.5;
-
+    /** The most that words alone tell against a cause, log-odds; for it they tell the logarithm of all causes at most. By judgement. */
     private static final double MOST_AGAINST = -3;
     /** From this chance on by its words alone a description brings a cause in that no sign told. By judgement. */
     private static final double BRINGS_IN = 0.02;
@@ -78,7 +76,7 @@ final class WordsTold {
     /** What the words tell for a cause or against it, log-odds: how much likelier they make it than any other. */
     double weight(String cause) {
         double odds = Math.log(chances.getOrDefault(cause, 0.0) * chances.size());
-        return fullness() * Math.max(MOST_AGAINST, Math.min(MOST_FOR, odds));
+        return fullness() * Math.max(MOST_AGAINST, odds);
     }
 
     /** The words told that the cause is told with. */

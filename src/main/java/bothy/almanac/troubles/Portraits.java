@@ -11,7 +11,8 @@ import java.util.Set;
 import java.util.function.Predicate;
 
 /**
- * The words that each cause is told with, and how like them the words of a description are: like a cause's portrait (all its words),
+ * The words that each cause is told with: what a description's words make of each cause ({@link #chances}), and, for whether it describes
+ * a trouble at all, how like them the words are: like a cause's portrait (all its words),
  * and like the nearest two of its tellings (each the words of one picture of it, at some crops): one telling may be like by chance. A word counts the more the fewer causes it is
  * told of (its weight is the logarithm of all causes over those, squared as in the cosine of two such lists).
  *

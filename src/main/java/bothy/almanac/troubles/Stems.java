@@ -16,8 +16,7 @@ final class Stems {
             List.of("ings", "ing", "edly", "ed", "en", "ies", "es", "s", "ly", "ish", "y");
     private static final int SHORTEST = 3;
 
-    /** Stands before a word that is denied. */
-    static final String DENIED = "!";
+    private static final String DENIED = Troubles.DENIED;
 
     private static final Set<String> DENYING = Set.of(
             "no", "not", "never", "without", "nor", "neither", "isnt", "arent", "doesnt", "dont", "didnt", "wont",
@@ -37,7 +36,7 @@ final class Stems {
     }
 
     /**
-     * Words with those that are denied marked: "no holes, never wilted, and bugs, none".
+     * Words with those that are denied marked: "no holes, never wilted, not a single slug".
      *
      * @param littleWords stems of words between which and what is denied nothing else is told
      */

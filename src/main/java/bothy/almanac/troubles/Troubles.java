@@ -42,6 +42,9 @@ public record Troubles(
     /** What the words of a description are kept under, besides the answers to questions. */
     public static final String WORDS = "words";
 
+    /** Stands before a word of a description that was denied: "no holes". */
+    public static final String DENIED = "!";
+
     static final String ANY = "any";
     /** By judgement. */
     private static final double TELLS_MUCH = 3;

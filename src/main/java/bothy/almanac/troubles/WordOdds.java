@@ -27,9 +27,6 @@ final class WordOdds {
     /** Odds below this of the best are none. */
     private static final float NOTHING = -20;
 
-    /** Words are weighed as one of length one: the more of them, the more they tell. By judgement, tried on descriptions not learnt from. */
-    private static final float SURENESS = 1;
-
     /** Stands before the name of a crop or of a group of crops among the words. */
     static final String CROP = "@";
     /** A crop counts so much less than a word as rare. By judgement, tried likewise. */
@@ -157,7 +154,8 @@ final class WordOdds {
         }
         Told words = told(stems);
         float[] odds = odds(words);
-        float sureness = SURENESS * (float) Math.sqrt(words.places.length);
+        // Learnt from words of length one together: the more of them are told, the more they tell.
+        float sureness = (float) Math.sqrt(words.places.length);
         for (int i = 0; i < odds.length; i++) {
             odds[i] *= sureness;
         }
