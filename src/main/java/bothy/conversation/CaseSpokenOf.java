@@ -16,7 +16,8 @@ import java.util.stream.Collectors;
 
 /** Which of the open cases a message is about, by the crops that it names and the question that waits. */
 final class CaseSpokenOf {
-    private static final Pattern ALL = Pattern.compile("(?i)\\b(all|both|everything|everyone|everybody|the lot)\\b");
+    private static final Pattern EACH = Pattern.compile("(?i)\\b(both|everything|everyone|everybody|the lot)\\b");
+    private static final Pattern ALL = Pattern.compile("(?i)^\\W*all\\b");
 
     private final Garden garden;
     private final Doubt pending;
@@ -65,9 +66,18 @@ final class CaseSpokenOf {
                 : id.equals("plot") ? Clinic.openLately(garden, today, true) : Clinic.open(garden, today, null, id);
     }
 
-    /** The open cases that an outcome is told of: "everything is fine again", "both better now" of all, else as {@link #named}. */
+    /**
+     * The open cases that an outcome is told of: "everything is fine again", "both better now" of all, else as {@link #named}. "All
+     * better" after the question how one looks is of that one.
+     */
     List<SignSeen> fared(String text) {
-        return crops.isEmpty() && ALL.matcher(text).find() ? Clinic.allOpen(garden, today) : named();
+        boolean askedHow = pending != null
+                && CaseNotes.ofACase(pending)
+                && pending.choices().stream()
+                        .anyMatch(choice -> choice.meaning().startsWith(Finding.OUTCOME));
+        boolean ofAll =
+                EACH.matcher(text).find() || !askedHow && ALL.matcher(text).find();
+        return crops.isEmpty() && ofAll ? Clinic.allOpen(garden, today) : named();
     }
 
     /** The open case of the one crop named, or of none. */

@@ -176,10 +176,10 @@ final class LooselyTold {
     /** "One of the tomatoes looks off, what ails it?" of what grows, with nothing told of how it looks. */
     private boolean asksWhatAils(Heard heard) {
         return heard.inquiries().stream()
-                        .anyMatch(inquiry -> !inquiry.plantings().isEmpty()
-                                && (AILS.equals(inquiry.topic())
-                                        || inquiry.question() == Question.WHY
-                                                && WHAT_IS_WRONG.matcher(text).find()))
+                        .anyMatch(inquiry -> AILS.equals(inquiry.topic())
+                                || !inquiry.plantings().isEmpty()
+                                        && inquiry.question() == Question.WHY
+                                        && WHAT_IS_WRONG.matcher(text).find())
                 && description.looseSigns(false).isEmpty()
                 && description.clearComplaints() <= 1
                 && text.split("\\s+").length <= 2 * BRIEF;

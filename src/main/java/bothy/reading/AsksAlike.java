@@ -152,15 +152,15 @@ final class AsksAlike {
 
     /** The same question with the figures that this message tells. */
     private static Inquiry with(Inquiry before, Passage passage) {
+        Inquiry told = SizesAsked.in(Inquiry.of(before.question(), null, List.of()), passage, 0, passage.size());
         if (OF_CANS.contains(before.question())) {
-            Inquiry hot = before.question() == Question.HOW_MUCH_WATER ? atDegrees(before, passage) : before;
-            if (!hot.equals(before)) {
-                return hot;
+            if (before.question() == Question.HOW_MUCH_WATER && "°C".equals(told.unit())) {
+                return before.with(
+                        before.count(), before.length(), told.amount(), told.unit()); // "And if it is 30 degrees?"
             }
             Inquiry fed = NumbersAsked.feed(before, passage);
             return fed.label() == null && before.label() != null ? fed.withFeed(before.label(), fed.amount()) : fed;
         }
-        Inquiry told = SizesAsked.in(Inquiry.of(before.question(), null, List.of()), passage, 0, passage.size());
         Inquiry potted = NumbersAsked.COMPOST.equals(before.topic()) ? PotsAsked.in(before, passage) : before;
         if (!potted.equals(before)) {
             return potted;
@@ -168,13 +168,5 @@ final class AsksAlike {
         Integer count = told.count() == null ? before.count() : told.count();
         Inquiry counted = before.with(count, before.length(), before.amount(), before.unit());
         return told.length() == null ? counted : counted.sized(told.length(), told.width());
-    }
-
-    /** "And if it is 30 degrees?" */
-    private static Inquiry atDegrees(Inquiry before, Passage passage) {
-        Inquiry told = SizesAsked.in(Inquiry.of(before.question(), null, List.of()), passage, 0, passage.size());
-        return "°C".equals(told.unit())
-                ? before.with(before.count(), before.length(), told.amount(), told.unit())
-                : before;
     }
 }

@@ -19,6 +19,7 @@ import bothy.reading.told.PlantingsMeant;
 import bothy.reading.told.Told;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -27,7 +28,7 @@ import java.util.stream.Stream;
 
 /** Recognises messages that take back or put right what was just told, and works out the lines that stand from then on. */
 final class Corrections {
-    private static final Set<String> BESIDE = Set.of("too", "also", "well", "another", "besides", "plus");
+    private static final Set<String> BESIDE = Set.of("too", "also", "another", "besides", "plus");
 
     private final PhraseBook<String> undo;
     private final PhraseBook<String> cues;
@@ -162,7 +163,8 @@ final class Corrections {
 
     /** "Sorry, I have 60 onion sets too": of a crop that nothing was told of lately, and beside what was. */
     private static boolean anotherCropToo(Passage passage, List<Told> told) {
-        boolean beside = passage.words().stream().anyMatch(BESIDE::contains);
+        boolean beside = passage.words().stream().anyMatch(BESIDE::contains)
+                || passage.message().toLowerCase(Locale.ROOT).contains("as well");
         return beside
                 && told.stream()
                         .map(one -> one.event().crop())

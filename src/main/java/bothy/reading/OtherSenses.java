@@ -1,5 +1,6 @@
 package bothy.reading;
 
+import bothy.garden.What;
 import bothy.reading.said.ActionSaid;
 import bothy.reading.said.Passage;
 import java.util.List;
@@ -151,8 +152,15 @@ final class OtherSenses {
 
     /** "Potatoes sprouting already in the kitchen cupboard": no seedlings. */
     private static boolean inStore(Passage passage, ActionSaid action) {
-        if (!action.action().equals("emerged")) {
-            return false;
+        boolean sprouts = action.words().stream()
+                .mapToObj(passage::word)
+                .anyMatch(word -> word.startsWith("sprout") || word.equals("shooting"));
+        boolean awaited = passage.situation().plantings().stream()
+                .filter(planting -> !planting.over() && planting.begunAtAll())
+                .filter(planting -> !passage.situation().has(planting, Set.of(What.EMERGED)))
+                .anyMatch(planting -> passage.crops().stream().anyMatch(crop -> crop.canMean(planting.crop())));
+        if (!action.action().equals("emerged") || !sprouts || awaited) {
+            return false; // "The potatoes are sprouting in their bags".
         }
         int last = Math.min(action.lastWord() + STORE_REACH, passage.size() - 1);
         boolean inside = false;

@@ -17,13 +17,12 @@ final class PotsAsked {
     private static final String SIZE = "(\\d+(?:[.,]\\d+)?)[\\s-]*";
     private static final String POTS =
             "[\\s-]*(?:deep |plastic |square |round |plant |flower )?(?:pots?|containers?|tubs?|planters?|buckets?)\\b";
+    private static final String WIDE = "(cm|centimetres?|centimeters?|inch(?:es)?|in|\"|”|″)";
     private static final Pattern VOLUME_POTS = Pattern.compile(SIZE + FeedLabels.VOLUME + POTS);
-    private static final Pattern WIDE_POTS =
-            Pattern.compile(SIZE + "(cm|centimetres?|centimeters?|inch(?:es)?|in|\"|”|″)" + POTS);
+    private static final Pattern WIDE_POTS = Pattern.compile(SIZE + WIDE + POTS);
     /** "24 pots of 9 cm". */
-    private static final Pattern POTS_OF =
-            Pattern.compile("(\\d+) (?:deep |plastic |square |round |plant )?pots? (?:of|at) " + SIZE
-                    + "(cm|centimetres?|centimeters?|inch(?:es)?|in|\"|”|″)(?![a-z])");
+    private static final Pattern POTS_OF = Pattern.compile(
+            "(\\d+) (?:deep |plastic |square |round |plant )?pots? (?:of|at) " + SIZE + WIDE + "(?![a-z])");
 
     private static final Pattern CELL_TRAYS =
             Pattern.compile("(\\d+)[\\s-]*(?:cell|module|plug|hole)s?[\\s-]*(tray|flat)(s?)\\b");
@@ -68,13 +67,12 @@ final class PotsAsked {
         }
         Matcher wide = WIDE_POTS.matcher(text);
         if (wide.find()) {
-            double cm = FeedLabels.number(wide.group(1)) * (wide.group(2).startsWith("c") ? 1 : CM_PER_INCH);
-            return inquiry.with(count(passage, wide.start(), inquiry.count()), cm / CM_PER_M, null, null);
+            return inquiry.with(
+                    count(passage, wide.start(), inquiry.count()), across(wide.group(1), wide.group(2)), null, null);
         }
         Matcher of = POTS_OF.matcher(text);
         if (of.find()) {
-            double cm = FeedLabels.number(of.group(2)) * (of.group(3).startsWith("c") ? 1 : CM_PER_INCH);
-            return inquiry.with(Integer.valueOf(of.group(1)), cm / CM_PER_M, null, null);
+            return inquiry.with(Integer.valueOf(of.group(1)), across(of.group(2), of.group(3)), null, null);
         }
         Inquiry trays = trays(inquiry, passage, text);
         return trays.equals(inquiry) ? bed(inquiry, passage) : trays;
@@ -90,7 +88,7 @@ final class PotsAsked {
         }
         double litres = LITRES_A_CUBIC_METRE;
         for (Quantity side : sides) {
-            litres *= side.unit().equals("mm") ? side.value() / MM_PER_M : side.value();
+            litres *= metres(side);
         }
         return inquiry.with(null, null, litres, "L");
     }
@@ -104,9 +102,15 @@ final class PotsAsked {
         if (sides.length == 0 || depths.size() != 1) {
             return inquiry;
         }
-        Quantity depth = depths.get(0);
-        double metres = depth.unit().equals("mm") ? depth.value() / MM_PER_M : depth.value();
-        return inquiry.with(null, null, LITRES_A_CUBIC_METRE * sides[0] * sides[1] * metres, "L");
+        return inquiry.with(null, null, LITRES_A_CUBIC_METRE * sides[0] * sides[1] * metres(depths.get(0)), "L");
+    }
+
+    private static double metres(Quantity side) {
+        return side.unit().equals("mm") ? side.value() / MM_PER_M : side.value();
+    }
+
+    private static double across(String number, String unit) {
+        return FeedLabels.number(number) * (unit.startsWith("c") ? 1 : CM_PER_INCH) / CM_PER_M;
     }
 
     private static Inquiry trays(Inquiry inquiry, Passage passage, String text) {

@@ -185,7 +185,7 @@ public final class Reading {
         if (back.isPresent()) {
             return back.get();
         }
-        Heard corrected = CorrectionThenMore.of(text, situation, this);
+        Heard corrected = corrections.opens(passage) ? CorrectionThenMore.of(text, situation, this) : null;
         if (corrected != null) {
             return corrected;
         }

@@ -241,7 +241,11 @@ final class Settings {
         for (int at = start; at < days.get(0).start(); at++) {
             start = BESIDE_ITS_DAY.contains(passage.word(at)) ? at : start;
         }
-        boolean autumnFirst = passage.word(start).equals("first");
+        boolean told = BESIDE_ITS_DAY.contains(passage.word(start));
+        boolean springFirst =
+                days.get(0).past().getMonthValue() < days.get(1).past().getMonthValue()
+                        ^ passage.situation().grower().southern();
+        boolean autumnFirst = told ? passage.word(start).equals("first") : !springFirst;
         return List.of(
                 new SettingChange("lastSpringFrost", monthDay(days.get(autumnFirst ? 1 : 0))),
                 new SettingChange("firstAutumnFrost", monthDay(days.get(autumnFirst ? 0 : 1))));

@@ -114,7 +114,7 @@ final class SizesAsked {
 
     /** "1.2 by 2.4 m": the first figure has the second's unit. */
     private static Double shared(Passage passage, Quantity second) {
-        if (!Set.of("x", "by").contains(passage.word(second.start() - 1))) {
+        if (!BY.contains(passage.word(second.start() - 1))) {
             return null;
         }
         return passage.numbers().stream()

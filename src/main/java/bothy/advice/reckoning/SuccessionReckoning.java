@@ -50,7 +50,7 @@ final class SuccessionReckoning {
                 .max(Comparator.naturalOrder()));
     }
 
-    /** An interval after the last sowing, or the beginning of the time to sow. */
+    /** An interval after the last sowing, or the beginning of the time to sow; one long past was of another season. */
     private static Optional<LocalDate> first(Subject subject, Range every) {
         Optional<LocalDate> afterLast = lastSown(subject)
                 .map(day -> day.plusDays(Math.round(every.middle())))
