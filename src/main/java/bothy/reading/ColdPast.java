@@ -1,9 +1,7 @@
 package bothy.reading;
 
-import bothy.garden.Units;
 import bothy.reading.said.Passage;
 import bothy.reading.said.Quantity;
-import bothy.reading.told.PlotEvents;
 
 /** A frosty night that has been and is told in degrees: "-4 last night, are my carrots ok?". What is to come tells of no doing. */
 final class ColdPast {
@@ -15,14 +13,8 @@ final class ColdPast {
                 .anyMatch(action -> action.action().equals("temperature") && action.start() < begins);
         boolean freezing = passage.quantities().stream()
                         .filter(Quantity::degrees)
-                        .anyMatch(one -> one.start() < begins && celsius(one, passage) <= 0)
+                        .anyMatch(one -> one.start() < begins && ColdNight.celsius(one, passage) <= 0)
                 || passage.numbers().stream().anyMatch(number -> number.start() < begins && number.value() < 0);
         return been && freezing && !passage.words().contains("if");
-    }
-
-    private static double celsius(Quantity one, Passage passage) {
-        boolean fahrenheit =
-                one.unit().equals("°") && passage.situation().grower().units() == Units.US;
-        return fahrenheit ? PlotEvents.celsius(one.value()) : one.value();
     }
 }

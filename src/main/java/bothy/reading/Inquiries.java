@@ -193,7 +193,9 @@ final class Inquiries {
         Inquiry ofPeriod = questions.periods().in(ofAny(ofMatter, passage, sentence), passage, sentence);
         Inquiry settled = HeatToCome.asked(
                 ofTheColdPast(ofOldSeed(likeliest(ofPeriod, said), passage), passage, begins), passage);
-        return StartsOut.asked(questions.cues().in(settled, passage), passage, begins, sentence[1]);
+        Inquiry ofTheNight =
+                questions.eating().in(passage, sentence, begins) == null ? ColdNight.asked(settled, passage) : settled;
+        return StartsOut.asked(questions.cues().in(ofTheNight, passage), passage, begins, sentence[1]);
     }
 
     /** "There was a frost this morning. Will the peas take harm?": of nothing to eat. */

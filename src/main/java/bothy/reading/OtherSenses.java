@@ -22,6 +22,7 @@ final class OtherSenses {
             OtherSenses::fruitTaken,
             OtherSenses::inThePlant,
             OtherSenses::inStore,
+            OtherSenses::utterly,
             OtherSenses::ownDoing);
     private static final Set<String> FRUIT = Set.of("fruit", "fruits", "cobs", "ears", "pods", "berries");
     private static final Set<String> COLOURS = Set.of("green", "red", "ripe", "unripe", "yellow", "orange");
@@ -42,6 +43,40 @@ final class OtherSenses {
             Set.of("cupboard", "bag", "bags", "sack", "sacks", "cellar", "larder", "pantry", "fridge", "net", "drawer");
     /** So many words lie between what sprouts and where it is kept. */
     private static final int STORE_REACH = 6;
+
+    private static final Set<String> DEAD_SURE = Set.of(
+            "bitter",
+            "sweet",
+            "sour",
+            "tough",
+            "tasty",
+            "nice",
+            "good",
+            "lovely",
+            "easy",
+            "simple",
+            "quick",
+            "slow",
+            "keen",
+            "chuffed",
+            "pleased",
+            "proud",
+            "happy",
+            "sure",
+            "certain",
+            "set",
+            "straight",
+            "level",
+            "hot",
+            "cold",
+            "dry",
+            "wet",
+            "big",
+            "small",
+            "tall",
+            "long",
+            "cheap",
+            "healthy");
 
     private static final Set<String> SETTING = Set.of("sown", "planted", "planted-out");
     private static final Set<String> ARTICLES = Set.of("the", "its", "their", "each", "every", "a", "one");
@@ -111,6 +146,13 @@ final class OtherSenses {
             }
         }
         return false;
+    }
+
+    /** "One tasted dead bitter": very bitter, and nothing died. */
+    private static boolean utterly(Passage passage, ActionSaid action) {
+        return action.action().equals("died")
+                && passage.word(action.lastWord()).equals("dead")
+                && DEAD_SURE.contains(passage.word(action.lastWord() + 1));
     }
 
     /** "It dried out enough to walk on" cures nothing. */
