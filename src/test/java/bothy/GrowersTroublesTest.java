@@ -34,11 +34,11 @@ import picocli.CommandLine;
  * (rounds 13 and 14), 61 and 80 (round 15, in voices of many countries), 66 and 92, 70 and 78, 78 and 90 (round 16, in three batches, each
  * told before anything was mended for it; everyday tellings came between the second and the third), 52 and 72 (round 17, hard on
  * purpose; 72 and 83 once words were weighed by a regression over the tellings, before any telling was added), 80 and 93 (round 18, what
- * is asked most, first run with it; 70 and 88 without). The floors are what the tables come to now, a
+ * is asked most, first run with it; 70 and 88 without), 90 and 93 (round 19, as round 18, after re-reading and nothing else). The floors are what the tables come to now, a
  * little rounded down: they are figures after mending, and say less of what is to come than the first runs.
  */
 class GrowersTroublesTest {
-    private static final int ROUNDS = 18;
+    private static final int ROUNDS = 19;
     private static final Pattern PRODUCTS = Pattern.compile(
             "chlorothalonil|mancozeb|copper|neem|pyrethr|malathion|carbaryl|spinosad|glyphosate|metaldehyde|bordeaux",
             Pattern.CASE_INSENSITIVE);
@@ -116,24 +116,25 @@ class GrowersTroublesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "1, 85, 97",
-        "2, 92, 97",
+        "1, 92, 97",
+        "2, 94, 97",
         "3, 92, 97",
         "4, 94, 97",
-        "5, 75, 91",
-        "6, 70, 88",
+        "5, 83, 91",
+        "6, 94, 97",
         "7, 97, 97",
-        "8, 76, 86",
+        "8, 96, 98",
         "9, 74, 88",
-        "10, 80, 90",
-        "11, 82, 95",
-        "12, 74, 92",
-        "13, 90, 95",
-        "14, 93, 98",
-        "15, 86, 90",
-        "16, 84, 92",
-        "17, 79, 89",
-        "18, 78, 91"
+        "10, 82, 94",
+        "11, 95, 95",
+        "12, 98, 98",
+        "13, 93, 98",
+        "14, 95, 98",
+        "15, 87, 90",
+        "16, 86, 94",
+        "17, 81, 89",
+        "18, 85, 98",
+        "19, 94, 98"
     })
     void the_accepted_cause_comes_first_or_among_the_first_three(int round, double first, double three) {
         List<Told> told = ROUND.get(round);

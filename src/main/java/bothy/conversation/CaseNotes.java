@@ -10,7 +10,6 @@ import bothy.garden.Event;
 import bothy.garden.Finding;
 import bothy.garden.Garden;
 import bothy.garden.Heard;
-import bothy.garden.Inquiry;
 import bothy.garden.Message;
 import bothy.garden.Planting;
 import bothy.garden.SignSeen;
@@ -31,16 +30,6 @@ import java.util.stream.Stream;
 final class CaseNotes {
     static final String CASE = "case";
     private static final Set<What> BEGUN = EnumSet.of(What.SOWN, What.PLANTED_OUT, What.PRICKED_OUT, What.POTTED_ON);
-
-    /** Matters whose words may sound like a trouble. */
-    private static final Set<String> OF_NO_TROUBLE = Set.of(
-            "into-the-greenhouse",
-            "was-it-too-early",
-            "chitting",
-            "catches-blight",
-            "will-they-ripen",
-            "year-review",
-            "next-year");
 
     private final Reading reading;
     private final TroubleBook book;
@@ -76,7 +65,11 @@ final class CaseNotes {
 
     /** Whether the message describes a trouble in words enough, beside naming it. */
     boolean describe() {
-        return new LooselyTold(description(), book, message.text()).describedAtLength();
+        return loosely().describedAtLength();
+    }
+
+    private LooselyTold loosely() {
+        return new LooselyTold(description(), book, message.text(), part -> reading.description(part, situation));
     }
 
     /** What the message tells of a closer look, read once. */
@@ -338,7 +331,7 @@ final class CaseNotes {
         List<Finding> found = found().stream()
                 .filter(finding -> !finding.about().equals(Finding.OUTCOME) && !Clinic.ofNoPlant(finding.about()))
                 .toList();
-        if (heard.inquiries().stream().anyMatch(CaseNotes::asksAMatter) || countIsOpen(heard)) {
+        if (countIsOpen(heard)) {
             return List.of();
         }
         boolean nothingElse = heard.statements().stream().noneMatch(Statement::sure);
@@ -346,7 +339,7 @@ final class CaseNotes {
         if (crops.isEmpty() && !nothingElse || ofAnOpenCase) {
             return List.of();
         }
-        List<String> names = new LooselyTold(description(), book, message.text()).signs(heard, found);
+        List<String> names = loosely().signs(heard, found);
         if (names.isEmpty()) {
             return List.of();
         }
@@ -376,11 +369,6 @@ final class CaseNotes {
                 && heard.doubt().about() == Doubt.About.HOW_MANY
                 && heard.statements().stream()
                         .anyMatch(statement -> BEGUN.contains(statement.event().what()));
-    }
-
-    /** "When can they go in the tunnel" asks of the tunnel, and tells of none in a leaf. */
-    private static boolean asksAMatter(Inquiry inquiry) {
-        return OF_NO_TROUBLE.contains(String.valueOf(inquiry.topic()));
     }
 
     /** How soil and weather are may tell of a trouble that is open; what was done does not. */

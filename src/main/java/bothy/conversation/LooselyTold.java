@@ -4,6 +4,7 @@ import bothy.almanac.troubles.TroubleBook;
 import bothy.almanac.troubles.Troubles;
 import bothy.garden.Finding;
 import bothy.garden.Heard;
+import bothy.garden.Inquiry;
 import bothy.garden.Kind;
 import bothy.garden.Question;
 import bothy.garden.SignSeen;
@@ -15,6 +16,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 
 /** The signs of a trouble that was told in words of the grower's own, where reading found no sign that tells of a cause. */
@@ -41,6 +43,9 @@ final class LooselyTold {
     /** Such a message describes a trouble from this likeness on, without a word of complaint. By judgement, tried likewise. */
     private static final double LIKE_AT_LENGTH = 0.3;
 
+    /** So sure of one cause are words that tell of a trouble. By judgement, tried likewise. */
+    private static final double POINTING = 0.8;
+
     /** The sign of what startles though it is natural: told without a word of complaint. */
     private static final String ODD = "odd-growth";
 
@@ -50,6 +55,16 @@ final class LooselyTold {
 
     /** "2 to a hole, 12 holes", "the sort with the bulb, in small pots". */
     private static final Set<String> OF_THE_SOWING = Set.of("holes-in-leaves", "small-bulbs");
+
+    /** Matters whose words may sound like a trouble. */
+    private static final Set<String> OF_NO_TROUBLE = Set.of(
+            "into-the-greenhouse",
+            "was-it-too-early",
+            "chitting",
+            "catches-blight",
+            "will-they-ripen",
+            "year-review",
+            "next-year");
 
     private static final String SCAPES = "scapes";
 
@@ -63,11 +78,16 @@ final class LooselyTold {
     private static final Set<String> AHEAD = Set.of("will-split", "will-bolt", "blight-risk");
 
     private final Description description;
+    private final Function<String, Description> reading;
     private final TroubleBook book;
     private final String text;
 
-    LooselyTold(Description description, TroubleBook book, String text) {
+    /**
+     * @param reading looks at any part of the message as a description
+     */
+    LooselyTold(Description description, TroubleBook book, String text, Function<String, Description> reading) {
         this.description = description;
+        this.reading = reading;
         this.book = book;
         this.text = text;
     }
@@ -82,6 +102,9 @@ final class LooselyTold {
         boolean named = heard.signs().stream()
                 .anyMatch(sign -> !book.tables().beside().containsKey(sign.sign())
                         && !book.tables().rows(sign.sign(), sign.crop()).isEmpty());
+        if (heard.inquiries().stream().anyMatch(LooselyTold::asksAMatter)) {
+            return List.of();
+        }
         if (asksOfScapes(heard) || asksWhatToGrow(heard) || asksAhead(heard) || setInHoles(heard)) {
             return List.of();
         }
@@ -95,7 +118,7 @@ final class LooselyTold {
             return List.of(Troubles.UNNAMED);
         }
         boolean nothingElse = tellsNothingElse(heard);
-        boolean plainly = plainly(nothingElse, found);
+        boolean plainly = plainly(nothingElse, found) || !named && besideDoings(heard);
         boolean hardly = description.plans() || !nothingElse && description.complaints() < 1;
         if (named || !plainly && (hardly || asksElse(heard) && !complains())) {
             return List.of();
@@ -140,6 +163,31 @@ final class LooselyTold {
                 && !description.crops().isEmpty()
                 && known().size() >= AT_LENGTH
                 && likeSomeCause(LIKE_AT_LENGTH);
+    }
+
+    /**
+     * "Pulled the beans now that they are over, and the roots are covered in pink pellets": what a message tells beside its doings points
+     * to a cause, as surely as no message of doings alone does.
+     */
+    private boolean besideDoings(Heard heard) {
+        if (heard.statements().isEmpty()
+                || description.plans()
+                || text.split("\\s+").length <= BRIEF
+                || description.crops().isEmpty()) {
+            return false;
+        }
+        StringBuilder beside = new StringBuilder(text);
+        for (Statement told : heard.statements()) {
+            int to = Math.min(told.to(), text.length());
+            for (int at = Math.min(told.from(), to); at < to; at++) {
+                beside.setCharAt(at, ' ');
+            }
+        }
+        List<String> words =
+                book.tables().portraits().known(reading.apply(beside.toString()).words());
+        return words.size() >= MANY_WORDS
+                && book.tables().portraits().chances(words, description.crops()).values().stream()
+                        .anyMatch(chance -> chance >= POINTING);
     }
 
     /** Whether the words describe a trouble, not only name one beside something else. */
@@ -190,6 +238,11 @@ final class LooselyTold {
         return description.clearComplaints() <= 1
                 && heard.inquiries().stream()
                         .anyMatch(inquiry -> !inquiry.cues().isEmpty());
+    }
+
+    /** "When can they go in the tunnel" asks of the tunnel, and tells of none in a leaf. */
+    private static boolean asksAMatter(Inquiry inquiry) {
+        return OF_NO_TROUBLE.contains(String.valueOf(inquiry.topic()));
     }
 
     /** "The curly flower thing" is no trouble. */

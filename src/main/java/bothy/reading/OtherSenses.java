@@ -22,6 +22,7 @@ final class OtherSenses {
             OtherSenses::fruitTaken,
             OtherSenses::inThePlant,
             OtherSenses::inStore,
+            OtherSenses::lyingInStore,
             OtherSenses::utterly,
             OtherSenses::ownDoing);
     private static final Set<String> FRUIT = Set.of("fruit", "fruits", "cobs", "ears", "pods", "berries");
@@ -38,6 +39,9 @@ final class OtherSenses {
 
     private static final Set<String> EARTHED = Set.of(
             "earthed", "hilled", "mounded", "ridged", "banked", "tied", "propped", "staked", "strung", "potted", "dug");
+
+    private static final Set<String> LOOK =
+            Set.of("are", "look", "looks", "keep", "feel", "feels", "smell", "smells", "seem", "started", "starting");
 
     private static final Set<String> STORES =
             Set.of("cupboard", "bag", "bags", "sack", "sacks", "cellar", "larder", "pantry", "fridge", "net", "drawer");
@@ -211,6 +215,22 @@ final class OtherSenses {
                 at++) {
             inside |= Set.of("in", "inside").contains(passage.word(at));
             if (inside && STORES.contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "Stored onions in the shed are going soft": how those look that lie there; nothing is put there now. */
+    private static boolean lyingInStore(Passage passage, ActionSaid action) {
+        if (!Set.of("stored", "cured").contains(action.action())
+                || passage.cropAt(action.start() + 1).isEmpty()) {
+            return false;
+        }
+        for (int at = action.start() + 2;
+                at < passage.size() && !passage.tokens().get(at).mark();
+                at++) {
+            if (LOOK.contains(passage.word(at))) {
                 return true;
             }
         }

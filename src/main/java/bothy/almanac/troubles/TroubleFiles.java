@@ -82,8 +82,10 @@ final class TroubleFiles {
         Set<String> elsewhere = new HashSet<>();
         signs.forEach(
                 (sign, rows) -> rows.forEach(row -> (time.signs().contains(sign) ? own : elsewhere).add(row.cause())));
+        Set<String> ofOtherTimes = new HashSet<>(elsewhere);
+        ofOtherTimes.removeAll(own);
         own.removeAll(elsewhere);
-        return new Sphere(time.signs(), time.words(), own);
+        return new Sphere(time.signs(), time.words(), own, ofOtherTimes);
     }
 
     private void take(YamlFile file) {

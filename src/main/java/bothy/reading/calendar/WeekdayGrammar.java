@@ -97,7 +97,14 @@ final class WeekdayGrammar {
         boolean seat = SEATS.contains(word(at + 1)) || is(at - 1, "the") || is(at - 1, "and") && !token.capital();
         boolean alone = at == 0 && (at + 1 == tokens.size() || !seat);
         boolean atEnd = at + 1 == tokens.size() || tokens.get(at + 1).mark();
-        return led || (!seat && (token.capital() || alone || atEnd));
+        return led || (!seat && (token.capital() || alone || atEnd || sumsOn(at)));
+    }
+
+    /** "1.2 kg sat and 900 g today". */
+    private boolean sumsOn(int at) {
+        return Set.of("and", "&", "plus").contains(word(at + 1))
+                && (word(at + 2).equals("another") || word(at + 2).matches("\\d.*"))
+                && !Set.of("i", "we", "he", "she", "they", "it", "just", "who").contains(word(at - 1));
     }
 
     private DaySaid weekday(DayOfWeek day, int at) {

@@ -53,6 +53,9 @@ public record Passage(
             "pot",
             "diameter");
 
+    /** What stands before such a length. */
+    private static final Set<String> SIZED = Set.of("to", "every", "grown", "grew", "are", "thinned", "spaced");
+
     @Override
     public int end(String slot, int at) {
         return switch (slot) {
@@ -80,7 +83,7 @@ public record Passage(
                         .findFirst()
                         .orElse(-1);
             case "volume" -> ending(quantities, at, "L");
-            case "depth" -> rained(Math.max(ending(quantities, at, "mm"), ending(quantities, at, "m")));
+            case "depth" -> rained(at, Math.max(ending(quantities, at, "mm"), ending(quantities, at, "m")));
             case "amount" -> ending(quantities, at);
             case "year" -> year(tokens.get(at)) ? at + 1 : -1;
             case "word" -> tokens.get(at).aWord() ? at + 1 : -1;
@@ -112,9 +115,12 @@ public record Passage(
                 .orElse(-1);
     }
 
-    /** "35 cm apart" is no depth of rain. */
-    private int rained(int end) {
-        return end > 0 && NO_RAIN.contains(word(end)) ? -1 : end;
+    /** "35 cm apart" is no depth of rain, nor "thinned to 4 inches". */
+    private int rained(int at, int end) {
+        boolean ofASize = at > 0
+                && SIZED.contains(word(at - 1))
+                && !(at > 1 && word(at - 2).equals("up"));
+        return end > 0 && (ofASize || NO_RAIN.contains(word(end))) ? -1 : end;
     }
 
     /** A place where plants end up: "bed 4", "the allotment". */

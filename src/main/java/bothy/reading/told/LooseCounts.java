@@ -45,7 +45,8 @@ final class LooseCounts {
             String last = passage.word(number.start() - 1);
             if (aids
                     && !Set.of("plants", "of", "pots", "more").contains(next)
-                    && !last.equals("all") // "Caged the tomatoes on Sunday, all 24".
+                    // "Caged the tomatoes on Sunday, all 24", "staked the other 6".
+                    && !Set.of("all", "other", "remaining").contains(last)
                     && !(number.start() > 0 && clause.action().words().get(number.start() - 1))) {
                 continue; // "A wigwam of 8 canes" counts canes.
             }

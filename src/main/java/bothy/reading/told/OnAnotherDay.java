@@ -2,6 +2,7 @@ package bothy.reading.told;
 
 import bothy.garden.What;
 import bothy.reading.said.Clause;
+import bothy.reading.said.CropSaid;
 import bothy.reading.said.DaySaid;
 import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
@@ -69,23 +70,43 @@ final class OnAnotherDay {
         return rains.isEmpty() ? List.of(first) : rains;
     }
 
-    /** "3 lb yesterday and 2 lb today": as many pickings as there are weights and days. */
+    /**
+     * "3 lb yesterday and 2 lb today", "1.2 kg picked Saturday, another 900 g picked today": as many pickings as there are weights and days
+     * in the sentence, each weight before its day; else only the first.
+     */
     static List<Told> pickings(Passage passage, Clause clause, Told first) {
-        List<Told> again = new ArrayList<>();
-        for (DaySaid day : Passage.within(passage.days(), clause.from(), clause.to())) {
-            Passage.within(passage.quantities(), clause.from(), clause.to()).stream()
-                    .filter(weight -> weight.unit().equals("kg")
-                            && weight.value() != first.event().amount()
-                            && day.start() - weight.end() >= 0
-                            && day.start() - weight.end() <= 2
-                            && Set.of("and", ",", "plus", "then").contains(passage.word(weight.start() - 1)))
-                    .findFirst()
-                    .filter(weight ->
-                            day.known() && !day.past().equals(first.event().on()))
-                    .ifPresent(weight -> again.add(
-                            WhenTold.dated(first.with(first.event().withAmount(weight.value(), "kg")), day, passage)));
+        int from = clause.sentence()[0];
+        int to = clause.sentence()[1];
+        List<DaySaid> days = Passage.within(passage.days(), from, to);
+        List<Quantity> weights = Passage.within(passage.quantities(), from, to).stream()
+                .filter(weight -> weight.unit().equals("kg"))
+                .toList();
+        boolean ofOneCrop = Passage.within(passage.crops(), from, to).stream()
+                        .map(CropSaid::crop)
+                        .distinct()
+                        .count()
+                <= 1;
+        boolean paired = ofOneCrop && days.size() > 1 && days.size() == weights.size();
+        List<Told> each = new ArrayList<>();
+        for (int i = 0; paired && i < days.size(); i++) {
+            DaySaid day = days.get(i);
+            Quantity weight = weights.get(i);
+            paired = day.known()
+                    && weight.end() <= day.start()
+                    && (i == 0 || weight.start() >= days.get(i - 1).end())
+                    && IntStream.range(weight.end(), day.start())
+                            .allMatch(at -> BETWEEN.contains(passage.word(at)) || namesWhatWasDone(passage, at));
+            Told told = first.with(first.event().withCount(null).withAmount(weight.value(), "kg"));
+            each.add(WhenTold.dated(told, day, passage));
         }
-        return again;
+        return paired ? each : List.of(first);
+    }
+
+    private static boolean namesWhatWasDone(Passage passage, int at) {
+        return passage.crops().stream().anyMatch(crop -> crop.covers(at))
+                || passage.actions().stream()
+                        .anyMatch(action -> action.action().equals("harvested")
+                                && action.words().get(at));
     }
 
     /** "600 g then 450": a second weighing in the unit of the first. */

@@ -136,8 +136,7 @@ public final class Statements {
                 told.addAll(weighed);
                 return told;
             }
-            told.addAll(OnAnotherDay.pickings(passage, clause, told.get(0)));
-            return told;
+            return OnAnotherDay.pickings(passage, clause, told.get(0));
         }
         List<Told> daily = told.size() == 1 ? OnAnotherDay.counted(passage, clause, told.get(0)) : List.of();
         if (!daily.isEmpty()) {
