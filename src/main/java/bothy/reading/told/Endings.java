@@ -8,6 +8,7 @@ import bothy.reading.said.Passage;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Whether what was told ends a planting: the last of it picked, or its plants cleared when they had borne. */
 final class Endings {
@@ -64,8 +65,6 @@ final class Endings {
             "frosted",
             "frost",
             "slugs",
-            "never",
-            "nothing",
             "mouldy",
             "clubroot",
             "rust",
@@ -73,11 +72,17 @@ final class Endings {
             "infested",
             "sick",
             "lost",
-            "mildew",
-            "not",
-            "no");
+            "mildew");
+    /** Beside these nothing tells of a good end. */
+    private static final Set<String> DENIALS = Set.of("never", "nothing", "not", "no");
+
     /** By this age nearly every crop that fruits has borne. By judgement. */
     private static final int BORNE_DAYS = 100;
+    /** Of this age it may have borne, if that is told: peas and radishes are quick. By judgement. */
+    private static final int QUICK_DAYS = 45;
+    /** Words beside which plants were cleared since they had borne. */
+    private static final Set<String> BORNE =
+            Set.of("finished", "spent", "over", "done", "crop", "cropped", "cropping", "harvest", "picked", "season");
 
     private static final Set<String> FINISHED = Set.of("finished", "spent", "done");
     private static final Set<String> BEFORE_OVER = Set.of("are", "is", "all", "now", "been", "were");
@@ -96,7 +101,8 @@ final class Endings {
             return false;
         }
         List<Planting> meant = PlantingsMeant.of(crop, passage, clause, true);
-        boolean spoilt = passage.words().stream().anyMatch(SPOILT::contains);
+        boolean spoilt = spoilt(passage, clause) || says(passage, clause, DENIALS);
+        int age = says(passage, clause, BORNE) ? QUICK_DAYS : BORNE_DAYS;
         if (fewerThanStand(passage, clause, crop, meant)) {
             return false; // "Binned 3 plants with blight" while the others go on.
         }
@@ -104,7 +110,19 @@ final class Endings {
                 && meant.stream()
                         .allMatch(planting -> passage.situation().has(planting, Set.of(What.HARVESTED))
                                 || !spoilt
-                                        && grown(planting, passage.situation().today()));
+                                        && begunBefore(
+                                                planting,
+                                                passage.situation().today().minusDays(age)));
+    }
+
+    /** Whether it is told why plants failed: "pulled up the cucumbers, all dead of mildew". */
+    static boolean spoilt(Passage passage, Clause clause) {
+        return says(passage, clause, SPOILT);
+    }
+
+    private static boolean says(Passage passage, Clause clause, Set<String> words) {
+        return IntStream.range(clause.sentence()[0], clause.sentence()[1])
+                .anyMatch(at -> words.contains(passage.word(at)));
     }
 
     private boolean fewerThanStand(Passage passage, Clause clause, CropSaid crop, List<Planting> meant) {
@@ -115,8 +133,8 @@ final class Endings {
     }
 
     /** Nobody tells of every picking: what was sown so long ago and is cleared with no word of a mishap has borne. */
-    private static boolean grown(Planting planting, LocalDate today) {
-        return planting.begun() != null && planting.begun().isBefore(today.minusDays(BORNE_DAYS));
+    private static boolean begunBefore(Planting planting, LocalDate day) {
+        return planting.begun() != null && planting.begun().isBefore(day);
     }
 
     /** "The beans are finished", but not "the beans keeled over". */

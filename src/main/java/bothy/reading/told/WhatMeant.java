@@ -152,7 +152,7 @@ final class WhatMeant {
             if (what == What.HARVESTED && gotOut(passage, clause) && !(crop != null && cropNames.dug(crop.crop()))) {
                 return What.PLANTED_OUT;
             }
-            if (what == What.HARVESTED && (animals.did(passage, clause) || pulledPlants(passage, clause, crop))) {
+            if (what == What.HARVESTED && (animals.did(passage, clause) || takenOut(passage, clause, crop))) {
                 return What.DIED;
             }
             boolean put = what == What.MOVED
@@ -268,16 +268,17 @@ final class WhatMeant {
         return up && !weighed && (crop == null ? plants : cropNames.fruiting(crop.crop()));
     }
 
-    /** "Pulled 1 courgette plant": so many plants of what bears fruit are taken out, not gathered. */
-    private boolean pulledPlants(Passage passage, Clause clause, CropSaid crop) {
+    /** "Pulled 1 courgette plant", "pulled up the cucumbers, all dead": plants of what bears fruit are taken out, not gathered. */
+    private boolean takenOut(Passage passage, Clause clause, CropSaid crop) {
         boolean burnt = IntStream.range(clause.action().end(), clause.sentence()[1])
                 .anyMatch(at -> Set.of("burnt", "burned", "binned", "bonfire").contains(passage.word(at)));
-        return crop != null
-                && (cropNames.fruiting(crop.crop()) || burnt)
-                && Set.of("pulled", "pull", "dug", "ripped", "yanked", "removed", "took", "taken")
-                        .contains(passage.word(clause.action().words().nextSetBit(0)))
-                && Set.of("plant", "plants", "vine", "vines").contains(passage.word(crop.end()))
-                && !passage.counts(clause.from(), crop.start()).isEmpty();
+        return cleared(passage, clause, crop) && Endings.spoilt(passage, clause)
+                || crop != null
+                        && (cropNames.fruiting(crop.crop()) || burnt)
+                        && Set.of("pulled", "pull", "dug", "ripped", "yanked", "removed", "took", "taken")
+                                .contains(passage.word(clause.action().words().nextSetBit(0)))
+                        && Set.of("plant", "plants", "vine", "vines").contains(passage.word(crop.end()))
+                        && !passage.counts(clause.from(), crop.start()).isEmpty();
     }
 
     /** "Transplanted into pots" is potting on, not planting out. */
