@@ -53,6 +53,14 @@ final class Commands {
         return text.strip().split("[\\s@]", 2)[0].toLowerCase(Locale.ROOT);
     }
 
+    /** "/week cucumbers": the same said in a sentence; empty for a command by itself. */
+    static Optional<String> sentence(String text) {
+        String[] words = text.strip().split("\\s+", 2);
+        return isCommand(text) && command(text).equals("/week") && words.length > 1
+                ? Optional.of("what needs doing this week for the " + words[1])
+                : Optional.empty();
+    }
+
     /** What a command says, as far as it says the same as a sentence would. */
     static Heard heard(String text, List<Logged> last) {
         return switch (command(text)) {

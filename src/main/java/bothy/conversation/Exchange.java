@@ -187,7 +187,10 @@ final class Exchange {
             return knowledge.reading().read(message.pressed(), situation);
         }
         if (Commands.isCommand(message.text())) {
-            return Commands.heard(message.text(), Replay.last(lines));
+            return Commands.sentence(message.text())
+                    .map(same -> knowledge.reading().read(same, situation))
+                    .filter(heard -> !heard.inquiries().isEmpty())
+                    .orElseGet(() -> Commands.heard(message.text(), Replay.last(lines)));
         }
         return knowledge.reading().read(message.text(), situation);
     }

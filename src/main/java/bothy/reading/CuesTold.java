@@ -77,6 +77,7 @@ final class CuesTold {
     /** Whether a stretch tells no trouble and nothing done, but that the crop asked about is ready. */
     boolean ripeness(Passage passage, Inquiry inquiry, int from, int to) {
         return OF_HARVEST.contains(inquiry.question())
+                && inquiry.crop() != null
                 && found(passage).stream()
                         .anyMatch(cue -> cue.start() < to
                                 && from < cue.end()

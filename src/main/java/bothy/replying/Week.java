@@ -38,8 +38,8 @@ final class Week {
         LocalDate end = turn.today().plusDays(DAYS - 1);
         return given.stream()
                 .filter(one -> one.occasion() == Occasion.STANDING && !one.due().isAfter(end))
-                .filter(one ->
-                        inquiry.plantings().isEmpty() || inquiry.plantings().contains(one.planting()))
+                .filter(one -> inquiry.plantings().isEmpty()
+                        || inquiry.plantings().stream().anyMatch(id -> id.equals(one.planting())))
                 .filter(one -> todo(one).isPresent())
                 .toList();
     }

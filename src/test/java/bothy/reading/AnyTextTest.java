@@ -4,8 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bothy.garden.Heard;
 import bothy.garden.Situation;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -92,6 +96,28 @@ class AnyTextTest {
         }
     }
 
+    /** Growers' own words reach further into the phrases than those above. */
+    @Test
+    void growers_words_thrown_together_never_fail() throws IOException {
+        String[] words = Files.readString(Path.of("src/test/resources/reading/tuned.yaml"))
+                .lines()
+                .filter(line -> line.contains("say: "))
+                .map(line -> line.replaceFirst(".*say: \"((?:[^\"\\\\]|\\\\.)*)\".*", "$1"))
+                .flatMap(said -> Stream.of(said.split(" ")))
+                .toArray(String[]::new);
+        long seed = 20270601;
+        Random random = new Random(seed);
+        for (int i = 0; i < 4000; i++) {
+            StringBuilder text = new StringBuilder();
+            for (int more = random.nextInt(14); more >= 0; more--) {
+                String word = words[random.nextInt(words.length)];
+                text.append(random.nextInt(12) == 0 && word.length() > 1 ? word.substring(1) : word)
+                        .append(random.nextInt(15) == 0 ? "" : " ");
+            }
+            assertThat(read(text.toString())).as("seed " + seed + ": " + text).isNotNull();
+        }
+    }
+
     @Test
     void random_characters_never_fail_nor_become_entries() {
         long seed = 42;
@@ -154,7 +180,8 @@ class AnyTextTest {
                 "https://example.org/peas?x=1",
                 "Je voudrais des tomates s'il vous plaît",
                 "Ich habe gestern gegossen",
-                "今天天气很好"
+                "今天天气很好",
+                "up by slowly, leaves a one floweringL as with the died grow"
             })
     void odd_messages_write_nothing_as_sure(String text) {
         assertThat(read(text).statements()).as(text).noneMatch(statement -> statement.sure());

@@ -109,7 +109,10 @@ final class SlipsOfThePen {
     private static void anForAnd(List<Token> tokens) {
         for (int at = 0; at + 1 < tokens.size(); at++) {
             Token next = tokens.get(at + 1);
-            boolean word = at > 0 && next.aWord() && VOWELS.indexOf(next.word().charAt(0)) < 0;
+            boolean word = at > 0
+                    && next.aWord()
+                    && !next.word().isEmpty()
+                    && VOWELS.indexOf(next.word().charAt(0)) < 0;
             boolean number = next.sort() == Token.Sort.NUMBER && !AN_EIGHT.contains(next.number());
             if (tokens.get(at).is("an") && (word || number)) {
                 tokens.set(at, tokens.get(at).spelled("and"));
