@@ -119,6 +119,7 @@ class RandomUpdatesFuzz {
                     if (i % (updates / 20) == updates / 20 - 1) {
                         awaitRoom(store, 0);
                         store.clearPost(Instant.now());
+                        api.forget();
                         heaps.add(Math.round(heapMegabytes()));
                     }
                 }

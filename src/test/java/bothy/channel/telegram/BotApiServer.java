@@ -186,6 +186,12 @@ public final class BotApiServer implements AutoCloseable {
         return sent.size();
     }
 
+    /** Lets go of what was sent and asked so far: in a long run it is what fills the heap. */
+    public synchronized void forget() {
+        sent.clear();
+        asked.clear();
+    }
+
     List<JsonNode> answeredTaps() {
         return answeredTaps;
     }
