@@ -17,7 +17,7 @@ import java.util.Map;
  * @param overall the pace of all messages together
  * @param eachChat the pace of messages to one chat
  * @param eachGroup the pace of messages to one group
- * @param workers how many chats may be handled at the same time
+ * @param workers how many chats may be handled at the same time; those that wait for the disk at once share one flush, so more than there are cores
  */
 public record TelegramSettings(
         String token,
@@ -58,7 +58,7 @@ public record TelegramSettings(
                 new Rate(25, 25),
                 new Rate(1, 3),
                 new Rate(0.3, 3),
-                4);
+                12);
     }
 
     public TelegramSettings withService(URI service) {
