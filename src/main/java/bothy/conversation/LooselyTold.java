@@ -105,7 +105,7 @@ final class LooselyTold {
         if (heard.inquiries().stream().anyMatch(LooselyTold::asksAMatter)) {
             return List.of();
         }
-        if (asksOfScapes(heard) || asksWhatToGrow(heard) || asksAhead(heard) || setInHoles(heard)) {
+        if (justUp(heard) || asksOfScapes(heard) || asksWhatToGrow(heard) || asksAhead(heard) || setInHoles(heard)) {
             return List.of();
         }
         if (asksOfTheHarvest(heard) && (text.split("\\s+").length <= BRIEF || showsRipeness(heard))) {
@@ -118,7 +118,7 @@ final class LooselyTold {
             return List.of(Troubles.UNNAMED);
         }
         boolean nothingElse = tellsNothingElse(heard);
-        boolean plainly = plainly(nothingElse, found) || !named && besideDoings(heard);
+        boolean plainly = plainly(nothingElse && !ofABeginning(heard), found) || !named && besideDoings(heard);
         boolean hardly = description.plans() || !nothingElse && description.complaints() < 1;
         if (named || !plainly && (hardly || asksElse(heard) && !complains())) {
             return List.of();
@@ -198,6 +198,22 @@ final class LooselyTold {
                 && likeSomeCause(LIKE_AT_LENGTH);
     }
 
+    /** "Basil up too, like tiny green dots" shows seedlings. */
+    private boolean justUp(Heard heard) {
+        return heard.signs().isEmpty()
+                && text.split("\\s+").length <= BRIEF
+                && description.clearComplaints() <= 1
+                && heard.statements().stream()
+                        .anyMatch(told -> told.sure() && told.event().what() == What.EMERGED);
+    }
+
+    /** "A balcony that faces north, I want chillies and basil": nothing grows yet. */
+    private static boolean ofABeginning(Heard heard) {
+        return heard.inquiries().stream()
+                .anyMatch(inquiry ->
+                        inquiry.question() == Question.WHEN_SOW || inquiry.question() == Question.WHAT_TO_GROW);
+    }
+
     /** "Will the tomatoes split after all that rain?": nothing has split. */
     private boolean asksAhead(Heard heard) {
         return heard.signs().isEmpty()
@@ -264,13 +280,13 @@ final class LooselyTold {
     }
 
     /** A trouble described at some length is one, whatever else was told or asked with it. */
-    private boolean plainly(boolean nothingElse, List<Finding> found) {
+    private boolean plainly(boolean aloneSaid, List<Finding> found) {
         boolean odd = description.looseSigns(false).contains(ODD);
         boolean clearly = odd || description.clearComplaints() >= 1 && likeSomeCause(LIKE_A_CAUSE);
         // Most messages complain of nothing; the tables of troubles are not opened for them.
         boolean strikingly = !description.plans()
                 && (description.clearComplaints() >= 1
-                        || nothingElse // "Sowed 16 beans in the bed, 2 to a hole" shows none.
+                        || aloneSaid // "Sowed 16 beans in the bed, 2 to a hole" shows none.
                                 && (!description.looseSigns(false).isEmpty() || known().size() > MANY_WORDS))
                 && known().size() >= MANY_WORDS
                 && likeSomeCause(STRIKING);

@@ -166,7 +166,7 @@ final class Sentences {
                 troubles = questions.cues().noTroubles(passage, all.get(0), troubles);
             }
             for (Found<String> trouble : Signs.once(passage, troubles)) {
-                seen.add(signs.seen(passage, sentence, trouble));
+                seen.addAll(SeedSeen.each(passage, sentence, signs.seen(passage, sentence, trouble)));
             }
             set.addAll(told);
             List<Clause> own = new ArrayList<>(
@@ -241,7 +241,7 @@ final class Sentences {
         return new Gathered(
                 lines,
                 plans,
-                asked,
+                SeedSeen.asked(passage, seen, asked),
                 closest(seen),
                 set,
                 chores.stream().anyMatch(clause -> clause.mood() == Mood.DONE));

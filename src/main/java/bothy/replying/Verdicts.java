@@ -15,6 +15,7 @@ import bothy.garden.Given;
 import bothy.garden.Heard;
 import bothy.garden.Kind;
 import bothy.garden.Logged;
+import bothy.garden.Question;
 import bothy.garden.SignSeen;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -79,7 +80,7 @@ final class Verdicts {
         Diagnosis.Said before = turn.verdicts().get(diagnosis.of());
         Diagnosis.Said now = diagnosis.said();
         return before == null
-                || !before.cause().equals(now.cause())
+                || !before.cause().equals(now.cause()) && !bothOpen(before, now)
                 || before.signs() != now.signs()
                 || turn.written().stream().anyMatch(line -> line.entry() instanceof SignSeen)
                 || isAskedFor()
@@ -92,12 +93,24 @@ final class Verdicts {
         return turn.written().isEmpty() && !turn.heard().inquiries().isEmpty();
     }
 
-    /** What is told in passing beside a doing and changes nothing is no matter for a reply. */
+    /** "It could be several things" stays that, whichever of them is a little likelier now. */
+    private static boolean bothOpen(Diagnosis.Said before, Diagnosis.Said now) {
+        return before.sure() == HowSure.OPEN && now.sure() == HowSure.OPEN;
+    }
+
+    private boolean asksElse() {
+        return turn.heard().inquiries().stream()
+                .anyMatch(inquiry -> inquiry.question() != Question.WHY
+                        && (inquiry.question() != Question.OTHER || inquiry.topic() != null));
+    }
+
+    /** What is told in passing beside a doing or another question and changes nothing is no matter for a reply. */
     private boolean isSilent(Diagnosis diagnosis) {
         return !isNews(diagnosis)
-                && !isBorneOut(diagnosis)
-                && turn.verdicts().get(diagnosis.of()).equals(diagnosis.said())
-                && turn.written().stream().anyMatch(line -> line.entry() instanceof Event)
+                && !(isBorneOut(diagnosis) && !asksElse())
+                && (turn.verdicts().get(diagnosis.of()).equals(diagnosis.said())
+                        || bothOpen(turn.verdicts().get(diagnosis.of()), diagnosis.said()))
+                && (turn.written().stream().anyMatch(line -> line.entry() instanceof Event) || asksElse())
                 && turn.written().stream()
                         .noneMatch(line -> line.entry() instanceof Finding finding && finding.asked());
     }
