@@ -1,9 +1,6 @@
 package bothy.channel.telegram;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.util.Optional;
@@ -14,10 +11,6 @@ import org.telegram.telegrambots.meta.api.objects.Update;
 /** Updates that the service sends by itself, each by one request that knows the secret. */
 final class Delivery {
     private static final Logger LOG = LoggerFactory.getLogger(Delivery.class);
-    private static final ObjectMapper MAPPER = JsonMapper.builder()
-            .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
-            .build();
-
     private final Receiver receiver;
 
     Delivery(Receiver receiver) {
@@ -34,7 +27,8 @@ final class Delivery {
     /** The update that a request's body holds; empty when it holds none. */
     static Optional<Update> update(String json) {
         try {
-            return Optional.ofNullable(MAPPER.readValue(json, Update.class)).filter(one -> one.getUpdateId() != null);
+            return Optional.ofNullable(UpdatesAsJson.MAPPER.readValue(json, Update.class))
+                    .filter(one -> one.getUpdateId() != null);
         } catch (JsonProcessingException unreadable) {
             return Optional.empty();
         }

@@ -3,9 +3,6 @@ package bothy.channel.telegram;
 import bothy.garden.Incoming;
 import bothy.garden.Message;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -22,10 +19,6 @@ import org.telegram.telegrambots.meta.api.objects.location.Location;
 final class Letter {
     /** The time zone of growers until they tell theirs: the service does not give it. */
     private static final ZoneId ZONE = ZoneOffset.UTC;
-
-    private static final ObjectMapper MAPPER = JsonMapper.builder()
-            .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
-            .build();
 
     private final Update update;
 
@@ -46,7 +39,7 @@ final class Letter {
     /** @throws IllegalArgumentException when the body cannot be read */
     static Letter of(Incoming incoming) {
         try {
-            return new Letter(MAPPER.readValue(incoming.body(), Update.class));
+            return new Letter(UpdatesAsJson.MAPPER.readValue(incoming.body(), Update.class));
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException("Update " + incoming.id() + " in the inbox cannot be read", e);
         }
@@ -54,7 +47,7 @@ final class Letter {
 
     private String json() {
         try {
-            return MAPPER.writeValueAsString(update);
+            return UpdatesAsJson.MAPPER.writeValueAsString(update);
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException("Update " + update.getUpdateId() + " cannot be written", e);
         }

@@ -33,6 +33,7 @@ final class Service {
     private final OkHttpTelegramClient client;
 
     Service(TelegramSettings settings) {
+        UpdatesAsJson.inTheLibrary();
         this.settings = settings;
         this.http = Http.forRequests(settings);
         this.client = new OkHttpTelegramClient(http, settings.token(), url(settings));
