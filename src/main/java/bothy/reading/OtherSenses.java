@@ -23,6 +23,7 @@ final class OtherSenses {
             OtherSenses::inThePlant,
             OtherSenses::inStore,
             OtherSenses::lyingInStore,
+            OtherSenses::sizeOfACrop,
             OtherSenses::utterly,
             OtherSenses::ownDoing);
     private static final Set<String> FRUIT = Set.of("fruit", "fruits", "cobs", "ears", "pods", "berries");
@@ -39,6 +40,9 @@ final class OtherSenses {
 
     private static final Set<String> EARTHED = Set.of(
             "earthed", "hilled", "mounded", "ridged", "banked", "tied", "propped", "staked", "strung", "potted", "dug");
+
+    private static final Set<String> RAINED = Set.of(
+            "rain", "rained", "rainfall", "fell", "gauge", "had", "got", "have", "storm", "overnight", "last", "total");
 
     private static final Set<String> LOOK =
             Set.of("are", "look", "looks", "keep", "feel", "feels", "smell", "smells", "seem", "started", "starting");
@@ -219,6 +223,22 @@ final class OtherSenses {
             }
         }
         return false;
+    }
+
+    /** "First cucumber today 6in!!": inches by themselves are no rain where a crop stands beside them. */
+    private static boolean sizeOfACrop(Passage passage, ActionSaid action) {
+        boolean bare = action.action().equals("rain")
+                && passage.quantities().stream()
+                        .anyMatch(depth -> depth.start() >= action.start()
+                                && depth.start() <= action.end()
+                                && depth.unit().equals("m"))
+                && action.words().stream().noneMatch(at -> RAINED.contains(passage.word(at)));
+        return bare
+                && passage.sentences().stream()
+                        .filter(sentence -> sentence[0] <= action.start() && action.start() < sentence[1])
+                        .anyMatch(sentence -> passage.crops().stream()
+                                .anyMatch(crop ->
+                                        crop.start() >= sentence[0] && crop.end() <= sentence[1] && !crop.thing()));
     }
 
     /** "Stored onions in the shed are going soft": how those look that lie there; nothing is put there now. */

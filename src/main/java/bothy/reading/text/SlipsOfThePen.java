@@ -120,12 +120,15 @@ final class SlipsOfThePen {
         }
     }
 
-    /** "0.4 in rain", "6 in apart", "10 in deep": inches. */
+    /** "0.4 in rain", "6 in apart", "10 in deep", "rained 1.2 in last night": inches. */
     private static void inForInch(List<Token> tokens) {
-        for (int at = 1; at + 1 < tokens.size(); at++) {
-            if (tokens.get(at).is("in")
-                    && tokens.get(at - 1).sort() == Token.Sort.NUMBER
-                    && BEHIND_INCHES.contains(tokens.get(at + 1).word())) {
+        for (int at = 1; at < tokens.size(); at++) {
+            boolean behind = at + 1 < tokens.size()
+                    && BEHIND_INCHES.contains(tokens.get(at + 1).word());
+            boolean rained = at > 1
+                    && Set.of("rain", "rained", "rainfall")
+                            .contains(tokens.get(at - 2).word());
+            if (tokens.get(at).is("in") && tokens.get(at - 1).sort() == Token.Sort.NUMBER && (behind || rained)) {
                 tokens.set(at, tokens.get(at).spelled("inch"));
             }
         }

@@ -50,6 +50,9 @@ final class LooseCounts {
                     && !(number.start() > 0 && clause.action().words().get(number.start() - 1))) {
                 continue; // "A wigwam of 8 canes" counts canes.
             }
+            if (turnsAway(passage, clause, number)) {
+                continue;
+            }
             boolean pronoun = passage.word(number.start()).equals("one")
                     && Set.of(
                                     "the", "this", "that", "which", "other", "no", "each", "every", "any", "last",
@@ -85,6 +88,17 @@ final class LooseCounts {
             }
         }
         return null;
+    }
+
+    /** "Beans popping up but something bit 2 of them off": told of something else; "up, but only 6" is not. */
+    private static boolean turnsAway(Passage passage, Clause clause, NumberSaid number) {
+        boolean turns = false;
+        for (int at = clause.action().lastWord() + 1; at < number.start(); at++) {
+            turns |= passage.word(at).equals("but");
+        }
+        return turns
+                && Set.of("of", "them").contains(passage.word(number.end()))
+                && !Set.of("only", "just", "but", "about", "maybe").contains(passage.word(number.start() - 1));
     }
 
     /** "All but 3" against "started with a dozen but 2 died". */
