@@ -37,7 +37,10 @@ final class CaseSpokenOf {
         if (pending != null) {
             return inPassing();
         }
-        return crops.isEmpty() ? Clinic.openToday(garden, today).stream().toList() : named();
+        return crops.isEmpty()
+                ? Clinic.openToday(garden, today).or(() -> Clinic.openLately(garden, today, false)).stream()
+                        .toList()
+                : named();
     }
 
     /** The case of these days, whatever plant it is of. */

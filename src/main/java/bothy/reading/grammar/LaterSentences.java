@@ -22,6 +22,8 @@ public final class LaterSentences {
             before.remove(before.size() - 1);
             return List.of(Counting.upTo(last, sentence[1]));
         }
+        Clause spoken = last;
+        last = mainDoing(passage, sentence, before, last);
         boolean opens = !crops.isEmpty() && crops.get(0).start() - sentence[0] <= 4;
         if (last == null
                 || HeadedList.empty(passage, last)
@@ -31,7 +33,8 @@ public final class LaterSentences {
                 || Clauses.measured(last.action())) {
             return List.of();
         }
-        List<CropSaid> meant = last.action().state() ? crops : DirectObjects.of(passage, last.action(), crops);
+        List<CropSaid> meant =
+                last.action().state() || last != spoken ? crops : DirectObjects.of(passage, last.action(), crops);
         if (meant.isEmpty() || !same(passage, sentence) && !GoingOnList.only(passage, sentence)) {
             return List.of();
         }
@@ -43,6 +46,18 @@ public final class LaterSentences {
             before.remove(before.size() - 1); // What a heading tells is told of what stands under it.
         }
         return List.of(new Clause(last.action(), sentence[0], sentence[1], sentence, meant, Mood.DONE, -1));
+    }
+
+    /** "Planted 36 leeks, watered in. And the celeriac, 20 plants": set out as well, not only watered. */
+    private static Clause mainDoing(Passage passage, int[] sentence, List<Clause> before, Clause last) {
+        Clause main = before.size() < 2 ? null : before.get(before.size() - 2);
+        boolean besides = main != null
+                && last.action().action().equals("watered")
+                && Set.of("planted", "planted-out", "sown")
+                        .contains(main.action().action())
+                && main.sentence()[0] == last.sentence()[0]
+                && !passage.counts(sentence[0], sentence[1]).isEmpty();
+        return besides ? main : last;
     }
 
     /** "Cut 3 this morning. Courgettes!!": a crop that stands by itself is what the doing before it named none of. */

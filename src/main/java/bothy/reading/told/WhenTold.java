@@ -40,6 +40,7 @@ final class WhenTold {
                 .filter(day -> !clause.inRelative(day.start())
                         && !toCome(passage, clause, day)
                         && !forecast(passage, day)
+                        && !ofWhatWentOn(passage, clause, day)
                         && !wished(passage, day))
                 .toList();
         if (!own.isEmpty()) {
@@ -88,6 +89,14 @@ final class WhenTold {
             return lastBefore(passage, clause);
         }
         return heading(passage, clause.sentence()[0]);
+    }
+
+    /** "Chitting since last Sunday and sowed leeks yesterday": what goes on since then stands before the doing. */
+    private static boolean ofWhatWentOn(Passage passage, Clause clause, DaySaid day) {
+        return day.end() <= clause.action().start()
+                && passage.word(day.end()).equals("and")
+                && (passage.word(day.start()).equals("since")
+                        || passage.word(day.start() - 1).equals("since"));
     }
 
     /** "He did it all on Saturday, ten sweetcorn planted, the onions watered": a day told ahead of a list is of each in it. */
@@ -241,7 +250,7 @@ final class WhenTold {
     /** The day told for one of several crops: the one after its name, before the next crop's. */
     static DaySaid said(Passage passage, Clause clause, bothy.reading.said.CropSaid crop) {
         List<DaySaid> own = Passage.within(passage.days(), clause.from(), clause.to()).stream()
-                .filter(day -> !clause.inRelative(day.start()))
+                .filter(day -> !clause.inRelative(day.start()) && !ofWhatWentOn(passage, clause, day))
                 .toList();
         if (crop == null || own.size() < 2 || clause.crops().size() < 2) {
             return said(passage, clause);
