@@ -75,7 +75,7 @@ final class LooselyTold {
     private static final Set<Question> OF_PLANNING = EnumSet.of(Question.HOW_MANY_FIT, Question.SPACING);
 
     /** Questions of what may come. */
-    private static final Set<String> AHEAD = Set.of("will-split", "will-bolt", "blight-risk");
+    private static final Set<String> AHEAD = Set.of("will-split", "will-bolt", "blight-risk", "night-cold");
 
     private final Description description;
     private final Function<String, Description> reading;

@@ -233,8 +233,10 @@ public final class HowManyReckoning {
 
     private static Stream<?> harvest(Subject subject, Inquiry inquiry) {
         Sheet.Harvest harvest = subject.sheet().harvest();
-        Integer count =
-                inquiry.count() != null ? inquiry.count() : subject.planting().count();
+        Integer standing = subject.planting().count() != null
+                ? subject.planting().count()
+                : subject.planting().sown(); // Until it is told how many came up, as many as were sown.
+        Integer count = inquiry.count() != null ? inquiry.count() : standing;
         int plants = count == null ? 1 : count;
         if (harvest != null && harvest.kgPerPlant() != null) {
             Yield kg = Yield.ofPlants(

@@ -198,6 +198,14 @@ final class DirectObjects {
         return kept;
     }
 
+    /** "Picked not one leek", "not a single bean up". */
+    private static boolean notOne(Passage passage, int at) {
+        boolean single =
+                passage.word(at).equals("single") && passage.word(at - 1).equals("a");
+        return passage.word(at).equals("one") && passage.word(at - 1).equals("not")
+                || single && passage.word(at - 2).equals("not");
+    }
+
     /** "All up except the beans", "the chard is up but not the beans". */
     private static boolean excepted(Passage passage, CropSaid crop) {
         int before = crop.start() - 1;
@@ -208,7 +216,7 @@ final class DirectObjects {
                         || passage.crops().stream().anyMatch(other -> !other.thing() && other.end() == at));
         boolean nothing = Set.of("from", "of", "on", "with", "off").contains(passage.word(at))
                 && NOTHING.contains(passage.word(at - 1));
-        boolean none = passage.word(at).equals("no") && !passage.word(at - 1).equals("sorry");
+        boolean none = passage.word(at).equals("no") && !passage.word(at - 1).equals("sorry") || notOne(passage, at);
         boolean missed = passage.word(crop.end()).equals("a")
                 && passage.word(crop.end() + 1).equals("miss");
         boolean denied = missed

@@ -153,21 +153,32 @@ final class OnAnotherDay {
         return paired ? each : List.of();
     }
 
+    /** "Cut 7 today and 4 yesterday", "spinach sown 13/5 and some more today". */
     static List<Told> of(Passage passage, Clause clause, Told first) {
+        if (!BY_DAYS.contains(first.event().what())) {
+            return List.of();
+        }
         List<Told> again = new ArrayList<>();
         for (DaySaid day : Passage.within(passage.days(), clause.from(), clause.to())) {
-            NumberSaid number = passage.counts(clause.from(), clause.to()).stream()
-                    .filter(told -> day.start() - told.end() >= 0 && day.start() - told.end() <= 2)
-                    .filter(told ->
-                            Set.of("and", ",", "plus", "then", "another").contains(passage.word(told.start() - 1)))
-                    .reduce((one, two) -> two)
-                    .orElse(null);
-            boolean other = day.known() && !day.past().equals(first.event().on());
-            if (number != null && other) {
-                Told told = first.with(first.event().withCount((int) number.value()));
-                again.add(WhenTold.dated(told, day, passage));
+            if (!day.known() || day.past().equals(first.event().on())) {
+                continue;
+            }
+            NumberSaid number = first.event().count() == null ? null : countBefore(passage, clause, day);
+            boolean someMore = passage.word(day.start() - 1).equals("more")
+                    && Set.of("some", "few", "bit", "lots", "loads").contains(passage.word(day.start() - 2));
+            if (number != null || someMore) {
+                Integer count = number == null ? null : (int) number.value();
+                again.add(WhenTold.dated(first.with(first.event().withCount(count)), day, passage));
             }
         }
         return again;
+    }
+
+    private static NumberSaid countBefore(Passage passage, Clause clause, DaySaid day) {
+        return passage.counts(clause.from(), clause.to()).stream()
+                .filter(told -> day.start() - told.end() >= 0 && day.start() - told.end() <= 2)
+                .filter(told -> Set.of("and", ",", "plus", "then", "another").contains(passage.word(told.start() - 1)))
+                .reduce((one, two) -> two)
+                .orElse(null);
     }
 }

@@ -148,7 +148,7 @@ public final class Statements {
                 return places;
             }
         }
-        if (told.size() == 1 && told.get(0).event().count() != null) {
+        if (told.size() == 1) {
             List<Told> again = OnAnotherDay.of(passage, clause, told.get(0));
             told.set(0, again.isEmpty() ? told.get(0) : OnAnotherDay.first(passage, clause, told.get(0)));
             told.addAll(again);
