@@ -193,7 +193,11 @@ final class CaseNotes {
         }
         long where = description().whereabouts();
         boolean tells = where + description().complaints() >= (pending == null ? 2 : 1) && where > 0;
-        return tells ? List.copyOf(wordsOf(spokenOf().talkedAbout())) : List.of();
+        // "Tomatoes look really weird", once more of the same.
+        List<SignSeen> again = description().looseSigns(true).isEmpty()
+                ? List.of()
+                : spokenOf().named();
+        return List.copyOf(wordsOf(tells ? spokenOf().talkedAbout() : again));
     }
 
     private Optional<Finding> answered(Heard heard) {
