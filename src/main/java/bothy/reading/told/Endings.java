@@ -101,8 +101,13 @@ final class Endings {
             return false;
         }
         List<Planting> meant = PlantingsMeant.of(crop, passage, clause, true);
-        boolean spoilt = spoilt(passage, clause) || says(passage, clause, DENIALS);
-        int age = says(passage, clause, BORNE) ? QUICK_DAYS : BORNE_DAYS;
+        boolean borne = says(passage, clause, BORNE);
+        // "Clearing the beans, cropped well. Having read of club root …": a mishap told elsewhere is none of theirs
+        // then.
+        boolean mishap =
+                !borne && passage.words().stream().anyMatch(word -> SPOILT.contains(word) || DENIALS.contains(word));
+        boolean spoilt = mishap || spoilt(passage, clause) || says(passage, clause, DENIALS);
+        int age = borne ? QUICK_DAYS : BORNE_DAYS;
         if (fewerThanStand(passage, clause, crop, meant)) {
             return false; // "Binned 3 plants with blight" while the others go on.
         }

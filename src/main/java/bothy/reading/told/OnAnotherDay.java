@@ -19,6 +19,8 @@ final class OnAnotherDay {
             EnumSet.of(What.HARVESTED, What.SOWN, What.PLANTED_OUT, What.POTTED_ON, What.PRICKED_OUT, What.DIED);
     private static final Set<String> BETWEEN = Set.of("more", "on", "of", "them", "another", "last", "-", "in", "out");
     private static final int REACH = 4;
+    /** So many words behind a weight may name its crop: "1 kg of the tomatoes". */
+    private static final int CROP_REACH = 3;
 
     private OnAnotherDay() {}
 
@@ -71,8 +73,8 @@ final class OnAnotherDay {
     }
 
     /**
-     * "3 lb yesterday and 2 lb today", "1.2 kg picked Saturday, another 900 g picked today": as many pickings as there are weights and days
-     * in the sentence, each weight before its day; else only the first.
+     * "3 lb yesterday and 2 lb today", "1.2 kg picked Saturday, another 900 g picked today": as many pickings of one crop as there are weights
+     * in the sentence, each with a day of its own behind it; else only the first.
      */
     static List<Told> pickings(Passage passage, Clause clause, Told first) {
         int from = clause.sentence()[0];
@@ -81,25 +83,35 @@ final class OnAnotherDay {
         List<Quantity> weights = Passage.within(passage.quantities(), from, to).stream()
                 .filter(weight -> weight.unit().equals("kg"))
                 .toList();
-        boolean ofOneCrop = Passage.within(passage.crops(), from, to).stream()
+        if (weights.size() < 2 || !ofOneCrop(passage, weights)) {
+            return List.of(first);
+        }
+        List<Told> each = new ArrayList<>();
+        for (Quantity weight : weights) {
+            DaySaid day = days.stream()
+                    .filter(behind -> behind.known() && behind.start() >= weight.end())
+                    .filter(behind -> IntStream.range(weight.end(), behind.start())
+                            .allMatch(at -> BETWEEN.contains(passage.word(at)) || namesWhatWasDone(passage, at)))
+                    .findFirst()
+                    .orElse(null);
+            if (day == null) {
+                return List.of(first);
+            }
+            Told told = first.with(first.event().withCount(null).withAmount(weight.value(), "kg"));
+            each.add(WhenTold.dated(told, day, passage));
+        }
+        return each;
+    }
+
+    /** Whether no other crop is named between the first weight and the last. */
+    private static boolean ofOneCrop(Passage passage, List<Quantity> weights) {
+        int first = weights.get(0).start();
+        int last = weights.get(weights.size() - 1).end() + CROP_REACH;
+        return Passage.within(passage.crops(), first, Math.min(last, passage.size())).stream()
                         .map(CropSaid::crop)
                         .distinct()
                         .count()
                 <= 1;
-        boolean paired = ofOneCrop && days.size() > 1 && days.size() == weights.size();
-        List<Told> each = new ArrayList<>();
-        for (int i = 0; paired && i < days.size(); i++) {
-            DaySaid day = days.get(i);
-            Quantity weight = weights.get(i);
-            paired = day.known()
-                    && weight.end() <= day.start()
-                    && (i == 0 || weight.start() >= days.get(i - 1).end())
-                    && IntStream.range(weight.end(), day.start())
-                            .allMatch(at -> BETWEEN.contains(passage.word(at)) || namesWhatWasDone(passage, at));
-            Told told = first.with(first.event().withCount(null).withAmount(weight.value(), "kg"));
-            each.add(WhenTold.dated(told, day, passage));
-        }
-        return paired ? each : List.of(first);
     }
 
     private static boolean namesWhatWasDone(Passage passage, int at) {
