@@ -38,8 +38,7 @@ final class CaseSpokenOf {
             return inPassing();
         }
         return crops.isEmpty()
-                ? Clinic.openToday(garden, today).or(() -> Clinic.openLately(garden, today, false)).stream()
-                        .toList()
+                ? Clinic.openLately(garden, today, false).stream().toList()
                 : named();
     }
 

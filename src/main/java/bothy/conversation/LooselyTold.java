@@ -4,7 +4,6 @@ import bothy.almanac.troubles.TroubleBook;
 import bothy.almanac.troubles.Troubles;
 import bothy.garden.Finding;
 import bothy.garden.Heard;
-import bothy.garden.Inquiry;
 import bothy.garden.Kind;
 import bothy.garden.Question;
 import bothy.garden.SignSeen;
@@ -64,9 +63,8 @@ final class LooselyTold {
             "catches-blight",
             "will-they-ripen",
             "year-review",
-            "next-year");
-
-    private static final String SCAPES = "scapes";
+            "next-year",
+            "scapes"); // "The curly flower thing".
 
     /** Questions of what is picked and kept. */
     private static final Set<String> OF_KITCHEN = Set.of("harvest-size", "freezing", "pesto");
@@ -102,10 +100,7 @@ final class LooselyTold {
         boolean named = heard.signs().stream()
                 .anyMatch(sign -> !book.tables().beside().containsKey(sign.sign())
                         && !book.tables().rows(sign.sign(), sign.crop()).isEmpty());
-        if (heard.inquiries().stream().anyMatch(LooselyTold::asksAMatter)) {
-            return List.of();
-        }
-        if (justUp(heard) || asksOfScapes(heard) || asksWhatToGrow(heard) || asksAhead(heard) || setInHoles(heard)) {
+        if (asksAMatter(heard) || asksWhatToGrow(heard) || asksAhead(heard) || setInHoles(heard) || justUp(heard)) {
             return List.of();
         }
         if (asksOfTheHarvest(heard) && (text.split("\\s+").length <= BRIEF || showsRipeness(heard))) {
@@ -167,7 +162,7 @@ final class LooselyTold {
 
     /**
      * "Pulled the beans now that they are over, and the roots are covered in pink pellets": what a message tells beside its doings points
-     * to a cause, as surely as no message of doings alone does.
+     * to one cause more surely than messages of doings do.
      */
     private boolean besideDoings(Heard heard) {
         if (heard.statements().isEmpty()
@@ -257,13 +252,8 @@ final class LooselyTold {
     }
 
     /** "When can they go in the tunnel" asks of the tunnel, and tells of none in a leaf. */
-    private static boolean asksAMatter(Inquiry inquiry) {
-        return OF_NO_TROUBLE.contains(String.valueOf(inquiry.topic()));
-    }
-
-    /** "The curly flower thing" is no trouble. */
-    private static boolean asksOfScapes(Heard heard) {
-        return heard.inquiries().stream().anyMatch(inquiry -> SCAPES.equals(inquiry.topic()));
+    private static boolean asksAMatter(Heard heard) {
+        return heard.inquiries().stream().anyMatch(inquiry -> OF_NO_TROUBLE.contains(String.valueOf(inquiry.topic())));
     }
 
     /** "Can guinea pigs eat carrot tops?" tells of no gnawed carrots. */

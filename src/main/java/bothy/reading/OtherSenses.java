@@ -41,7 +41,7 @@ final class OtherSenses {
     private static final Set<String> EARTHED = Set.of(
             "earthed", "hilled", "mounded", "ridged", "banked", "tied", "propped", "staked", "strung", "potted", "dug");
 
-    private static final Set<String> RAINED = Set.of(
+    private static final Set<String> OF_RAIN = Set.of(
             "rain", "rained", "rainfall", "fell", "gauge", "had", "got", "have", "storm", "overnight", "last", "total");
 
     private static final Set<String> LOOK =
@@ -232,7 +232,7 @@ final class OtherSenses {
                         .anyMatch(depth -> depth.start() >= action.start()
                                 && depth.start() <= action.end()
                                 && depth.unit().equals("m"))
-                && action.words().stream().noneMatch(at -> RAINED.contains(passage.word(at)));
+                && action.words().stream().noneMatch(at -> OF_RAIN.contains(passage.word(at)));
         return bare
                 && passage.sentences().stream()
                         .filter(sentence -> sentence[0] <= action.start() && action.start() < sentence[1])

@@ -17,7 +17,7 @@ import java.util.Map;
  * @param overall the pace of all messages together
  * @param eachChat the pace of messages to one chat
  * @param eachGroup the pace of messages to one group
- * @param workers how many chats may be handled at the same time; those that wait for the disk at once share one flush, so more than there are cores
+ * @param workers how many chats may be handled at the same time; those that wait for the disk at once share one flush: more than there are cores
  */
 public record TelegramSettings(
         String token,

@@ -31,7 +31,7 @@ final class UpdatesAsJson {
     @JsonDeserialize(as = Message.class)
     private interface OfOneKind {}
 
-    /** Only a method of the service may touch the library's mapper. */
+    /** The library's mapper is open to subclasses of its methods alone. */
     private abstract static class OfTheLibrary extends PartialBotApiMethod<String> {
         static void readAsOneKind() {
             OBJECT_MAPPER.addMixIn(MaybeInaccessibleMessage.class, OfOneKind.class);
