@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Finds the signs of trouble that a message tells. */
 final class Signs {
@@ -168,8 +169,18 @@ final class Signs {
                                 && Set.of("planted", "planted-out", "sown").contains(action.action()));
     }
 
+    /** "Not growing any carrots this year": none that could stand still. */
+    private static boolean growsNone(Passage passage, int[] sentence, Found<String> sign) {
+        return sign.meaning().equals("seedlings-stalled")
+                && IntStream.range(sentence[0], sentence[1])
+                        .anyMatch(at -> Set.of("growing", "grow").contains(passage.word(at))
+                                && passage.word(at - 1).equals("not")
+                                && passage.cropAt(passage.word(at + 1).equals("any") ? at + 2 : at + 1)
+                                        .isPresent());
+    }
+
     private boolean ofSomethingElse(Passage passage, int[] sentence, Found<String> sign) {
-        if (madeToPlantIn(passage, sentence, sign)) {
+        if (madeToPlantIn(passage, sentence, sign) || growsNone(passage, sentence, sign)) {
             return true;
         }
         Set<String> telling = unless.getOrDefault(sign.meaning(), Set.of());
