@@ -34,11 +34,12 @@ import picocli.CommandLine;
  * (rounds 13 and 14), 61 and 80 (round 15, in voices of many countries), 66 and 92, 70 and 78, 78 and 90 (round 16, in three batches, each
  * told before anything was mended for it; everyday tellings came between the second and the third), 52 and 72 (round 17, hard on
  * purpose; 72 and 83 once words were weighed by a regression over the tellings, before any telling was added), 80 and 93 (round 18, what
- * is asked most, first run with it; 70 and 88 without), 90 and 93 (round 19, as round 18, after re-reading and nothing else). The floors are what the tables come to now, a
+ * is asked most, first run with it; 70 and 88 without), 90 and 93 (round 19, as round 18, after re-reading
+ * and nothing else), 86 and 96 (round 20, as round 18). The floors are what the tables come to now, a
  * little rounded down: they are figures after mending, and say less of what is to come than the first runs.
  */
 class GrowersTroublesTest {
-    private static final int ROUNDS = 19;
+    private static final int ROUNDS = 20;
     private static final Pattern PRODUCTS = Pattern.compile(
             "chlorothalonil|mancozeb|copper|neem|pyrethr|malathion|carbaryl|spinosad|glyphosate|metaldehyde|bordeaux",
             Pattern.CASE_INSENSITIVE);
@@ -94,7 +95,7 @@ class GrowersTroublesTest {
         return texts;
     }
 
-    private static String diagnosed(String lines) {
+    static String diagnosed(String lines) {
         InputStream in = System.in;
         PrintStream out = System.out;
         ByteArrayOutputStream printed = new ByteArrayOutputStream();
@@ -134,7 +135,8 @@ class GrowersTroublesTest {
         "16, 86, 94",
         "17, 81, 89",
         "18, 85, 98",
-        "19, 94, 98"
+        "19, 94, 98",
+        "20, 87, 98"
     })
     void the_accepted_cause_comes_first_or_among_the_first_three(int round, double first, double three) {
         List<Told> told = ROUND.get(round);

@@ -53,13 +53,7 @@ final class BegunWithIt {
                     sign.seedAge());
         }
         if (entry instanceof Finding finding && finding.planting() == null && plantings.containsKey(finding.crop())) {
-            return new Finding(
-                    plantings.get(finding.crop()),
-                    finding.crop(),
-                    finding.about(),
-                    finding.found(),
-                    finding.asked(),
-                    finding.on());
+            return finding.of(plantings.get(finding.crop()), finding.crop());
         }
         return entry;
     }

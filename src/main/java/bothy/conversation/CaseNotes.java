@@ -1,6 +1,7 @@
 package bothy.conversation;
 
 import bothy.advice.clinic.Clinic;
+import bothy.advice.clinic.OpenCases;
 import bothy.almanac.troubles.TroubleBook;
 import bothy.almanac.troubles.Troubles;
 import bothy.garden.Diagnosis;
@@ -29,6 +30,7 @@ import java.util.stream.Stream;
 /** What one message adds to the case that it belongs to: an answer to the question that waits, and what it tells unasked. */
 final class CaseNotes {
     static final String CASE = "case";
+    static final String TROUBLE = "trouble";
     private static final Set<What> BEGUN = EnumSet.of(What.SOWN, What.PLANTED_OUT, What.PRICKED_OUT, What.POTTED_ON);
 
     private final Reading reading;
@@ -40,6 +42,7 @@ final class CaseNotes {
     private Description described;
     private List<Finding> found;
     private List<Finding> toldOnly;
+    private List<Finding> fared = List.of();
 
     CaseNotes(Reading reading, TroubleBook book, Garden garden, Doubt pending, Message message, Situation situation) {
         this.reading = reading;
@@ -109,16 +112,15 @@ final class CaseNotes {
     }
 
     /** "Much better, no more holes" names the trouble that is over; it tells of no new one. */
-    Heard withoutWhatGotBetter(Heard heard) {
+    Heard withoutWhatFared(Heard heard) {
+        if (message.pressed() != null || !heard.inquiries().isEmpty()) {
+            return heard;
+        }
+        boolean answers = pending != null && ofACase(pending);
+        fared = new FaringOfSigns(reading, situation, open()).told(heard.signs(), message.text(), answers);
         boolean openOnes = heard.signs().stream()
-                .allMatch(sign -> Clinic.open(garden, situation.today(), sign.planting(), sign.crop())
-                        .isPresent());
-        return !heard.signs().isEmpty()
-                        && message.pressed() == null
-                        && openOnes
-                        && !better(outcome(heard)).isEmpty()
-                ? heard.withoutSigns()
-                : heard;
+                .allMatch(sign -> open().of(sign.planting(), sign.crop()).isPresent());
+        return !fared.isEmpty() || openOnes && !better(outcome(heard)).isEmpty() ? heard.withoutSigns() : heard;
     }
 
     private static List<Finding> better(List<Finding> outcomes) {
@@ -154,6 +156,10 @@ final class CaseNotes {
         found().stream()
                 .filter(finding -> Clinic.OF_PEOPLE.contains(finding.about()))
                 .forEach(entries::add);
+        if (!fared.isEmpty()) {
+            entries.addAll(fared);
+            return entries;
+        }
         List<Finding> better = heard.signs().isEmpty() ? better(outcome(heard)) : List.of();
         if (!better.isEmpty()) {
             // "Picked the caterpillars off, much better now": good news is no new description.
@@ -243,7 +249,7 @@ final class CaseNotes {
             return List.of();
         }
         Set<String> signs = new HashSet<>();
-        subjects.forEach(sign -> signs.addAll(Clinic.signsOf(garden, situation.today(), sign)));
+        subjects.forEach(sign -> signs.addAll(open().signsOf(sign)));
         List<Finding> found = (ofOthers ? besideOtherCrops() : ofPlants(foundOf(heard)))
                 .filter(one -> weighs(one, List.copyOf(signs)))
                 .toList();
@@ -364,7 +370,7 @@ final class CaseNotes {
         return heard.signs().isEmpty()
                 && message.pressed() == null
                 && found.stream().noneMatch(this::asked)
-                && spokenOf().anotherTrouble(found, book.tables());
+                && spokenOf().anotherTrouble(found);
     }
 
     /** "Sowed courgettes, 4 spots of 2 seeds" tells of no spots: how many there are is still to be asked. */
@@ -383,8 +389,11 @@ final class CaseNotes {
                 .anyMatch(what -> !(what.ofThePlot() || what == What.SOIL_CHECKED));
     }
 
+    private OpenCases open() {
+        return new OpenCases(garden, situation.today(), book.tables());
+    }
+
     private CaseSpokenOf spokenOf() {
-        return new CaseSpokenOf(
-                garden, pending, situation.today(), description().crops());
+        return new CaseSpokenOf(open(), pending, description().crops());
     }
 }

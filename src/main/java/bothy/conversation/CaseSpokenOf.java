@@ -1,13 +1,12 @@
 package bothy.conversation;
 
 import bothy.advice.clinic.Clinic;
+import bothy.advice.clinic.OpenCases;
 import bothy.almanac.troubles.Troubles;
 import bothy.garden.Doubt;
 import bothy.garden.Finding;
-import bothy.garden.Garden;
 import bothy.garden.Planting;
 import bothy.garden.SignSeen;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -19,16 +18,14 @@ final class CaseSpokenOf {
     private static final Pattern EACH = Pattern.compile("(?i)\\b(both|everything|everyone|everybody|the lot)\\b");
     private static final Pattern ALL = Pattern.compile("(?i)^\\W*all\\b");
 
-    private final Garden garden;
+    private final OpenCases open;
     private final Doubt pending;
-    private final LocalDate today;
     private final List<String> crops;
 
     /** @param pending the question that waits, {@code null} for none */
-    CaseSpokenOf(Garden garden, Doubt pending, LocalDate today, List<String> crops) {
-        this.garden = garden;
+    CaseSpokenOf(OpenCases open, Doubt pending, List<String> crops) {
+        this.open = open;
         this.pending = pending;
-        this.today = today;
         this.crops = crops;
     }
 
@@ -37,14 +34,12 @@ final class CaseSpokenOf {
         if (pending != null) {
             return inPassing();
         }
-        return crops.isEmpty()
-                ? Clinic.openLately(garden, today, false).stream().toList()
-                : named();
+        return crops.isEmpty() ? open.lately(false).stream().toList() : named();
     }
 
     /** The case of these days, whatever plant it is of. */
     List<SignSeen> lately() {
-        return Clinic.openLately(garden, today, pending != null && CaseNotes.ofACase(pending)).stream()
+        return open.lately(pending != null && CaseNotes.ofACase(pending)).stream()
                 .toList();
     }
 
@@ -54,18 +49,14 @@ final class CaseSpokenOf {
         if (waits && crops.isEmpty()) {
             return askedOf().stream().toList();
         }
-        return crops.isEmpty()
-                ? Clinic.openLately(garden, today, waits).stream().toList()
-                : named();
+        return crops.isEmpty() ? open.lately(waits).stream().toList() : named();
     }
 
     /** The case that the question that waits is about. */
     private Optional<SignSeen> askedOf() {
-        String id = pending.arguments().get(CaseNotes.CASE);
-        Optional<Planting> planting = garden.planting(id);
-        return planting.isPresent()
-                ? Clinic.open(garden, today, id, null)
-                : id.equals("plot") ? Clinic.openLately(garden, today, true) : Clinic.open(garden, today, null, id);
+        String id = Clinic.subjectOf(pending.arguments().get(CaseNotes.CASE));
+        Optional<Planting> planting = open.garden().planting(id);
+        return planting.isPresent() ? open.of(id, null) : id.equals("plot") ? open.lately(true) : open.of(null, id);
     }
 
     /**
@@ -79,7 +70,7 @@ final class CaseSpokenOf {
                         .anyMatch(choice -> choice.meaning().startsWith(Finding.OUTCOME));
         boolean ofAll =
                 EACH.matcher(text).find() || !askedHow && ALL.matcher(text).find();
-        return crops.isEmpty() && ofAll ? Clinic.allOpen(garden, today) : named();
+        return crops.isEmpty() && ofAll ? open.all() : named();
     }
 
     /** The open case of the one crop named, or of none. */
@@ -88,20 +79,21 @@ final class CaseSpokenOf {
         if (crops.size() > 1) {
             return List.of();
         }
-        return Clinic.open(garden, today, null, crop).stream().toList();
+        return open.of(null, crop).stream().toList();
     }
 
     /**
      * Whether what was found on the plant is shown by no cause of the one case named: a sunken black end of the fruit, days after leaves
      * hung at noon, is a trouble of its own.
      */
-    boolean anotherTrouble(List<Finding> found, Troubles troubles) {
-        List<SignSeen> open = named();
-        if (open.size() != 1 || !open.get(0).on().isBefore(today)) {
+    boolean anotherTrouble(List<Finding> found) {
+        List<SignSeen> named = named();
+        Troubles troubles = open.troubles();
+        if (named.size() != 1 || !named.get(0).on().isBefore(open.today())) {
             return false;
         }
-        SignSeen of = open.get(0);
-        Set<String> causes = Clinic.signsOf(garden, today, of).stream()
+        SignSeen of = named.get(0);
+        Set<String> causes = open.signsOf(of).stream()
                 .flatMap(sign -> troubles.rows(sign, of.crop()).stream())
                 .map(Troubles.Row::cause)
                 .collect(Collectors.toSet());

@@ -89,7 +89,7 @@ final class Exchange {
                             .toList());
         }
         // What is in doubt is asked first: 70 degrees may be a cool spring soil or a fire.
-        heard = notes.withoutWhatGotBetter(heard);
+        heard = notes.withoutWhatFared(heard);
         boolean degrees = heard.doubt() != null && heard.doubt().about() == Doubt.About.WHICH_DEGREES;
         List<Entry> closerLook = degrees ? List.of() : notes.findings(heard);
         heard = DoingsMentioned.without(heard, closerLook, notes.describe(), message.text());

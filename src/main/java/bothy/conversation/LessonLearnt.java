@@ -61,13 +61,20 @@ final class LessonLearnt {
             if (line.entry() instanceof Finding finding
                     && finding.about().equals(Finding.OUTCOME)
                     && ENDS.contains(finding.found())) {
-                note(finding.planting(), finding.crop(), finding.found(), diagnoses)
+                note(finding.planting(), finding.crop(), finding.found(), of(finding, diagnoses))
                         .ifPresent(notes::add);
             } else if (line.entry() instanceof Event event && event.what() == What.DIED) {
                 note(event.planting(), event.crop(), "died", diagnoses).ifPresent(notes::add);
             }
         }
         return notes;
+    }
+
+    private static List<Diagnosis> of(Finding outcome, List<Diagnosis> diagnoses) {
+        return diagnoses.stream()
+                .filter(diagnosis ->
+                        outcome.trouble() == null || diagnosis.signs().contains(outcome.trouble()))
+                .toList();
     }
 
     private Optional<Entry> note(String planting, String crop, String outcome, List<Diagnosis> diagnoses) {

@@ -6,6 +6,7 @@ import java.util.List;
 /**
  * What a trouble most likely is, as far as it has been looked into.
  *
+ * @param of names the case: its planting, its crop when no planting is known, or the plot; a second trouble of the same with its sign
  * @param planting id of the planting, {@code null} when it is not known which
  * @param crop name of the crop, {@code null} when not told
  * @param signs the signs of the case, the first told first
@@ -19,6 +20,7 @@ import java.util.List;
  * @param justTold whether the message at hand told something of it
  */
 public record Diagnosis(
+        String of,
         String planting,
         String crop,
         List<String> signs,
@@ -111,10 +113,5 @@ public record Diagnosis(
     public Said said() {
         Likely first = causes.get(0);
         return new Said(first.cause(), HowSure.of(first.chance()), decided, signs.size());
-    }
-
-    /** Names the case: its planting, its crop when no planting is known, or the plot. */
-    public String of() {
-        return planting != null ? planting : crop != null ? crop : "plot";
     }
 }

@@ -224,13 +224,16 @@ final class Phrasing {
         return Optional.empty();
     }
 
-    private static Map<String, String> arguments(String question, Given given) {
+    private Map<String, String> arguments(String question, Given given) {
         Map<String, String> arguments = new java.util.HashMap<>();
         arguments.put("question", upper(question));
         arguments.put("advice", given.id());
         arguments.put("about", Turn.key(given));
         if (given.figures().get(Verdicts.CASE) instanceof String of) {
             arguments.put(Verdicts.CASE, of);
+            verdicts.of(given)
+                    .ifPresent(diagnosis ->
+                            arguments.put(Verdicts.TROUBLE, diagnosis.signs().get(0)));
         }
         return arguments;
     }

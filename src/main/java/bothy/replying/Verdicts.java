@@ -27,6 +27,8 @@ import java.util.Optional;
 /** Words a trouble that is being looked into: what it most likely is, what to do first, and the question that tells most. */
 final class Verdicts {
     static final String CASE = "case";
+    /** A sign of the trouble that a question is about, among the arguments of the question. */
+    static final String TROUBLE = "trouble";
     /** A cause below this chance is not worth naming. By judgement. */
     private static final double WORTH_NAMING = 0.1;
     /** Plants are taken away only from this chance on. By judgement. */
@@ -82,7 +84,9 @@ final class Verdicts {
         return before == null
                 || !before.cause().equals(now.cause()) && !bothOpen(before, now)
                 || before.signs() != now.signs()
-                || turn.written().stream().anyMatch(line -> line.entry() instanceof SignSeen)
+                || turn.written().stream()
+                        .anyMatch(line -> line.entry() instanceof SignSeen sign
+                                && diagnosis.signs().contains(sign.sign()))
                 || isAskedFor()
                 || now.decided() && !before.decided()
                 || now.sure().atLeast(HowSure.MOST_LIKELY) && !before.sure().atLeast(HowSure.MOST_LIKELY);
@@ -264,8 +268,17 @@ final class Verdicts {
             choices.add(choice(asked.label(answer), diagnosis.question() + "=" + answer));
         }
         choices.add(choice(book.words().talk().get("do-not-know"), diagnosis.question() + "=" + Finding.UNKNOWN));
-        return Optional.of(
-                new Doubt(Doubt.About.ADVICE, Map.of("question", asked.ask(), CASE, diagnosis.of()), choices, null));
+        return Optional.of(new Doubt(Doubt.About.ADVICE, arguments(asked.ask(), diagnosis), choices, null));
+    }
+
+    private static Map<String, String> arguments(String question, Diagnosis diagnosis) {
+        return Map.of(
+                "question",
+                question,
+                CASE,
+                diagnosis.of(),
+                TROUBLE,
+                diagnosis.signs().get(0));
     }
 
     private static Choice choice(String label, String meaning) {

@@ -14,6 +14,7 @@ import java.util.Map;
  *
  * @param planting id of the planting, {@code null} when not known
  * @param crop name of the crop, {@code null} when not told
+ * @param aside the first sign of a trouble beside another of the same planting, {@code null} for the planting's first or only one
  * @param signs signs told, the first first
  * @param findings answers by question, later ones over earlier ones
  * @param asked how many questions were answered on asking
@@ -24,6 +25,7 @@ import java.util.Map;
 record CaseFile(
         String planting,
         String crop,
+        String aside,
         List<String> signs,
         Map<String, String> findings,
         int asked,
@@ -31,12 +33,14 @@ record CaseFile(
         LocalDate latest,
         String outcome) {
 
-    static CaseFile opened(SignSeen sign, LocalDate on) {
-        return new CaseFile(sign.planting(), sign.crop(), List.of(sign.sign()), Map.of(), 0, on, on, null);
+    /** @param beside whether another trouble of the same planting stands open */
+    static CaseFile opened(SignSeen sign, LocalDate on, boolean beside) {
+        String aside = beside ? sign.sign() : null;
+        return new CaseFile(sign.planting(), sign.crop(), aside, List.of(sign.sign()), Map.of(), 0, on, on, null);
     }
 
     String id() {
-        return planting != null ? planting : crop != null ? crop : "plot";
+        return Cases.id(planting, crop) + (aside == null ? "" : Cases.ASIDE + aside);
     }
 
     /** What the rules take the case to be about: a crop without a known planting stands in as one in its packet. */
@@ -54,12 +58,12 @@ record CaseFile(
             more.add(sign.sign());
         }
         return new CaseFile(
-                planting, crop == null ? sign.crop() : crop, more, findings, asked, opened, later(on), outcome);
+                planting, crop == null ? sign.crop() : crop, aside, more, findings, asked, opened, later(on), outcome);
     }
 
     CaseFile with(Finding finding, LocalDate on) {
         if (finding.about().equals(Finding.OUTCOME)) {
-            return new CaseFile(planting, crop, signs, findings, asked, opened, later(on), finding.found());
+            return new CaseFile(planting, crop, aside, signs, findings, asked, opened, later(on), finding.found());
         }
         Map<String, String> more = new LinkedHashMap<>(findings);
         // Words told add to those told before; another answer takes the place of the one before.
@@ -67,7 +71,8 @@ record CaseFile(
                 finding.about(),
                 finding.found(),
                 (old, fresh) -> finding.about().equals(Troubles.WORDS) ? old + " " + fresh : fresh);
-        return new CaseFile(planting, crop, signs, more, asked + (finding.asked() ? 1 : 0), opened, later(on), outcome);
+        return new CaseFile(
+                planting, crop, aside, signs, more, asked + (finding.asked() ? 1 : 0), opened, later(on), outcome);
     }
 
     /** Circumstances beside a sign of its own are findings; alone they stay signs. */
@@ -80,7 +85,37 @@ record CaseFile(
         Map<String, String> more = new LinkedHashMap<>();
         signs.stream().filter(beside::containsKey).forEach(sign -> more.putAll(beside.get(sign)));
         more.putAll(findings);
-        return new CaseFile(planting, crop, own, more, asked, opened, latest, outcome);
+        return new CaseFile(planting, crop, aside, own, more, asked, opened, latest, outcome);
+    }
+
+    /** The words that it was described with, in the order told. */
+    List<String> words() {
+        String words = findings.get(Troubles.WORDS);
+        return words == null ? List.of() : List.of(words.split(" "));
+    }
+
+    /** One trouble out of two that turn out to be one. */
+    CaseFile with(CaseFile other) {
+        List<String> both = new ArrayList<>(signs);
+        other.signs().stream().filter(sign -> !both.contains(sign)).forEach(both::add);
+        Map<String, String> all = new LinkedHashMap<>(findings);
+        other.findings()
+                .forEach((about, answer) ->
+                        all.merge(about, answer, (own, more) -> about.equals(Troubles.WORDS) ? own + " " + more : own));
+        return new CaseFile(
+                planting,
+                crop,
+                aside,
+                both,
+                all,
+                asked + other.asked(),
+                opened.isBefore(other.opened()) ? opened : other.opened(),
+                later(other.latest()),
+                outcome);
+    }
+
+    boolean isOf(String planting, String crop) {
+        return Cases.id(planting, crop).equals(Cases.id(this.planting, this.crop));
     }
 
     private LocalDate later(LocalDate on) {

@@ -9,6 +9,7 @@ import bothy.advice.facts.Suspect;
 import bothy.advice.facts.Verdict;
 import bothy.advice.reckoned.NothingUpChance;
 import bothy.almanac.troubles.TroubleBook;
+import bothy.almanac.troubles.Troubles;
 import bothy.garden.Diagnosis;
 import bothy.garden.Diagnosis.Likely;
 import bothy.garden.Finding;
@@ -18,11 +19,11 @@ import bothy.garden.WeatherDay;
 import bothy.garden.What;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -39,11 +40,6 @@ public final class Clinic {
     public static final Set<String> OF_PEOPLE = Set.of("person-ate", "animal-mess", "pregnancy");
 
     private static final int WEATHER_DAYS = 10;
-    /** A case not spoken of for longer is not what a passing word is about. By judgement. */
-    private static final int LATELY_DAYS = 7;
-
-    private static final int ASKED_DAYS = 21;
-
     private final TroubleBook book;
     private final Day day;
     private final List<CaseFile> files;
@@ -55,7 +51,7 @@ public final class Clinic {
     public Clinic(TroubleBook book, Day day) {
         this.book = book;
         this.day = day;
-        this.files = Cases.of(day.garden(), day.today()).stream()
+        this.files = Cases.of(day.garden(), day.today(), book.tables()).stream()
                 .map(file -> file.without(book.tables().beside()))
                 .filter(file -> !onlyFeltTheSoil(file))
                 .toList();
@@ -76,6 +72,12 @@ public final class Clinic {
      */
     public record Found(Object fact, String rule, String source) {}
 
+    /** The planting or crop that a case, by its name, is of; "plot" for that of none. */
+    public static String subjectOf(String id) {
+        int aside = id.indexOf(Cases.ASIDE);
+        return aside < 0 ? id : id.substring(0, aside);
+    }
+
     /** Whether a finding is of people and no evidence in any case. */
     public static boolean ofNoPlant(String about) {
         return OF_A_PERSON.contains(about) || OF_PEOPLE.contains(about);
@@ -88,16 +90,13 @@ public final class Clinic {
     /** The crops that the cases are about. */
     public Set<String> crops() {
         Set<String> crops = new LinkedHashSet<>();
-        files.stream().map(CaseFile::crop).filter(java.util.Objects::nonNull).forEach(crops::add);
+        files.stream().map(CaseFile::crop).filter(Objects::nonNull).forEach(crops::add);
         return crops;
     }
 
     /** The plantings that the cases are about. */
     public Set<String> plantings() {
-        return files.stream()
-                .map(CaseFile::planting)
-                .filter(java.util.Objects::nonNull)
-                .collect(Collectors.toSet());
+        return files.stream().map(CaseFile::planting).filter(Objects::nonNull).collect(Collectors.toSet());
     }
 
     /** The facts of the cases for the rules. */
@@ -134,11 +133,35 @@ public final class Clinic {
     }
 
     private boolean justTold(CaseFile file) {
-        return day.signs().stream().anyMatch(sign -> of(file, sign.planting(), sign.crop()))
+        List<SignSeen> seen = day.signs().stream()
+                .filter(sign -> of(file, sign.planting(), sign.crop()))
+                .toList();
+        if (!alone(file) && !seen.isEmpty()) {
+            return seen.stream().anyMatch(sign -> file.signs().contains(sign.sign()));
+        }
+        return !seen.isEmpty()
                 || day.findings().stream()
                         .anyMatch(finding -> !finding.about().equals(Finding.OUTCOME)
                                 && !ofNoPlant(finding.about())
-                                && of(file, finding.planting(), finding.crop()));
+                                && of(file, finding.planting(), finding.crop())
+                                && (alone(file) || tells(finding, file)));
+    }
+
+    private boolean alone(CaseFile file) {
+        return files.stream()
+                .noneMatch(other -> other != file
+                        && Objects.equals(other.planting(), file.planting())
+                        && Objects.equals(other.crop(), file.crop()));
+    }
+
+    /** Whether an answer speaks for or against a cause of one trouble among several of its planting. */
+    private boolean tells(Finding finding, CaseFile file) {
+        Troubles.Question question = book.tables().questions().get(finding.about());
+        return question != null
+                && question.countsAt(file.signs())
+                && file.signs().stream()
+                        .flatMap(sign -> book.tables().rows(sign, file.crop()).stream())
+                        .anyMatch(row -> question.named().contains(row.cause()));
     }
 
     private boolean of(CaseFile file, String planting, String crop) {
@@ -162,6 +185,7 @@ public final class Clinic {
         return day.findings().stream()
                 .filter(finding -> finding.about().equals(Finding.OUTCOME))
                 .filter(finding -> of(file, finding.planting(), finding.crop()))
+                .filter(finding -> finding.trouble() == null || file.signs().contains(finding.trouble()))
                 .map(Finding::found)
                 .findFirst()
                 .orElse(null);
@@ -228,7 +252,7 @@ public final class Clinic {
             for (Likely likely : diagnosis.causes()) {
                 rank++;
                 verdicts.add(new Verdict(
-                        Cases.id(diagnosis.planting(), diagnosis.crop()),
+                        diagnosis.of(),
                         subject(diagnosis),
                         diagnosis.crop(),
                         likely.cause(),
@@ -259,51 +283,5 @@ public final class Clinic {
         return diagnosis.planting() != null
                 ? diagnosis.planting()
                 : diagnosis.crop() != null ? "packet:" + diagnosis.crop() : null;
-    }
-
-    /**
-     * The open case that words of no plant, told in passing, can be about: the one spoken of in these days.
-     *
-     * @param asked whether a question about it waits for an answer
-     */
-    public static Optional<SignSeen> openLately(bothy.garden.Garden garden, LocalDate today, boolean asked) {
-        return open(garden, today, null, null, asked ? ASKED_DAYS : LATELY_DAYS).stream()
-                .findFirst();
-    }
-
-    /** All open cases, the one last spoken of first. */
-    public static List<SignSeen> allOpen(bothy.garden.Garden garden, LocalDate today) {
-        return open(garden, today, null, null, Integer.MAX_VALUE);
-    }
-
-    /** The open case that was spoken of this very day. */
-    public static Optional<SignSeen> openToday(bothy.garden.Garden garden, LocalDate today) {
-        return open(garden, today, null, null, 0).stream().findFirst();
-    }
-
-    /** The open case that an answer belongs to: that of the planting or crop spoken of, else the one last spoken of. */
-    public static Optional<SignSeen> open(bothy.garden.Garden garden, LocalDate today, String planting, String crop) {
-        return open(garden, today, planting, crop, Integer.MAX_VALUE).stream().findFirst();
-    }
-
-    /** The signs of an open case, by one that was told of it. */
-    public static List<String> signsOf(bothy.garden.Garden garden, LocalDate today, SignSeen told) {
-        return Cases.of(garden, today).stream()
-                .filter(file -> java.util.Objects.equals(file.planting(), told.planting())
-                        && java.util.Objects.equals(file.crop(), told.crop()))
-                .findFirst()
-                .map(CaseFile::signs)
-                .orElse(List.of());
-    }
-
-    private static List<SignSeen> open(
-            bothy.garden.Garden garden, LocalDate today, String planting, String crop, int days) {
-        return Cases.of(garden, today).stream()
-                .filter(file -> !file.closed() && ChronoUnit.DAYS.between(file.latest(), today) <= days)
-                .filter(file -> planting == null || planting.equals(file.planting()))
-                .filter(file -> crop == null || crop.equals(file.crop()))
-                .sorted(java.util.Comparator.comparing(CaseFile::latest).reversed())
-                .map(file -> new SignSeen(file.signs().get(0), file.planting(), file.crop(), file.opened(), null, null))
-                .toList();
     }
 }

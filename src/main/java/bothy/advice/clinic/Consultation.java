@@ -49,6 +49,7 @@ final class Consultation {
         Troubles.Cause first = troubles.causes().get(likely.get(0).cause());
         int days = first == null || first.check() <= 0 ? USUAL_CHECK_DAYS : first.check();
         return new Diagnosis(
+                file.id(),
                 file.planting(),
                 file.crop(),
                 file.signs(),

@@ -27,10 +27,9 @@ final class WordsTold {
     private final Map<String, Double> chances;
 
     WordsTold(Troubles troubles, CaseFile file) {
-        String words = file.findings().get(Troubles.WORDS);
         this.troubles = troubles;
         this.crop = file.crop();
-        this.told = words == null ? List.of() : List.of(words.split(" "));
+        this.told = file.words();
         this.chances = told.isEmpty() ? Map.of() : inPlace(file.signs());
     }
 

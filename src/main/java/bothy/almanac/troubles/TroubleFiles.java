@@ -29,6 +29,7 @@ final class TroubleFiles {
     private final Map<String, Map<String, String>> beside = new LinkedHashMap<>();
     private final Map<String, String> portraits = new LinkedHashMap<>();
     private final Map<String, Map<String, List<String>>> tellings = new LinkedHashMap<>();
+    private final Set<String> apart = new TreeSet<>();
     private final List<String> overlooked = new ArrayList<>();
     private final Map<String, Time> spheres = new LinkedHashMap<>();
     private final Map<String, List<String>> regions = new LinkedHashMap<>();
@@ -48,6 +49,7 @@ final class TroubleFiles {
             Map<String, List<Stage>> stages,
             Map<String, List<String>> wider,
             Map<String, Map<String, String>> beside,
+            List<String> apart,
             Map<String, String> portraits,
             Map<String, Map<String, List<String>>> tellings,
             List<String> overlooked,
@@ -72,6 +74,7 @@ final class TroubleFiles {
                 files.groups,
                 files.stages,
                 files.beside,
+                files.apart,
                 files.portraits(),
                 files.spheres.values().stream().map(files::sphere).toList(),
                 new Regions(files.regions, files.lives));
@@ -102,6 +105,10 @@ final class TroubleFiles {
         add("spheres", sheet.spheres(), spheres, file);
         add("regions", sheet.regions(), regions, file);
         add("lives", sheet.lives(), lives, file);
+        if (sheet.apart() != null) {
+            apart.addAll(sheet.apart());
+            home.put("/apart", file);
+        }
         overlooked.addAll(sheet.overlooked() == null ? List.of() : sheet.overlooked());
     }
 
@@ -159,6 +166,9 @@ final class TroubleFiles {
         spheres.forEach((name, time) -> time.signs().stream()
                 .filter(sign -> !signs.containsKey(sign))
                 .forEach(sign -> say("/spheres/" + name, "there is no sign \"" + sign + "\": mend its spelling.")));
+        apart.stream()
+                .filter(sign -> !signs.containsKey(sign))
+                .forEach(sign -> say("/apart", "there is no sign \"" + sign + "\": mend its spelling."));
         questions.forEach((id, question) -> {
             String at = "/questions/" + id;
             if (question.answers() == null || question.answers().size() < 2) {

@@ -20,6 +20,7 @@ import java.util.stream.Collectors;
  * @param groups crops by the name of their group ("brassica")
  * @param beside signs that beside others are only circumstances: the question that each answers, with the answer
  * @param stages the rows' names of stretches of growing ("seedling"), each with the stages that it takes in
+ * @param apart signs that show a trouble of their own, not what another trouble does to the whole plant
  * @param portraits the words that each cause is told with
  * @param spheres times of a crop's life to which some causes belong alone
  * @param regions where causes live
@@ -32,6 +33,7 @@ public record Troubles(
         Map<String, List<String>> groups,
         Map<String, List<Stage>> stages,
         Map<String, Map<String, String>> beside,
+        Set<String> apart,
         Portraits portraits,
         List<Sphere> spheres,
         Regions regions,
@@ -56,10 +58,22 @@ public record Troubles(
             Map<String, List<String>> groups,
             Map<String, List<Stage>> stages,
             Map<String, Map<String, String>> beside,
+            Set<String> apart,
             Portraits portraits,
             List<Sphere> spheres,
             Regions regions) {
-        this(signs, causes, questions, groups, stages, beside, portraits, spheres, regions, likeliestFirst(signs));
+        this(
+                signs,
+                causes,
+                questions,
+                groups,
+                stages,
+                beside,
+                apart,
+                portraits,
+                spheres,
+                regions,
+                likeliestFirst(signs));
     }
 
     /** The causes of another time of the crop's life than the signs seen and the words told are of. */
@@ -199,6 +213,7 @@ public record Troubles(
                 Map.of(),
                 Map.of(),
                 Map.of(),
+                Set.of(),
                 new Portraits(Map.of(), List.of(), List.of()),
                 List.of(),
                 Regions.UNKNOWN);
