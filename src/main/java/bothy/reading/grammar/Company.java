@@ -137,17 +137,24 @@ final class Company {
                         .contains(tokens.get(start).word());
     }
 
-    /** "No bigger than a pea", "like a marrow", "the size of a pumpkin": what it is measured by. */
+    /** "No bigger than a pea", "like a pickled onion", "the size of peas": what it is measured by. */
     static boolean compared(List<Token> tokens, int at) {
-        String before = at < 2 ? "" : tokens.get(at - 1).word();
-        String further = at < 2 ? "" : tokens.get(at - 2).word();
+        boolean described =
+                word(tokens, at - 1).matches("(pickl|boil|cook|bak|roast|dri|mash|frozen|tinn|small|big|baby).*");
+        int from = described ? at - 1 : at;
+        String before = word(tokens, from - 1);
+        String further = word(tokens, from - 2);
         boolean one = Set.of("a", "an").contains(before)
                 && Set.of("than", "like", "as").contains(further);
-        boolean sized = Set.of("a", "an", "my", "your").contains(before)
-                && further.equals("of")
-                && at > 2
-                && tokens.get(at - 3).is("size");
-        return one || sized;
+        boolean like = described && before.equals("like");
+        boolean article = Set.of("a", "an", "my", "your", "the").contains(before);
+        boolean sized = word(tokens, article ? from - 2 : from - 1).equals("of")
+                && word(tokens, article ? from - 3 : from - 2).equals("size");
+        return one || like || sized;
+    }
+
+    private static String word(List<Token> tokens, int at) {
+        return at < 0 ? "" : tokens.get(at).word();
     }
 
     static boolean ledByNumber(List<Token> tokens, int at) {
