@@ -31,7 +31,7 @@ final class Parting {
         Set<String> ofFile = causes(file.signs(), file.crop());
         return own.isEmpty()
                 || ofFile.isEmpty()
-                || own.stream().anyMatch(ofFile::contains)
+                || own.stream().anyMatch(ofFile::contains) && troubles.seen().contains(sign) == isSeen(file)
                 || isCircumstance(sign)
                 || file.signs().stream().allMatch(this::isCircumstance);
     }
@@ -89,20 +89,27 @@ final class Parting {
 
     /**
      * Whether two cases of a planting are one trouble: where one of them shows only what another trouble may do to the plant, unless
-     * both are almost certain, and where by all that was found and told they come to one cause.
+     * both are almost certain or one was seen itself, and where by all that was found and told they come to one cause.
      */
     boolean areOne(CaseFile one, CaseFile other) {
         Leading cause = leading(one);
         Leading otherCause = leading(other);
-        boolean bothTheirOwn = isOfItsOwn(one) && isOfItsOwn(other);
-        return !bothTheirOwn && !(cause.almostCertain() && otherCause.almostCertain())
-                || cause.standsOut() && causes(other.signs(), other.crop()).contains(cause.name())
-                || otherCause.standsOut() && causes(one.signs(), one.crop()).contains(otherCause.name())
+        Set<String> causes = causes(one.signs(), one.crop());
+        Set<String> otherCauses = causes(other.signs(), other.crop());
+        boolean seenItself = isSeen(one) && cause.almostCertain() || isSeen(other) && otherCause.almostCertain();
+        boolean apart = isOfItsOwn(one) && isOfItsOwn(other) || cause.almostCertain() && otherCause.almostCertain();
+        return !seenItself && (!apart || causes.stream().anyMatch(otherCauses::contains))
+                || cause.standsOut() && otherCauses.contains(cause.name())
+                || otherCause.standsOut() && causes.contains(otherCause.name())
                 || cause.standsOut() && cause.name().equals(otherCause.name());
     }
 
     private boolean isOfItsOwn(CaseFile file) {
         return file.signs().stream().anyMatch(troubles.apart()::contains);
+    }
+
+    private boolean isSeen(CaseFile file) {
+        return troubles.seen().containsAll(file.signs());
     }
 
     /** The likeliest cause before rules speak. */

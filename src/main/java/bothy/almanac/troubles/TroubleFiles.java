@@ -30,6 +30,7 @@ final class TroubleFiles {
     private final Map<String, String> portraits = new LinkedHashMap<>();
     private final Map<String, Map<String, List<String>>> tellings = new LinkedHashMap<>();
     private final Set<String> apart = new TreeSet<>();
+    private final Set<String> seen = new TreeSet<>();
     private final List<String> overlooked = new ArrayList<>();
     private final Map<String, Time> spheres = new LinkedHashMap<>();
     private final Map<String, List<String>> regions = new LinkedHashMap<>();
@@ -50,6 +51,7 @@ final class TroubleFiles {
             Map<String, List<String>> wider,
             Map<String, Map<String, String>> beside,
             List<String> apart,
+            List<String> seen,
             Map<String, String> portraits,
             Map<String, Map<String, List<String>>> tellings,
             List<String> overlooked,
@@ -75,6 +77,7 @@ final class TroubleFiles {
                 files.stages,
                 files.beside,
                 files.apart,
+                files.seen,
                 files.portraits(),
                 files.spheres.values().stream().map(files::sphere).toList(),
                 new Regions(files.regions, files.lives));
@@ -105,11 +108,16 @@ final class TroubleFiles {
         add("spheres", sheet.spheres(), spheres, file);
         add("regions", sheet.regions(), regions, file);
         add("lives", sheet.lives(), lives, file);
-        if (sheet.apart() != null) {
-            apart.addAll(sheet.apart());
-            home.put("/apart", file);
-        }
+        signs("apart", sheet.apart(), apart, file);
+        signs("seen", sheet.seen(), seen, file);
         overlooked.addAll(sheet.overlooked() == null ? List.of() : sheet.overlooked());
+    }
+
+    private void signs(String part, List<String> from, Set<String> to, YamlFile file) {
+        if (from != null) {
+            to.addAll(from);
+            home.put("/" + part, file);
+        }
     }
 
     private <T> void add(String part, Map<String, T> from, Map<String, T> to, YamlFile file) {
@@ -166,9 +174,8 @@ final class TroubleFiles {
         spheres.forEach((name, time) -> time.signs().stream()
                 .filter(sign -> !signs.containsKey(sign))
                 .forEach(sign -> say("/spheres/" + name, "there is no sign \"" + sign + "\": mend its spelling.")));
-        apart.stream()
-                .filter(sign -> !signs.containsKey(sign))
-                .forEach(sign -> say("/apart", "there is no sign \"" + sign + "\": mend its spelling."));
+        knownSigns("apart", apart);
+        knownSigns("seen", seen);
         questions.forEach((id, question) -> {
             String at = "/questions/" + id;
             if (question.answers() == null || question.answers().size() < 2) {
@@ -182,6 +189,12 @@ final class TroubleFiles {
                         .forEach(sign -> say(at, "there is no sign \"" + sign + "\": add its causes, or take it out."));
             }
         });
+    }
+
+    private void knownSigns(String part, Set<String> named) {
+        named.stream()
+                .filter(sign -> !signs.containsKey(sign))
+                .forEach(sign -> say("/" + part, "there is no sign \"" + sign + "\": mend its spelling."));
     }
 
     private Portraits portraits() {

@@ -21,6 +21,7 @@ import java.util.stream.Collectors;
  * @param beside signs that beside others are only circumstances: the question that each answers, with the answer
  * @param stages the rows' names of stretches of growing ("seedling"), each with the stages that it takes in
  * @param apart signs that show a trouble of their own, not what another trouble does to the whole plant
+ * @param seen signs whose cause was seen itself, as insects are
  * @param portraits the words that each cause is told with
  * @param spheres times of a crop's life to which some causes belong alone
  * @param regions where causes live
@@ -34,6 +35,7 @@ public record Troubles(
         Map<String, List<Stage>> stages,
         Map<String, Map<String, String>> beside,
         Set<String> apart,
+        Set<String> seen,
         Portraits portraits,
         List<Sphere> spheres,
         Regions regions,
@@ -59,6 +61,7 @@ public record Troubles(
             Map<String, List<Stage>> stages,
             Map<String, Map<String, String>> beside,
             Set<String> apart,
+            Set<String> seen,
             Portraits portraits,
             List<Sphere> spheres,
             Regions regions) {
@@ -70,6 +73,7 @@ public record Troubles(
                 stages,
                 beside,
                 apart,
+                seen,
                 portraits,
                 spheres,
                 regions,
@@ -213,6 +217,7 @@ public record Troubles(
                 Map.of(),
                 Map.of(),
                 Map.of(),
+                Set.of(),
                 Set.of(),
                 new Portraits(Map.of(), List.of(), List.of()),
                 List.of(),

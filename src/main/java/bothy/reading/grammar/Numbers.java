@@ -12,10 +12,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Finds numbers in figures and in words: "6", "twenty five", "half a dozen", "6-8", "1 1/2". */
 public final class Numbers {
     private static final Set<String> BETWEEN = Set.of("-", "to", "or");
+    private static final Pattern OF_UNITS = Pattern.compile(
+            "kilos?|kgs?|pounds?|lbs?|stone|ounces?|oz|lit(?:re|er)s?|pints?|gallons?|inch(?:es)?|foot|feet|ft|met(?:re|er)s?|weeks?|months?|years?|hours?");
+
     private final Map<String, Integer> words = new HashMap<>();
     private final PhraseBook<Double> phrases = new PhraseBook<>();
     private final PhraseBook<String> guessed;
@@ -109,10 +113,18 @@ public final class Numbers {
         return times == 1 ? number : new NumberSaid(number.start(), number.end() + 1, number.value() * times, false);
     }
 
-    /** "2 and a half", "3 and a quarter". */
+    /** "2 and a half", "3 and a quarter", "3 and half pound". */
     private static NumberSaid andPart(List<Token> tokens, NumberSaid whole) {
         double part = partAfter(tokens, whole.end());
-        return part == 0 ? whole : new NumberSaid(whole.start(), whole.end() + 3, whole.value() + part, false);
+        if (part > 0) {
+            return new NumberSaid(whole.start(), whole.end() + 3, whole.value() + part, false);
+        }
+        int unit = whole.end() + 2;
+        boolean halfOfAUnit = unit < tokens.size()
+                && tokens.get(whole.end()).is("and")
+                && tokens.get(whole.end() + 1).is("half")
+                && OF_UNITS.matcher(tokens.get(unit).word()).matches();
+        return halfOfAUnit ? new NumberSaid(whole.start(), unit, whole.value() + 0.5, false) : whole;
     }
 
     /** The part told by "and a half" or "and a quarter" at a token, 0 when it is not told there. */
