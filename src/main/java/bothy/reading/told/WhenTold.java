@@ -31,6 +31,9 @@ final class WhenTold {
     private static final int LEADING_WORDS = 4;
 
     private static final int FORECAST_REACH = 5;
+    /** Before a day these tell that something takes place on it. */
+    private static final Set<String> TAKING_PLACE = Set.of(
+            "is", "are", "'s", "coming", "comes", "come", "due", "arriving", "arrive", "leaving", "visiting", "off");
 
     private WhenTold() {}
 
@@ -218,11 +221,23 @@ final class WhenTold {
                     Passage.within(passage.actions(), sentence[0], sentence[1]).isEmpty();
             boolean bare = alone
                     && Passage.within(passage.crops(), sentence[0], sentence[1]).isEmpty();
-            if (first.start() - sentence[0] <= (bare ? LEADING_WORDS : 1) && (alone || marked(passage, first))) {
+            if (first.start() - sentence[0] <= (bare ? LEADING_WORDS : 1)
+                    && !ofAnOccasion(passage, sentence, first)
+                    && (alone || marked(passage, first))) {
                 heading = first;
             }
         }
         return heading;
+    }
+
+    /** "Market tomorrow.", "Show day is Saturday.": when something else takes place, and no heading. */
+    private static boolean ofAnOccasion(Passage passage, int[] sentence, DaySaid day) {
+        boolean ahead = day.known() && day.past().isAfter(passage.situation().today());
+        return day.start() > sentence[0]
+                && !passage.word(day.start() - 1).equals("for") // "Jobs for tomorrow."
+                && (ahead
+                        || IntStream.range(sentence[0], day.start())
+                                .anyMatch(at -> TAKING_PLACE.contains(passage.word(at))));
     }
 
     /** "Frost forecast for the weekend so I've put fleece over": the day of the frost. */
