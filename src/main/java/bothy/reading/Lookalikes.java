@@ -111,6 +111,12 @@ final class Lookalikes {
     private static final Set<String> SHED = Set.of(
             "flower", "flowers", "blossom", "blossoms", "bloom", "blooms", "bud", "buds", "leaf", "leaves", "petals");
 
+    /** What is done to seed that goes into compost to grow. */
+    private static final Set<String> PRESSING =
+            Set.of("poked", "pushed", "pressed", "popped", "stuck", "tucked", "set", "placed");
+
+    private static final Set<String> HEAPS = Set.of("bin", "bins", "heap", "heaps", "pile", "caddy", "bucket", "bag");
+
     private static final int WEED_REACH = 8;
     private static final Set<String> WEEDS = Set.of(
             "weed",
@@ -205,6 +211,11 @@ final class Lookalikes {
     /** "The thinnings went in the salad" plants none. */
     private static boolean cooked(Passage passage, ActionSaid action) {
         int last = action.lastWord();
+        if (action.action().startsWith("planted") && passage.word(last).equals("compost")) {
+            return !PRESSING.contains(passage.word(action.start()))
+                    || HEAPS.contains(passage.word(last + 1))
+                    || passage.counts(action.start(), last).isEmpty(); // "Chucked the old peas in the compost".
+        }
         int thing = Set.of("the", "a", "my", "our").contains(passage.word(last + 1)) ? last + 2 : last + 1;
         return action.action().startsWith("planted")
                 && Set.of("in", "into").contains(passage.word(last))

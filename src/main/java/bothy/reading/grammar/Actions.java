@@ -27,8 +27,8 @@ public final class Actions {
     private static final String DETERMINER =
             "(a|an|the|their|its|them|another|first|second|third|fourth|final|last|good|quick|proper|bit of|some|more|weekly|light|heavy|big|all|my|our|of)";
     /** Little words between a verb and what was gathered. */
-    private static final Set<String> LED =
-            Set.of("the", "our", "my", "a", "few", "some", "first", "last", "more", "of", "another");
+    private static final Set<String> LED = Set.of(
+            "the", "our", "my", "a", "few", "some", "first", "last", "more", "of", "another", "off", "out", "up");
 
     private final PhraseBook<Told> book = new PhraseBook<>();
     private final Set<String> verbs = new HashSet<>();

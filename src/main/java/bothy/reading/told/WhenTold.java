@@ -44,6 +44,7 @@ final class WhenTold {
                         && !toCome(passage, clause, day)
                         && !forecast(passage, day)
                         && !ofWhatWentOn(passage, clause, day)
+                        && !occasion(passage, clause, day)
                         && !wished(passage, day))
                 .toList();
         if (!own.isEmpty()) {
@@ -55,7 +56,10 @@ final class WhenTold {
                     .orElseGet(() -> nearest(passage, own, clause));
         }
         List<DaySaid> sentence = Passage.within(passage.days(), clause.sentence()[0], clause.sentence()[1]).stream()
-                .filter(day -> !clause.inRelative(day.start()) && !forecast(passage, day) && !wished(passage, day))
+                .filter(day -> !clause.inRelative(day.start())
+                        && !forecast(passage, day)
+                        && !occasion(passage, clause, day)
+                        && !wished(passage, day))
                 .toList();
         DaySaid leading = sentence.isEmpty() ? null : sentence.get(0);
         if (leading != null && heads(passage, leading, clause.sentence()[0])) {
@@ -228,6 +232,16 @@ final class WhenTold {
             }
         }
         return heading;
+    }
+
+    /** "The party is on Friday so picked five": the day of the party. */
+    static boolean occasion(Passage passage, Clause clause, DaySaid day) {
+        int before = Set.of("on", "this", "next").contains(passage.word(day.start() - 1))
+                ? day.start() - 2
+                : day.start() - 1;
+        return day.end() <= clause.action().words().nextSetBit(0)
+                && TAKING_PLACE.contains(passage.word(before))
+                && Set.of("so", ",").contains(passage.word(day.end()));
     }
 
     /** "Market tomorrow.", "Show day is Saturday.": when something else takes place, and no heading. */
