@@ -107,6 +107,16 @@ final class Lookalikes {
             "snails",
             "weeds");
 
+    /** What a plant sheds by itself. */
+    private static final Set<String> SHED = Set.of(
+            "flower", "flowers", "blossom", "blossoms", "bloom", "blooms", "bud", "buds", "leaf", "leaves", "petals");
+
+    /** What is done to seed that goes into compost to grow. */
+    private static final Set<String> PRESSING =
+            Set.of("poked", "pushed", "pressed", "popped", "stuck", "tucked", "set", "placed");
+
+    private static final Set<String> HEAPS = Set.of("bin", "bins", "heap", "heaps", "pile", "caddy", "bucket", "bag");
+
     private static final int WEED_REACH = 8;
     private static final Set<String> WEEDS = Set.of(
             "weed",
@@ -168,8 +178,13 @@ final class Lookalikes {
 
     /** "Took the covers off the potatoes" picks none. */
     private static boolean uncovered(Passage passage, ActionSaid action) {
-        boolean off = action.action().equals("harvested")
-                && passage.word(action.lastWord()).equals("off");
+        boolean harvested = action.action().equals("harvested");
+        if (harvested
+                && SHED.contains(passage.word(action.start() - 1))
+                && action.words().stream().anyMatch(at -> passage.word(at).equals("off"))) {
+            return true; // "The flowers have come off the courgettes".
+        }
+        boolean off = harvested && passage.word(action.lastWord()).equals("off");
         for (int at = action.start(); off && at < action.lastWord(); at++) {
             if (COVERS.contains(passage.word(at))) {
                 return true;
@@ -196,6 +211,11 @@ final class Lookalikes {
     /** "The thinnings went in the salad" plants none. */
     private static boolean cooked(Passage passage, ActionSaid action) {
         int last = action.lastWord();
+        if (action.action().startsWith("planted") && passage.word(last).equals("compost")) {
+            return !PRESSING.contains(passage.word(action.start()))
+                    || HEAPS.contains(passage.word(last + 1))
+                    || passage.counts(action.start(), last).isEmpty(); // "Chucked the old peas in the compost".
+        }
         int thing = Set.of("the", "a", "my", "our").contains(passage.word(last + 1)) ? last + 2 : last + 1;
         return action.action().startsWith("planted")
                 && Set.of("in", "into").contains(passage.word(last))
@@ -212,7 +232,8 @@ final class Lookalikes {
         boolean shop = false;
         for (int at = action.start(); at < Math.min(passage.size(), action.end() + SHOP_REACH); at++) {
             shop |= SHOPS.contains(passage.word(at))
-                    && Set.of("at", "from", "in", "garden", "the", "local", "a").contains(passage.word(at - 1));
+                    && Set.of("at", "from", "in", "garden", "the", "local", "a").contains(passage.word(at - 1))
+                    && !passage.word(at - 2).equals("for"); // "Picked 3 for the neighbours".
         }
         return picked || shop || plants(passage, action);
     }

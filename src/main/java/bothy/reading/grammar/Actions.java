@@ -26,6 +26,10 @@ public final class Actions {
     private static final Set<String> PARTICLES = Set.of("out", "on", "up", "in", "off", "down");
     private static final String DETERMINER =
             "(a|an|the|their|its|them|another|first|second|third|fourth|final|last|good|quick|proper|bit of|some|more|weekly|light|heavy|big|all|my|our|of)";
+    /** Little words between a verb and what was gathered. */
+    private static final Set<String> LED = Set.of(
+            "the", "our", "my", "a", "few", "some", "first", "last", "more", "of", "another", "off", "out", "up");
+
     private final PhraseBook<Told> book = new PhraseBook<>();
     private final Set<String> verbs = new HashSet<>();
     private final Set<String> pairs = new HashSet<>();
@@ -175,6 +179,7 @@ public final class Actions {
             }
             if (told.form() == null
                     && (lastOf(said, tokens, told, found)
+                            || gathered(said, tokens, slots, told, found.start())
                             || alreadyDone(said, tokens, slots, found.start())
                             || portion(said, tokens, told, found.start()))) {
                 continue;
@@ -261,6 +266,23 @@ public final class Actions {
                 && found.start() - before.lastWord() <= 2
                 && found.start() > before.lastWord()
                 && tokens.subList(before.lastWord() + 1, found.start()).stream().noneMatch(Token::mark);
+    }
+
+    /** "Pulled thirty ears on the fourth", "picked the first pods": what was gathered is not only beginning to form. */
+    private static boolean gathered(
+            List<ActionSaid> said, List<Token> tokens, Phrase.Slots slots, Told told, int start) {
+        ActionSaid before = said.isEmpty() ? null : said.get(said.size() - 1);
+        return before != null
+                && told.action().equals("fruit-set")
+                && before.action().equals("harvested")
+                && before.form() != null
+                && start > before.lastWord()
+                && IntStream.range(before.lastWord() + 1, start)
+                        .allMatch(at -> LED.contains(tokens.get(at).word()) || counted(slots, at));
+    }
+
+    private static boolean counted(Phrase.Slots slots, int at) {
+        return slots.end("n", at) > 0 || slots.end("n", at - 1) > at;
     }
 
     /** "Carrots in the bed" tells where they went, unless a verb before it did: "sowed carrots in the bed". */

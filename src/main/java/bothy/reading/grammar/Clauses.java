@@ -99,12 +99,19 @@ public final class Clauses {
                     && last.action().equals(action.action())
                     && (action.form() == Form.PLAIN || action.form() == null && !action.state())
                     && IntStream.range(last.lastWord() + 1, action.start())
-                            .noneMatch(at -> PARTING.contains(passage.word(at)));
+                            .noneMatch(at -> PARTING.contains(passage.word(at)) && !namedAs(passage, at));
             if (!again) {
                 kept.add(action);
             }
         }
         return kept;
+    }
+
+    /** "Gave slurry as feed": the word behind the "as" only tells what for. */
+    private static boolean namedAs(Passage passage, int at) {
+        int next = Set.of("a", "an", "some").contains(passage.word(at + 1)) ? at + 2 : at + 1;
+        return passage.word(at).equals("as")
+                && Set.of("feed", "food", "fertiliser", "fertilizer", "tonic").contains(passage.word(next));
     }
 
     /** "Thinned the carrots I sowed in April": the sowing only says which. */
@@ -231,12 +238,14 @@ public final class Clauses {
             int end,
             int[] sentence,
             int relative) {
-        List<CropSaid> inside = DirectObjects.of(
+        List<CropSaid> inside = PartGathered.once(
                 passage,
-                action,
-                Passage.within(passage.crops(), start, end).stream()
-                        .filter(crop -> !crop.thing() || supports(passage, action, crop))
-                        .toList());
+                DirectObjects.of(
+                        passage,
+                        action,
+                        Passage.within(passage.crops(), start, end).stream()
+                                .filter(crop -> !crop.thing() || supports(passage, action, crop))
+                                .toList()));
         int own = endBefore(passage, action, inside, end);
         int verb = action.words().nextSetBit(0);
         List<CropSaid> after =
@@ -266,6 +275,7 @@ public final class Clauses {
                         || pointsBack(passage, start, end) && !thingsBefore(passage, action))) {
             inside = earlier(passage, start);
         }
+        inside = inside.isEmpty() ? PartGathered.of(passage, action, sentence) : inside;
         if (!clauses.isEmpty() && !inside.isEmpty() && withThem(passage, action, inside.get(0))) {
             List<CropSaid> both =
                     new ArrayList<>(clauses.get(clauses.size() - 1).crops());

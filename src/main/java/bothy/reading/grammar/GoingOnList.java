@@ -1,9 +1,11 @@
 package bothy.reading.grammar;
 
+import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
 import bothy.reading.said.Span;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Whether a sentence only goes on with a list: crops with their counts, places and days, and nothing told of them. */
 final class GoingOnList {
@@ -66,15 +68,29 @@ final class GoingOnList {
             "did",
             "do");
 
+    private static final Set<String> REASONS = Set.of("because", "cause", "cos", "coz", "cuz", "as");
+
     private GoingOnList() {}
 
     static boolean only(Passage passage, int[] sentence) {
-        for (int at = sentence[0]; at < sentence[1]; at++) {
+        for (int at = sentence[0]; at < reason(passage, sentence); at++) {
             if (TELLING.contains(passage.word(at)) && !covered(passage.places(), at) && !covered(passage.days(), at)) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** Where a list that is counted begins to say why: "12 lettuces because there was room". */
+    private static int reason(Passage passage, int[] sentence) {
+        int counted = passage.counts(sentence[0], sentence[1]).stream()
+                .mapToInt(NumberSaid::end)
+                .min()
+                .orElse(sentence[1]);
+        return IntStream.range(counted, sentence[1])
+                .filter(at -> REASONS.contains(passage.word(at)))
+                .findFirst()
+                .orElse(sentence[1]);
     }
 
     private static boolean covered(List<? extends Span> spans, int at) {

@@ -3,7 +3,6 @@ package bothy.reading.grammar;
 import bothy.almanac.RulesBroken;
 import bothy.almanac.Words;
 import bothy.reading.said.ActionSaid;
-import bothy.reading.said.DaySaid;
 import bothy.reading.said.Mood;
 import bothy.reading.said.Passage;
 import bothy.reading.text.Conjugation.Form;
@@ -19,34 +18,6 @@ import java.util.Set;
 /** Tells what was done from what was not, is only meant, or is another's, by the words around a verb. */
 public final class Moods {
     private static final String FILE = "language";
-    /** "An hour before tea" supposes nothing. */
-    private static final Set<String> HOURS = Set.of(
-            "tea",
-            "lunch",
-            "dinner",
-            "supper",
-            "breakfast",
-            "work",
-            "bed",
-            "bedtime",
-            "dark",
-            "school",
-            "church",
-            "dusk",
-            "dawn",
-            "noon",
-            "midday",
-            "midnight",
-            "sunset",
-            "sunrise",
-            "heading",
-            "going",
-            "leaving",
-            "coffee",
-            "lunchtime",
-            "teatime",
-            "dinnertime",
-            "nightfall");
 
     /** What they deny stands right behind them: "stopped watering", "nearly picked". */
     private static final Set<String> STOPPING =
@@ -120,8 +91,8 @@ public final class Moods {
     /** Whether such words stand in the sentence and not only in what the doing is compared with. */
     private boolean hasBeside(String sort, Passage passage, int[] sentence, ActionSaid action) {
         return books.get(sort).all(passage.tokens(), sentence[0], sentence[1], passage).stream()
-                .anyMatch(found -> !counted(passage, found)
-                        && !addressed(passage, found)
+                .anyMatch(found -> !OtherUses.counted(passage, found)
+                        && !OtherUses.addressed(passage, found)
                         && !comparisons.hold(found, action, passage, sentence));
     }
 
@@ -176,7 +147,7 @@ public final class Moods {
         int near = afterComma(passage, from, verb);
         boolean negated = near < verb
                         && books.get("negation").all(passage.tokens(), near, verb, passage).stream()
-                                .anyMatch(found -> !counted(passage, found)
+                                .anyMatch(found -> !OtherUses.counted(passage, found)
                                         && !(STOPPING.contains(passage.word(found.start())) && verb - found.end() > 2))
                 || negatedWithin(action, passage);
         boolean anyway = endsWith("done-anyway", passage, from, verb);
@@ -201,27 +172,12 @@ public final class Moods {
     private boolean meant(ActionSaid action, Passage passage, int from, int verb) {
         return from < verb
                 && books.get("intent").all(passage.tokens(), from, verb, passage).stream()
-                        .anyMatch(found -> !counted(passage, found)
-                                && !beside(passage, found)
-                                && !towards(passage, found)
+                        .anyMatch(found -> !OtherUses.counted(passage, found)
+                                && !OtherUses.beside(passage, found)
+                                && !OtherUses.towards(passage, found)
                                 && (action.form() != Form.PAST
                                         || PLAIN_TOO.contains(passage.word(verb))
                                         || !parted(passage, found.end(), verb)));
-    }
-
-    /** "Went out to the plot" is a way, no intention. */
-    private static boolean towards(Passage passage, Found<String> found) {
-        return passage.word(found.end() - 1).equals("to")
-                && Set.of("the", "my", "our", "their", "his", "her", "a").contains(passage.word(found.end()));
-    }
-
-    /** "Next to them" is a place. */
-    private static boolean beside(Passage passage, Found<String> found) {
-        return passage.word(found.start()).equals("next")
-                && passage.word(found.start() + 1).equals("to")
-                && (Set.of("them", "the", "my", "our", "it", "those", "these", "a", "where")
-                                .contains(passage.word(found.end()))
-                        || passage.end("crop", found.end()) > 0);
     }
 
     private static boolean parted(Passage passage, int from, int to) {
@@ -308,7 +264,7 @@ public final class Moods {
         }
         boolean another = from < verb
                 && books.get("others").all(passage.tokens(), from, verb, passage).stream()
-                        .anyMatch(found -> !addressed(passage, found) && !comeFrom(passage, found));
+                        .anyMatch(found -> !OtherUses.addressed(passage, found) && !OtherUses.comeFrom(passage, found));
         return (another || anothers(passage, from, verb, verb + 1)) && !has("household", passage, from, passage.size());
     }
 
@@ -341,50 +297,7 @@ public final class Moods {
     private boolean has(String sort, Passage passage, int from, int to) {
         return from < to
                 && books.get(sort).all(passage.tokens(), from, to, passage).stream()
-                        .anyMatch(found -> !counted(passage, found) && !addressed(passage, found));
-    }
-
-    /** "Mate, the tomatoes are in", "they are up, mate": who is spoken to does nothing. */
-    private static boolean addressed(Passage passage, Found<String> found) {
-        boolean one = found.place().length() == 1;
-        boolean opens =
-                found.start() == 0 || passage.tokens().get(found.start() - 1).mark();
-        return one && opens && Set.of(",", "!").contains(passage.word(found.end()));
-    }
-
-    /** "Home from my brother's", "round at the neighbour's": where somebody was. */
-    private static boolean comeFrom(Passage passage, Found<String> found) {
-        int at = found.start() - 1;
-        at -= Set.of("the", "my", "our").contains(passage.word(at)) ? 1 : 0;
-        return Set.of("from", "at", "to", "near", "past", "opposite", "behind").contains(passage.word(at));
-    }
-
-    /** "The day before yesterday" and "17 May" are days; they suppose and mean nothing. */
-    private static boolean counted(Passage passage, Found<String> found) {
-        boolean forOnce = passage.word(found.start()).equals("once")
-                && (Set.of("for", "at").contains(passage.word(found.start() - 1))
-                        || Set.of("again", "more", "a").contains(passage.word(found.start() + 1)));
-        boolean hour = Set.of("before", "until", "till").contains(passage.word(found.start()))
-                && found.place().length() == 1
-                && HOURS.contains(passage.word(found.end()));
-        return forOnce
-                || hour
-                || occasion(passage, found)
-                || passage.days().stream()
-                        .anyMatch(day -> day.known()
-                                && day.sort() == DaySaid.Sort.EXACT
-                                && found.place().length() == 1
-                                && day.covers(found.start()));
-    }
-
-    /** "Before the heat we got them out": a time of day or a thing that happened, behind which the telling begins. */
-    private static boolean occasion(Passage passage, Found<String> found) {
-        int at = found.end() + 1;
-        return passage.word(found.start()).equals("before")
-                && found.place().length() == 1
-                && passage.word(found.end()).equals("the")
-                && passage.cropAt(at).isEmpty()
-                && Set.of("i", "we", ",", "of").contains(passage.word(at + 1));
+                        .anyMatch(found -> !OtherUses.counted(passage, found) && !OtherUses.addressed(passage, found));
     }
 
     private boolean endsWith(String sort, Passage passage, int from, int to) {

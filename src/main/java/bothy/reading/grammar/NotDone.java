@@ -35,8 +35,21 @@ final class NotDone {
     private static final Set<String> PLANS =
             Set.of("schedule", "timetable", "dates", "calendar", "guide", "instructions", "advice", "tips", "chart");
 
-    private static final Set<String> STUFF =
-            Set.of("net", "nets", "cloth", "butt", "catalogue", "tray", "trays", "house");
+    private static final Set<String> STUFF = Set.of(
+            "net",
+            "nets",
+            "cloth",
+            "butt",
+            "butts",
+            "barrel",
+            "barrels",
+            "tank",
+            "tanks",
+            "gauge",
+            "catalogue",
+            "tray",
+            "trays",
+            "house");
     /** "Seed catalogue", "plant food", "water butt": names of things at the head of a message. */
     private static final Set<String> THINGS_AFTER = Set.of(
             "net",
@@ -64,6 +77,12 @@ final class NotDone {
             "food",
             "feed",
             "butt",
+            "butts",
+            "barrel",
+            "barrels",
+            "tank",
+            "tanks",
+            "gauge",
             "bill",
             "shop",
             "shopping",
@@ -145,7 +164,7 @@ final class NotDone {
         return plan
                 || form == null && climbs(tokens, found)
                 || form == null && had(tokens, found)
-                || form == null && bareIn(tokens, found)
+                || form == null && (bareIn(tokens, found) || where(tokens, found))
                 || form == null && (feared(tokens, found) || anotherTook(tokens, found))
                 || form == Form.PLAIN && noun(tokens, found)
                 || form == Form.ING && cover(tokens, found)
@@ -207,6 +226,13 @@ final class NotDone {
                 && before >= 0
                 && !tokens.get(before).endsSentence()
                 && !tokens.get(before).is(":");
+    }
+
+    /** "Along the netting yesterday": what stands there, not what was done. */
+    private static boolean where(List<Token> tokens, Phrase.Place found) {
+        return Set.of("the", "my", "our").contains(word(tokens, found.start()))
+                && Set.of("along", "behind", "under", "beneath", "beside", "near", "against", "inside", "outside", "by")
+                        .contains(word(tokens, found.start() - 1));
     }
 
     /** "Had 12 peppers in, now there are 9": what stood there before. */
@@ -314,10 +340,11 @@ final class NotDone {
         if (cried) {
             return true;
         }
-        if (at + 1 < tokens.size() && THINGS_AFTER.contains(tokens.get(at + 1).word())) {
-            return at == 0
-                    || tokens.get(at - 1).mark()
-                    || STUFF.contains(tokens.get(at + 1).word());
+        String next = word(tokens, at + 1);
+        boolean heads = at == 0 || tokens.get(at - 1).mark();
+        boolean told = !heads && Set.of("is", "was", "are", "were").contains(next); // "Because the drill was long".
+        if (THINGS_AFTER.contains(next) && !told) {
+            return heads || STUFF.contains(next);
         }
         boolean dry = tokens.get(at).is("dry")
                 && (at + 1 == tokens.size()
@@ -329,7 +356,12 @@ final class NotDone {
             return false;
         }
         Token before = tokens.get(at - 1);
-        return !before.mark() && !BEFORE_VERB.contains(before.word());
+        return !before.mark() && !BEFORE_VERB.contains(before.word()) && !atLast(tokens, at);
+    }
+
+    /** "I could at last sow the peas". */
+    private static boolean atLast(List<Token> tokens, int at) {
+        return word(tokens, at - 1).equals("last") && Set.of("at", "long").contains(word(tokens, at - 2));
     }
 
     /** "Sowed a pot of basil on Sunday" pots nothing on. */

@@ -20,6 +20,13 @@ public final class Numbers {
     private static final Pattern OF_UNITS = Pattern.compile(
             "kilos?|kgs?|pounds?|lbs?|stone|ounces?|oz|lit(?:re|er)s?|pints?|gallons?|inch(?:es)?|foot|feet|ft|met(?:re|er)s?|weeks?|months?|years?|hours?");
 
+    /** Behind one of these a hundred may be all that was begun, and what follows the "and" those of it that did something. */
+    private static final Set<String> BEGUN = Set.of("sowed", "sown", "planted", "started", "put", "set", "had", "of");
+
+    private static final Set<String> CAME_OF_IT =
+            Set.of("came", "come", "are", "were", "have", "died", "rotted", "germinated", "survived", "up");
+    private static final Set<String> SIZES =
+            Set.of("inch", "inches", "in", "foot", "ft", "cm", "mm", "litre", "gallon");
     private final Map<String, Integer> words = new HashMap<>();
     private final PhraseBook<Double> phrases = new PhraseBook<>();
     private final PhraseBook<String> guessed;
@@ -84,7 +91,8 @@ public final class Numbers {
     private NumberSaid single(List<Token> tokens, int at, Map<Integer, PhraseBook.Found<Double>> told) {
         Token token = tokens.get(at);
         if (token.sort() == Sort.NUMBER) {
-            return dozens(tokens, andPart(tokens, new NumberSaid(at, at + 1, token.number(), false)));
+            return pastHundred(
+                    tokens, dozens(tokens, andPart(tokens, new NumberSaid(at, at + 1, token.number(), false))));
         }
         if (token.sort() == Sort.ORDINAL) {
             return new NumberSaid(at, at + 1, token.number(), true);
@@ -96,9 +104,26 @@ public final class Numbers {
         NumberSaid inWords = inWords(tokens, at);
         PhraseBook.Found<Double> phrase = told.get(at);
         if (phrase != null && (inWords == null || phrase.end() > inWords.end())) {
-            return new NumberSaid(at, phrase.end(), phrase.meaning(), false);
+            return pastHundred(tokens, new NumberSaid(at, phrase.end(), phrase.meaning(), false));
         }
-        return inWords;
+        return inWords == null ? null : pastHundred(tokens, inWords);
+    }
+
+    /** "A hundred and one", "two hundred fifty"; in "a hundred and ten came up" and "a hundred four inch pots" the hundred is whole. */
+    private NumberSaid pastHundred(List<Token> tokens, NumberSaid hundreds) {
+        if (!tokens.get(hundreds.end() - 1).is("hundred") || hundreds.end() >= tokens.size()) {
+            return hundreds;
+        }
+        boolean and = tokens.get(hundreds.end()).is("and");
+        int at = hundreds.end() + (and ? 1 : 0);
+        NumberSaid rest = at < tokens.size() ? inWords(tokens, at) : null;
+        String behind = rest == null || rest.end() >= tokens.size()
+                ? ""
+                : tokens.get(rest.end()).word();
+        boolean begun = hundreds.start() > 0
+                && BEGUN.contains(tokens.get(hundreds.start() - 1).word());
+        boolean apart = rest == null || (and ? begun && CAME_OF_IT.contains(behind) : SIZES.contains(behind));
+        return apart ? hundreds : new NumberSaid(hundreds.start(), rest.end(), hundreds.value() + rest.value(), false);
     }
 
     /** "3 dozen", "2 hundred". */

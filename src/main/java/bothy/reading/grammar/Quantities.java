@@ -25,6 +25,9 @@ public final class Quantities {
     /** Behind a length these tell which one it is. */
     private static final Set<String> ASIDE = Set.of("deep", "apart");
 
+    /** Before a unit these count it once. */
+    private static final Set<String> ONE = Set.of("a", "an", "another", "whole", "full");
+
     private static final Set<String> LENGTHS = Set.of("m", "mm");
     private static final List<String> SCALES = List.of("kg", "L", "mm", "m", "m²");
     private final PhraseBook<Unit> units = new PhraseBook<>();
@@ -159,9 +162,7 @@ public final class Quantities {
         }
         Token before = tokens.get(unit.start() - 1);
         boolean longEnough = tokens.get(unit.start()).word().length() > 2;
-        return longEnough
-                && (before.is("a") || before.is("an") || before.is("whole") || before.is("full"))
-                && !unit.meaning().si().startsWith("°");
+        return longEnough && ONE.contains(before.word()) && !unit.meaning().si().startsWith("°");
     }
 
     private static Quantity quantity(int start, PhraseBook.Found<Unit> unit, double told, Units units) {

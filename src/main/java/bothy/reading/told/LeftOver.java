@@ -71,6 +71,7 @@ final class LeftOver {
                 : Passage.within(passage.days(), clause.sentence()[0], clause.sentence()[1]).stream()
                         .filter(one -> one.known()
                                 && !clause.inRelative(one.start())
+                                && !WhenTold.occasion(passage, clause, one)
                                 && !WhenTold.forecast(passage, one)
                                 && !WhenTold.wished(passage, one)
                                 && before.stream().noneMatch(earlier -> one.past()

@@ -17,7 +17,9 @@ import java.util.stream.IntStream;
 final class OnAnotherDay {
     private static final Set<What> BY_DAYS =
             EnumSet.of(What.HARVESTED, What.SOWN, What.PLANTED_OUT, What.POTTED_ON, What.PRICKED_OUT, What.DIED);
-    private static final Set<String> BETWEEN = Set.of("more", "on", "of", "them", "another", "last", "-", "in", "out");
+    private static final Set<String> BETWEEN = Set.of(
+            "ears", "cobs", "heads", "pods", "bulbs", "roots", "fruits", "more", "on", "of", "off", "from", "the",
+            "same", "plants", "them", "another", "last", "-", "in", "out");
     private static final int REACH = 4;
     /** So many words behind a weight may name its crop: "1 kg of the tomatoes". */
     private static final int CROP_REACH = 3;

@@ -12,11 +12,15 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Doings that one message tells as meant or to come. */
 final class PlansTold {
     /** A day without a year that lies further ahead is more likely one that is over, days. */
     private static final int SOON = 90;
+
+    /** "Could at long last sow". */
+    private static final int COULD_REACH = 4;
 
     private final WhatMeant whatMeant;
 
@@ -66,6 +70,7 @@ final class PlansTold {
         }
         boolean since = Cropless.names(passage, clause, Set.of("since"));
         boolean began = since
+                || managed(passage, verb)
                 || passage.word(verb - 2).equals("helped")
                 || Set.of("was", "were", "been", "started", "finished", "spent", "began", "did")
                         .contains(passage.word(verb - 1));
@@ -74,5 +79,23 @@ final class PlansTold {
                 && !began
                 && day.future().isBefore(today.plusDays(SOON));
         return day.past().isAfter(today) || either;
+    }
+
+    /** "Managed to sow", "was finally able to sow", "got round to sowing", "could at last sow": on the day that is over. */
+    private static boolean managed(Passage passage, int verb) {
+        String before = passage.word(verb - 1);
+        String further = passage.word(verb - 2);
+        boolean to = before.equals("to")
+                && (Set.of("managed", "remembered", "decided", "had", "began", "started")
+                                .contains(further)
+                        || further.equals("able") && !passage.word(verb - 3).equals("be")
+                        || further.equals("got") && passage.word(verb - 3).equals("finally")
+                        || Set.of("round", "around", "down").contains(further)
+                                && passage.word(verb - 3).equals("got"));
+        boolean last = before.equals("last") && Set.of("at", "long").contains(further);
+        return to
+                || (last || before.equals("finally"))
+                        && IntStream.range(Math.max(0, verb - COULD_REACH), verb)
+                                .anyMatch(at -> passage.word(at).equals("could"));
     }
 }

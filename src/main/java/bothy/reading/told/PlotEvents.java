@@ -20,10 +20,15 @@ public final class PlotEvents {
     /** "A low of about 20". */
     private static final int NUMBER_REACH = 3;
 
+    private static final double MM_OF_AN_INCH = 25.4;
+
     private static final double SAME = 1e-3;
     private static final double HOTTEST_C = 55;
     private static final double COLDEST_C = -40;
     private static final double COOLEST_F_LIKELY = 30;
+    /** With frost about, whoever reckons in Fahrenheit means no Celsius by a figure above this. */
+    private static final double WARM_FOR_FROST_C = 10;
+
     private static final double WARM_AIR_F = 75;
     private static final double HOTTEST_AIR_F = 130;
 
@@ -33,6 +38,7 @@ public final class PlotEvents {
         return switch (event.what()) {
             case NOTE -> event.withDetail(note(passage, clause));
             case TEMPERATURE -> temperature(event, passage, clause);
+            case RAIN -> event.amount() == null ? gauged(event, passage, clause) : event;
             case SOIL_CHECKED -> event.withPlace(place(passage, clause), null);
             default -> event;
         };
@@ -47,6 +53,21 @@ public final class PlotEvents {
                         own.get(own.size() - 1).value(), own.get(own.size() - 1).unit());
         boolean soil = SOIL.stream().anyMatch(word -> says(passage, clause.from(), clause.to(), word));
         return measured.withDetail(soil ? "soil" : null).withPlace(place(passage, clause), null);
+    }
+
+    /** "Rain gauge: 6.5": the number alone is in what the grower's gauges are marked with. */
+    private static Event gauged(Event event, Passage passage, Clause clause) {
+        boolean us = passage.situation().grower().units() == Units.US;
+        return !says(passage, clause.action().start(), clause.action().end(), "gauge")
+                ? event
+                : Passage.within(
+                                passage.numbers(),
+                                clause.action().start(),
+                                clause.action().end())
+                        .stream()
+                        .reduce((first, second) -> second)
+                        .map(number -> event.withAmount(us ? number.value() * MM_OF_AN_INCH : number.value(), "mm"))
+                        .orElse(event);
     }
 
     /** "Got down to 3": the number alone is degrees. */
@@ -104,7 +125,8 @@ public final class PlotEvents {
         double value = event.amount();
         if (event.unit().equals("°")) {
             boolean us = passage.situation().grower().units() == Units.US;
-            boolean likely = us ? value > COOLEST_F_LIKELY && value < 130 : value > COLDEST_C && value <= 45;
+            double coolest = frosty(passage) ? WARM_FOR_FROST_C : COOLEST_F_LIKELY;
+            boolean likely = us ? value > coolest && value < 130 : value > COLDEST_C && value <= 45;
             boolean air = !us && value >= WARM_AIR_F && value < HOTTEST_AIR_F && ofTheDay(passage);
             if (air) {
                 return told.with(event.withAmount(celsius(value), "°C")).assuming("unit");
@@ -166,6 +188,25 @@ public final class PlotEvents {
                         Math.min(
                                 passage.tokens().get(to - 1).to(),
                                 passage.message().length()));
+    }
+
+    /** Whether frost, ice or snow is told of. */
+    private static boolean frosty(Passage passage) {
+        return Set.of(
+                        "frost",
+                        "frosts",
+                        "frosty",
+                        "frosted",
+                        "freeze",
+                        "freezing",
+                        "froze",
+                        "frozen",
+                        "ice",
+                        "icy",
+                        "snow",
+                        "snowed")
+                .stream()
+                .anyMatch(passage.words()::contains);
     }
 
     /** "100 degrees today": the air of a day, which can be so only in Fahrenheit. */

@@ -31,6 +31,9 @@ final class WhenTold {
     private static final int LEADING_WORDS = 4;
 
     private static final int FORECAST_REACH = 5;
+    /** Before a day these tell that something takes place on it. */
+    private static final Set<String> TAKING_PLACE = Set.of(
+            "is", "are", "'s", "coming", "comes", "come", "due", "arriving", "arrive", "leaving", "visiting", "off");
 
     private WhenTold() {}
 
@@ -41,6 +44,7 @@ final class WhenTold {
                         && !toCome(passage, clause, day)
                         && !forecast(passage, day)
                         && !ofWhatWentOn(passage, clause, day)
+                        && !occasion(passage, clause, day)
                         && !wished(passage, day))
                 .toList();
         if (!own.isEmpty()) {
@@ -52,7 +56,10 @@ final class WhenTold {
                     .orElseGet(() -> nearest(passage, own, clause));
         }
         List<DaySaid> sentence = Passage.within(passage.days(), clause.sentence()[0], clause.sentence()[1]).stream()
-                .filter(day -> !clause.inRelative(day.start()) && !forecast(passage, day) && !wished(passage, day))
+                .filter(day -> !clause.inRelative(day.start())
+                        && !forecast(passage, day)
+                        && !occasion(passage, clause, day)
+                        && !wished(passage, day))
                 .toList();
         DaySaid leading = sentence.isEmpty() ? null : sentence.get(0);
         if (leading != null && heads(passage, leading, clause.sentence()[0])) {
@@ -218,11 +225,33 @@ final class WhenTold {
                     Passage.within(passage.actions(), sentence[0], sentence[1]).isEmpty();
             boolean bare = alone
                     && Passage.within(passage.crops(), sentence[0], sentence[1]).isEmpty();
-            if (first.start() - sentence[0] <= (bare ? LEADING_WORDS : 1) && (alone || marked(passage, first))) {
+            if (first.start() - sentence[0] <= (bare ? LEADING_WORDS : 1)
+                    && !ofAnOccasion(passage, sentence, first)
+                    && (alone || marked(passage, first))) {
                 heading = first;
             }
         }
         return heading;
+    }
+
+    /** "The party is on Friday so picked five": the day of the party. */
+    static boolean occasion(Passage passage, Clause clause, DaySaid day) {
+        int before = Set.of("on", "this", "next").contains(passage.word(day.start() - 1))
+                ? day.start() - 2
+                : day.start() - 1;
+        return day.end() <= clause.action().words().nextSetBit(0)
+                && TAKING_PLACE.contains(passage.word(before))
+                && Set.of("so", ",").contains(passage.word(day.end()));
+    }
+
+    /** "Market tomorrow.", "Show day is Saturday.": when something else takes place, and no heading. */
+    private static boolean ofAnOccasion(Passage passage, int[] sentence, DaySaid day) {
+        boolean ahead = day.known() && day.past().isAfter(passage.situation().today());
+        return day.start() > sentence[0]
+                && !passage.word(day.start() - 1).equals("for") // "Jobs for tomorrow."
+                && (ahead
+                        || IntStream.range(sentence[0], day.start())
+                                .anyMatch(at -> TAKING_PLACE.contains(passage.word(at))));
     }
 
     /** "Frost forecast for the weekend so I've put fleece over": the day of the frost. */

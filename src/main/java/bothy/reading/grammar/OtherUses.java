@@ -1,0 +1,113 @@
+package bothy.reading.grammar;
+
+import bothy.reading.said.DaySaid;
+import bothy.reading.said.Passage;
+import bothy.reading.text.PhraseBook.Found;
+import java.util.Set;
+
+/** Words that would turn a doing into one not done, where they stand for something else: days, places, who is spoken to. */
+final class OtherUses {
+    /** "An hour before tea" supposes nothing. */
+    private static final Set<String> HOURS = Set.of(
+            "tea",
+            "lunch",
+            "dinner",
+            "supper",
+            "breakfast",
+            "work",
+            "bed",
+            "bedtime",
+            "dark",
+            "school",
+            "church",
+            "dusk",
+            "dawn",
+            "noon",
+            "midday",
+            "midnight",
+            "sunset",
+            "sunrise",
+            "heading",
+            "going",
+            "leaving",
+            "coffee",
+            "lunchtime",
+            "teatime",
+            "dinnertime",
+            "nightfall");
+
+    private static final Set<String> WAITED = Set.of("last", "finally");
+
+    private OtherUses() {}
+
+    /** "The day before yesterday" and "17 May" are days; they suppose and mean nothing. */
+    static boolean counted(Passage passage, Found<String> found) {
+        boolean forOnce = passage.word(found.start()).equals("once")
+                && (Set.of("for", "at").contains(passage.word(found.start() - 1))
+                        || Set.of("again", "more", "a").contains(passage.word(found.start() + 1)));
+        boolean hour = Set.of("before", "until", "till").contains(passage.word(found.start()))
+                && found.place().length() == 1
+                && HOURS.contains(passage.word(found.end()));
+        return forOnce
+                || hour
+                || atLast(passage, found)
+                || occasion(passage, found)
+                || passage.days().stream()
+                        .anyMatch(day -> day.known()
+                                && day.sort() == DaySaid.Sort.EXACT
+                                && found.place().length() == 1
+                                && day.covers(found.start()));
+    }
+
+    /** "I could at last sow", "finally I could plant out": what was waited for was done. */
+    private static boolean atLast(Passage passage, Found<String> found) {
+        int before =
+                Set.of("i", "we").contains(passage.word(found.start() - 1)) ? found.start() - 2 : found.start() - 1;
+        return passage.word(found.start()).equals("could")
+                && found.place().length() == 1
+                && (WAITED.contains(passage.word(found.end()))
+                        || passage.word(found.end()).equals("at")
+                                && Set.of("last", "long").contains(passage.word(found.end() + 1))
+                        || WAITED.contains(passage.word(before)));
+    }
+
+    /** "Before the heat we got them out": a time of day or a thing that happened, behind which the telling begins. */
+    private static boolean occasion(Passage passage, Found<String> found) {
+        int at = found.end() + 1;
+        return passage.word(found.start()).equals("before")
+                && found.place().length() == 1
+                && passage.word(found.end()).equals("the")
+                && passage.cropAt(at).isEmpty()
+                && Set.of("i", "we", ",", "of").contains(passage.word(at + 1));
+    }
+
+    /** "Mate, the tomatoes are in", "they are up, mate": who is spoken to does nothing. */
+    static boolean addressed(Passage passage, Found<String> found) {
+        boolean one = found.place().length() == 1;
+        boolean opens =
+                found.start() == 0 || passage.tokens().get(found.start() - 1).mark();
+        return one && opens && Set.of(",", "!").contains(passage.word(found.end()));
+    }
+
+    /** "Home from my brother's", "round at the neighbour's": where somebody was. */
+    static boolean comeFrom(Passage passage, Found<String> found) {
+        int at = found.start() - 1;
+        at -= Set.of("the", "my", "our").contains(passage.word(at)) ? 1 : 0;
+        return Set.of("from", "at", "to", "near", "past", "opposite", "behind").contains(passage.word(at));
+    }
+
+    /** "Went out to the plot" is a way, no intention. */
+    static boolean towards(Passage passage, Found<String> found) {
+        return passage.word(found.end() - 1).equals("to")
+                && Set.of("the", "my", "our", "their", "his", "her", "a").contains(passage.word(found.end()));
+    }
+
+    /** "Next to them" is a place. */
+    static boolean beside(Passage passage, Found<String> found) {
+        return passage.word(found.start()).equals("next")
+                && passage.word(found.start() + 1).equals("to")
+                && (Set.of("them", "the", "my", "our", "it", "those", "these", "a", "where")
+                                .contains(passage.word(found.end()))
+                        || passage.end("crop", found.end()) > 0);
+    }
+}
