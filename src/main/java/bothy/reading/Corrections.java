@@ -36,6 +36,7 @@ final class Corrections {
     private final PhraseBook<String> same;
     private final PhraseBook<String> anywhere;
     private final PhraseBook<String> miscounted;
+    private final PhraseBook<String> planned;
     private final Set<String> leading;
     private final FigureAfterNo figureAfterNo;
     private final CropNames cropNames;
@@ -48,6 +49,7 @@ final class Corrections {
         same = file.book("/same", "same");
         anywhere = file.book("/anywhere", "anywhere");
         miscounted = file.book("/miscounted", "miscounted");
+        planned = file.book("/planned", "planned");
         leading = leading(words, "/leading-unnamed");
         figureAfterNo = new FigureAfterNo(words);
         this.cropNames = cropNames;
@@ -63,7 +65,7 @@ final class Corrections {
     static Set<String> vocabulary(Words words) {
         PhraseFile file = new PhraseFile(words, "corrections", Map.of());
         Set<String> all = new java.util.HashSet<>();
-        List.of("/cues", "/undo", "/strong", "/same", "/miscounted")
+        List.of("/cues", "/undo", "/strong", "/same", "/miscounted", "/planned")
                 .forEach(at -> all.addAll(file.book(at, at).vocabulary()));
         return all;
     }
@@ -92,6 +94,9 @@ final class Corrections {
         if (ofItsOwn && !opens(strong, passage)) {
             return Optional.empty();
         }
+        if (told.isEmpty() && !recounts && onlyPlanned(passage)) {
+            return Optional.empty();
+        }
         Changes changes = Changes.in(passage, told);
         boolean meant = recounts
                 || opens(strong, passage)
@@ -110,6 +115,14 @@ final class Corrections {
             return Optional.empty();
         }
         return corrected(passage, changes, told, meant || noBeforeComma(passage));
+    }
+
+    /** "Thinking about leeks next year instead of onions": what is to come was never told wrong. */
+    private boolean onlyPlanned(Passage passage) {
+        return !planned.all(passage.tokens(), 0, passage.size(), passage).isEmpty()
+                && !opens(strong, passage)
+                && !opens(cues, passage)
+                && !noBeforeComma(passage);
     }
 
     /** Whether a message opens with words that put something right and hardly say anything else: "correction: 15 beans". */

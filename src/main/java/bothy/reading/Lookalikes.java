@@ -155,6 +155,7 @@ final class Lookalikes {
     /** Whether a doing only looks like what its words say. */
     static boolean only(Passage passage, ActionSaid action) {
         return inThere(passage, action)
+                || UsualWarmth.told(passage, action)
                 || felt(passage, action)
                 || weeded(passage, action)
                 || coveredIn(passage, action)

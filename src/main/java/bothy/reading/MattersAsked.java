@@ -112,6 +112,7 @@ final class MattersAsked {
         boolean why = inquiry.question() == Question.WHY;
         // "It has gone massive, can I still eat it": a matter may be told before it is asked of.
         return matters.find(passage.tokens(), sentence[0], sentence[1], passage).stream()
+                .filter(found -> !passage.word(found.start() - 1).equals("without")) // "Without pulling the plant up".
                 // "Is it too late to sow anything" asks of no plant whether it is normal.
                 .filter(found -> inquiry.question() != Question.WHAT_TO_GROW
                         || !SAYS_LITTLE.contains(found.meaning().name()))

@@ -3,14 +3,12 @@ package bothy.reading;
 import bothy.almanac.Words;
 import bothy.garden.SettingChange;
 import bothy.reading.said.ActionSaid;
-import bothy.reading.said.DaySaid;
 import bothy.reading.said.Passage;
 import bothy.reading.text.Phrase;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
 import bothy.reading.text.PhraseFile;
 import bothy.reading.text.Token;
-import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -32,7 +30,6 @@ final class Settings {
 
     private static final Pattern ZONE = Pattern.compile("\\b([A-Z][A-Za-z]+/[A-Z][A-Za-z_]+(?:/[A-Z][A-Za-z_]+)?)\\b");
     private static final String FROSTS = "frosts";
-    private static final Set<String> BESIDE_ITS_DAY = Set.of("last", "final", "first");
     private static final Set<String> OF_FROST = Set.of(FROSTS, "climate");
     /** USDA Plant Hardiness Zone Map: zone 10 and warmer have no winter colder than about −1 °C. */
     private static final Pattern HARDINESS =
@@ -44,15 +41,13 @@ final class Settings {
     private static final Set<String> DIRECTIONS = Set.of("north", "south", "west", "east");
     private static final Set<String> CONTINENTS = Set.of("Europe", "America", "Australia", "Asia", "Africa", "Pacific");
 
+    private static final Set<String> VISITING = Set.of("while", "whilst", "when", "whenever", "until", "till");
+
     private final PhraseBook<SettingChange> plain = new PhraseBook<>();
-    private final PhraseBook<String> frosts = new PhraseBook<>();
     /** So many words of a longer name may stand before one that is known: "St Paul Minnesota". */
     private static final int BEFORE_A_NAME = 2;
 
-    private final PhraseBook<String> bothFrosts;
-    private final PhraseBook<String> seasons;
-    private final PhraseBook<String> usual;
-    private final PhraseBook<String> happened;
+    private final FrostDates frostDates;
     private final PhraseBook<String> telling;
     private final PhraseBook<String> naming;
     private final Set<String> ordinary;
@@ -69,11 +64,7 @@ final class Settings {
                 file.into(plain, "/settings/" + setting + "/" + value, new SettingChange(setting, value));
             }
         }
-        words.names(FILE, "/frosts").forEach(frost -> file.into(frosts, "/frosts/" + frost, frost));
-        bothFrosts = file.book("/both", "both");
-        seasons = file.book("/season", "season");
-        usual = file.book("/usual", "usual");
-        happened = file.book("/happened", "happened");
+        frostDates = new FrostDates(words);
         wishes = new ReminderWishes(words);
         telling = file.book("/places/telling", "place");
         naming = file.book("/places/naming", "place");
@@ -121,8 +112,7 @@ final class Settings {
         all.addAll(wishes.vocabulary());
         words.names(FILE, "/cities").forEach(city -> all.addAll(List.of(city.split(" "))));
         words.names(FILE, "/regions").forEach(region -> all.addAll(List.of(region.split(" "))));
-        all.addAll(frosts.vocabulary());
-        all.addAll(bothFrosts.vocabulary());
+        all.addAll(frostDates.vocabulary());
         return all;
     }
 
@@ -144,7 +134,7 @@ final class Settings {
             told.addAll(places(passage, sentence));
             told.addAll(hardinessZone(passage, sentence));
         }
-        told.addAll(frost(passage, sentence));
+        told.addAll(frostDates.in(passage, sentence));
         told.addAll(wishes.in(passage, sentence));
         return told.stream().distinct().toList();
     }
@@ -195,67 +185,6 @@ final class Settings {
                 .contains(action);
     }
 
-    private List<SettingChange> frost(Passage passage, int[] sentence) {
-        List<Found<String>> found = frosts.find(passage.tokens(), sentence[0], sentence[1], passage);
-        List<DaySaid> days = Passage.within(passage.days(), sentence[0], sentence[1]).stream()
-                .filter(DaySaid::known)
-                .toList();
-        boolean past = !happened.all(passage.tokens(), sentence[0], sentence[1], passage)
-                .isEmpty();
-        boolean last = found.stream().anyMatch(frost -> Set.of("last", "final").contains(passage.word(frost.start())));
-        boolean habit = last
-                || !usual.all(passage.tokens(), sentence[0], sentence[1], passage)
-                        .isEmpty();
-        boolean season = found.isEmpty()
-                && days.size() == 2
-                && !seasons.find(passage.tokens(), sentence[0], sentence[1], passage)
-                        .isEmpty();
-        if (season) {
-            return List.of(
-                    new SettingChange("lastSpringFrost", monthDay(days.get(0))),
-                    new SettingChange("firstAutumnFrost", monthDay(days.get(1))));
-        }
-        boolean both = days.size() == 2 && ofBoth(passage, sentence);
-        if (both && (!past || found.size() == 2 && last)) {
-            return both(passage, sentence, days);
-        }
-        if (found.isEmpty() || days.isEmpty() || past || !habit) {
-            return List.of();
-        }
-        List<SettingChange> told = new ArrayList<>();
-        for (int i = 0; i < found.size() && i < days.size(); i++) {
-            told.add(new SettingChange(found.get(i).meaning(), monthDay(days.get(i))));
-        }
-        return told;
-    }
-
-    private boolean ofBoth(Passage passage, int[] sentence) {
-        return !bothFrosts
-                .all(passage.tokens(), sentence[0], sentence[1], passage)
-                .isEmpty();
-    }
-
-    /** "Frost dates last 28 April first 10 October": two days for one mention of frost, the spring's before the autumn's unless told. */
-    private List<SettingChange> both(Passage passage, int[] sentence, List<DaySaid> days) {
-        int start = sentence[0];
-        for (int at = start; at < days.get(0).start(); at++) {
-            start = BESIDE_ITS_DAY.contains(passage.word(at)) ? at : start;
-        }
-        boolean told = BESIDE_ITS_DAY.contains(passage.word(start));
-        boolean springFirst =
-                days.get(0).past().getMonthValue() < days.get(1).past().getMonthValue()
-                        ^ passage.situation().grower().southern();
-        boolean autumnFirst = told ? passage.word(start).equals("first") : !springFirst;
-        return List.of(
-                new SettingChange("lastSpringFrost", monthDay(days.get(autumnFirst ? 1 : 0))),
-                new SettingChange("firstAutumnFrost", monthDay(days.get(autumnFirst ? 0 : 1))));
-    }
-
-    private static String monthDay(DaySaid said) {
-        LocalDate day = said.past();
-        return String.format(Locale.ROOT, "%02d-%02d", day.getMonthValue(), day.getDayOfMonth());
-    }
-
     private List<SettingChange> places(Passage passage, int[] sentence) {
         List<SettingChange> told = new ArrayList<>();
         String words = text(passage, sentence);
@@ -263,7 +192,7 @@ final class Settings {
         if (zone.find() && ZoneId.getAvailableZoneIds().contains(zone.group(1))) {
             told.add(new SettingChange("zone", zone.group(1)));
         }
-        List<Found<String>> leads = telling.find(passage.tokens(), sentence[0], sentence[1], passage);
+        List<Found<String>> leads = atHome(passage, sentence[0], sentence[1]);
         told.addAll(Degrees.in(words, !leads.isEmpty()));
         if (leads.isEmpty()) {
             nameAlone(passage, sentence)
@@ -276,6 +205,13 @@ final class Settings {
                         ? behind(naming.find(passage.tokens(), sentence[0], sentence[1], passage), passage, sentence)
                         : behind);
         return told;
+    }
+
+    /** The words that lead to a place where the grower is; "while we are in Wales" tells of a place to visit. */
+    private List<Found<String>> atHome(Passage passage, int from, int to) {
+        return telling.find(passage.tokens(), from, to, passage).stream()
+                .filter(lead -> !VISITING.contains(passage.word(lead.start() - 1)))
+                .toList();
     }
 
     /** The places that stand right behind words that lead to one. */
@@ -292,8 +228,7 @@ final class Settings {
 
     /** "Adelaide, South Australia": a message that is a name and nothing else. Of two the nearer town comes first. */
     private Optional<String> nameAlone(Passage passage, int[] sentence) {
-        boolean frostsToo = !frosts.find(passage.tokens(), sentence[1], passage.size(), passage)
-                .isEmpty();
+        boolean frostsToo = frostDates.named(passage, sentence[1]);
         boolean first = sentence[0] == 0 && passage.situation().grower().latitude() == null;
         boolean whole =
                 (passage.sentences().size() == 1 || frostsToo || first) && sentence[1] - sentence[0] <= LONGEST_NAMES;
@@ -314,7 +249,7 @@ final class Settings {
 
     /** "Bristol, last frost 30 April": a name before what is told of its frosts. */
     private Optional<String> nameAtTheHead(Passage passage, int[] sentence) {
-        return frost(passage, sentence).isEmpty()
+        return frostDates.in(passage, sentence).isEmpty()
                 ? Optional.empty()
                 : cities().find(passage.tokens(), sentence[0], sentence[1], passage).stream()
                         .filter(city -> city.start() - sentence[0] <= BEFORE_A_NAME)
@@ -324,8 +259,7 @@ final class Settings {
 
     /** Degrees told that are no place on earth, as told. */
     Optional<String> nowhere(Passage passage) {
-        boolean lead =
-                !telling.find(passage.tokens(), 0, passage.size(), passage).isEmpty();
+        boolean lead = !atHome(passage, 0, passage.size()).isEmpty();
         return Degrees.nowhere(passage.message(), lead);
     }
 
@@ -344,7 +278,7 @@ final class Settings {
         if (zone.find()) {
             return Optional.of(zone.group().strip());
         }
-        for (Found<String> lead : telling.find(passage.tokens(), 0, passage.size(), passage)) {
+        for (Found<String> lead : atHome(passage, 0, passage.size())) {
             int end = lead.end();
             while (end < passage.size() && end < lead.end() + LONGEST_NAME && nameless(passage, end)) {
                 end++;

@@ -34,6 +34,28 @@ final class Signs {
     private static final Set<String> INTO = Set.of("in", "into");
     private static final Set<String> OF_THE = Set.of("on", "of", "my", "the", "our", "his", "her", "their");
     private static final String FILE = "signs";
+    private static final String NO_EMERGENCE = "no-emergence";
+    /** What also tells of plants too long to stand. */
+    private static final Set<String> OF_LENGTH = Set.of("wilting", "damping-off");
+
+    private static final Set<String> FLOPPING = Set.of(
+            "flopping",
+            "flop",
+            "flops",
+            "flopped",
+            "floppy",
+            "falling",
+            "fall",
+            "fallen",
+            "over",
+            "keeling",
+            "leaning",
+            "drooping",
+            "droopy",
+            "seedlings",
+            "seedling",
+            "plants",
+            "starts");
     /** How many words before a sign a "no" may stand to take it back. */
     private static final int REACH = 4;
     /** How many words beside a sign tell what it is of. */
@@ -42,6 +64,8 @@ final class Signs {
     private final PhraseBook<String> signs = new PhraseBook<>();
     private final PhraseBook<String> where;
     private final PhraseBook<String> unseen;
+    private final PhraseBook<String> quiet;
+    private final Set<String> ofSeed;
     private final Map<String, String> wider = new HashMap<>();
     /** Words by sign that make a phrase of it tell something else: what is pale on a leaf is no scald of the fruit. */
     private final Map<String, Set<String>> unless = new HashMap<>();
@@ -66,6 +90,8 @@ final class Signs {
         words.lists(FILE, "/unless").forEach((sign, telling) -> unless.put(sign, Set.copyOf(telling)));
         where = file.book("/where", "where");
         unseen = file.book("/unseen", "unseen");
+        quiet = file.book("/quiet", "quiet");
+        ofSeed = Set.copyOf(words.list(FILE, "/of-seed"));
     }
 
     Set<String> vocabulary() {
@@ -95,7 +121,7 @@ final class Signs {
             }
         }
         List<Found<String>> all = List.copyOf(seen);
-        seen.removeIf(one -> within(one, all));
+        seen.removeIf(one -> within(one, all) || ofTheirLength(passage, one, all));
         return seen;
     }
 
@@ -155,6 +181,35 @@ final class Signs {
                         && found.start() < other.end());
     }
 
+    /** "Tall and skinny and flopping over": what has grown too long flops of its length, not of thirst or rot. */
+    private static boolean ofTheirLength(Passage passage, Found<String> found, List<Found<String>> all) {
+        return OF_LENGTH.contains(found.meaning())
+                && all.stream().anyMatch(one -> one.meaning().equals("leggy"))
+                && found.place().words().stream()
+                        .allMatch(at -> FLOPPING.contains(passage.word(at))
+                                || passage.crops().stream().anyMatch(crop -> crop.covers(at)));
+    }
+
+    /** "Nothing much happening up here, dark by 4": of the place and no seed that was sown. */
+    private boolean quiet(Passage passage, int[] sentence, Found<String> sign) {
+        return sign.meaning().equals(NO_EMERGENCE)
+                && Passage.within(passage.crops(), sentence[0], sentence[1]).isEmpty()
+                && IntStream.range(sentence[0], sentence[1])
+                        .mapToObj(passage::word)
+                        .noneMatch(ofSeed::contains)
+                && !quiet.all(passage.tokens(), sentence[0], sentence[1], passage)
+                        .isEmpty();
+    }
+
+    /** "Mine never come up that early": they do come up. */
+    private static boolean notSoEarly(Passage passage, Found<String> sign) {
+        String next = passage.word(sign.end());
+        boolean early = Set.of("that", "so", "this", "very", "too").contains(next)
+                && Set.of("early", "soon", "quick", "quickly", "fast").contains(passage.word(sign.end() + 1));
+        return sign.meaning().equals(NO_EMERGENCE)
+                && (early || Set.of("before", "until", "till").contains(next));
+    }
+
     /** "36 leeks dropped into their holes": those were made to plant in. */
     private static boolean madeToPlantIn(Passage passage, int[] sentence, Found<String> sign) {
         boolean into = sign.place().words().stream()
@@ -180,7 +235,10 @@ final class Signs {
     }
 
     private boolean ofSomethingElse(Passage passage, int[] sentence, Found<String> sign) {
-        if (madeToPlantIn(passage, sentence, sign) || growsNone(passage, sentence, sign)) {
+        if (madeToPlantIn(passage, sentence, sign)
+                || growsNone(passage, sentence, sign)
+                || quiet(passage, sentence, sign)
+                || notSoEarly(passage, sign)) {
             return true;
         }
         Set<String> telling = unless.getOrDefault(sign.meaning(), Set.of());

@@ -36,6 +36,23 @@ final class WhereAsked {
             "i", "we", "it", "they", "that", "this", "these", "those", "you", "the", "my", "our", "there", "anyone",
             "to", "now", "next", "should", "do", "can", "is", "are");
 
+    /** Persons and stuffs that are asked of without an article and end in no "s". */
+    private static final Set<String> MASSES = Set.of(
+            "someone",
+            "anybody",
+            "everyone",
+            "my",
+            "your",
+            "coffee",
+            "chicken",
+            "seaweed",
+            "comfrey",
+            "wood",
+            "tomato");
+
+    private static final Set<String> OBJECTS =
+            Set.of("the", "it", "them", "my", "our", "a", "an", "some", "these", "those", "to", "over");
+
     private static final int REPORT_REACH = 30;
 
     private final PhraseBook<String> cues = new PhraseBook<>();
@@ -72,10 +89,14 @@ final class WhereAsked {
         boolean mark = sentence[1] < passage.size() && passage.word(sentence[1]).equals("?");
         int begins = first(cues.all(passage.tokens(), sentence[0], sentence[1], passage).stream()
                 .filter(cue -> !whatever(passage, cue) && !marvels(passage, cue) && !date(passage, cue))
+                .filter(cue -> !SoundsAsking.only(passage, cue.start()))
                 .filter(cue -> mark || !relative(passage, sentence, cue) && !aside(passage, sentence, cue))
                 .toList());
         for (Found<String> cue : marked.all(passage.tokens(), sentence[0], sentence[1], passage)) {
-            if (marvels(passage, cue) || date(passage, cue) || accomplished(passage, cue)) {
+            if (marvels(passage, cue)
+                    || date(passage, cue)
+                    || accomplished(passage, cue)
+                    || SoundsAsking.only(passage, cue.start())) {
                 continue;
             }
             if (mark
@@ -198,31 +219,30 @@ final class WhereAsked {
             // "Ain't put a drop on them all week."
             case "is", "are", "have", "has" ->
                 !next.equals("not") || passage.message().contains("?");
-            case "can" ->
-                SUBJECTS.contains(next)
-                        || passage.end("crop", cue.start() + 1) > 0
-                        || next.length() > 3 && next.endsWith("s")
-                        || Set.of(
-                                        "someone",
-                                        "anybody",
-                                        "everyone",
-                                        "my",
-                                        "your",
-                                        "coffee",
-                                        "chicken",
-                                        "seaweed",
-                                        "comfrey",
-                                        "wood",
-                                        "tomato")
-                                .contains(next);
-            case "would", "will", "could", "should", "shall", "might" ->
+            case "can", "might", "may" -> namesWho(passage, cue.start() + 1);
+            case "would", "will", "could", "should", "shall" ->
                 !withoutSubject.contains(next)
+                        && !takesObject(passage, cue.start() + 1)
                         && !doneBy(passage, cue.start() + 1)
                         && !(next.equals("you") && passage.word(cue.start() + 2).equals("believe"));
             case "what" -> !Set.of("a", "an").contains(next);
             case "how" -> !EXCLAIMED.contains(next);
             default -> true;
         };
+    }
+
+    /** Whether a word names whom or what is asked of; "might switch to drip" left out the "I". */
+    private static boolean namesWho(Passage passage, int at) {
+        String word = passage.word(at);
+        return SUBJECTS.contains(word)
+                || passage.end("crop", at) > 0
+                || word.length() > 3 && word.endsWith("s")
+                || MASSES.contains(word);
+    }
+
+    /** "Will switch the whole bed to drip": a verb with its object, not what is asked of. */
+    private static boolean takesObject(Passage passage, int verb) {
+        return !namesWho(passage, verb) && OBJECTS.contains(passage.word(verb + 1));
     }
 
     /** "Will planted the beans": a name. */

@@ -222,7 +222,11 @@ public final class Clauses {
         boolean named = passage.crops().stream().anyMatch(crop -> crop.start() >= start && crop.end() <= one.start());
         boolean led = Set.of("i", "we", "that", "which").contains(passage.word(one.start() - 1))
                 || passage.crops().stream().anyMatch(crop -> crop.end() == one.start());
+        // "12 kale planted out with fleece over them" tells of both.
+        boolean besides = passage.word(next.start()).equals("with")
+                || passage.word(next.start() - 1).equals("with");
         return joined
+                && !besides
                 && !passage.word(next.start() - 1).equals("to")
                 && named
                 && led
@@ -282,7 +286,7 @@ public final class Clauses {
             both.addAll(inside);
             inside = both;
         }
-        Mood mood = moods.of(action, passage, start, end, sentence);
+        Mood mood = CarriedOn.of(moods.of(action, passage, start, end, sentence), action, passage, clauses);
         clauses.add(new Clause(
                 action,
                 start,

@@ -4,6 +4,7 @@ import bothy.garden.Event;
 import bothy.garden.Planting;
 import bothy.garden.Situation;
 import bothy.garden.What;
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -20,8 +21,10 @@ final class Sequence {
     /** Fruit is not stored sooner after sowing than this, days; common practice. */
     private static final int SOONEST_STORE = 75;
 
-    /** What has not shown by then, autumn garlic and parsnips too, is up in another sense, days; common practice. */
+    /** What has not shown by then, parsnips too, is up in another sense, days; common practice. */
     private static final int LONGEST_UNSEEN = 150;
+    /** The same of garlic planted in October where snow lies until April, days; common practice. */
+    private static final int LONGEST_UNSEEN_OVER_WINTER = 190;
     /** Where nothing was told since the sowing, days: until then what is put indoors are the plants; common practice. */
     private static final int SURELY_BORNE = 120;
 
@@ -100,8 +103,17 @@ final class Sequence {
         boolean longUp = event.what() == What.EMERGED
                 && planting.begun() != null
                 && event.on() != null
-                && event.on().isAfter(planting.begun().plusDays(LONGEST_UNSEEN));
+                && event.on().isAfter(planting.begun().plusDays(longestUnseen(planting, situation)));
         return !tooLate && !tooSoon && !longUp;
+    }
+
+    /** What is planted in autumn may lie the whole winter through before it shows. */
+    private static int longestUnseen(Planting planting, Situation situation) {
+        int month = planting.begun().getMonthValue();
+        boolean autumn = situation.grower().southern()
+                ? Month.MARCH.getValue() <= month && month <= Month.JUNE.getValue()
+                : month >= Month.SEPTEMBER.getValue();
+        return autumn ? LONGEST_UNSEEN_OVER_WINTER : LONGEST_UNSEEN;
     }
 
     /** Whether a planting has borne, so that what is put indoors is its crop and not the plants. */

@@ -118,8 +118,11 @@ final class WhatMeant {
             if (what == What.FED && says(passage, clause, Set.of("kitchen", "dinner", "table", "supper"))) {
                 return What.HARVESTED; // "First feed of beans, 700 g to the kitchen".
             }
-            if (what == What.HARVESTED && cameOut(passage, clause, crop)) {
+            if (what == What.HARVESTED && CameOut.emerged(passage, clause, crop)) {
                 return What.EMERGED;
+            }
+            if (what == What.EMERGED && CameOut.gathered(passage, clause)) {
+                return What.HARVESTED; // "Potatoes came up today, 6 kg".
             }
             if (what == What.HARVESTED && animals.by(passage, clause)) {
                 return What.DIED; // "2 leeks pulled by birds".
@@ -338,24 +341,6 @@ final class WhatMeant {
             return What.PLANTED_OUT;
         }
         return crop != null && cropNames.plantedIsSown(crop.crop()) ? What.SOWN : What.PLANTED_OUT;
-    }
-
-    /** "Carrots came out today" of seed that is not up yet: it has come up. */
-    private static boolean cameOut(Passage passage, Clause clause, CropSaid crop) {
-        boolean came = clause.action().words().stream()
-                .anyMatch(at -> Set.of("came", "come", "coming").contains(passage.word(at)));
-        List<Planting> sown = crop == null
-                ? List.of()
-                : PlantingsMeant.growing(passage.situation()).stream()
-                        .filter(planting -> crop.crops().contains(planting.crop()))
-                        .toList();
-        boolean weighed = Passage.within(passage.quantities(), clause.sentence()[0], clause.sentence()[1]).stream()
-                .anyMatch(quantity -> quantity.unit().equals("kg"));
-        return came
-                && !weighed
-                && !sown.isEmpty()
-                && sown.stream().noneMatch(planting -> passage.situation()
-                        .has(planting, Set.of(What.EMERGED, What.PLANTED_OUT, What.PRICKED_OUT, What.FLOWERING)));
     }
 
     /** "Planted 20 potatoes outside", "planted out the onion sets": so they are begun, unless plants of them stand somewhere already. */
