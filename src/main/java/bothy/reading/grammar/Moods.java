@@ -356,7 +356,8 @@ public final class Moods {
     private static boolean comeFrom(Passage passage, Found<String> found) {
         int at = found.start() - 1;
         at -= Set.of("the", "my", "our").contains(passage.word(at)) ? 1 : 0;
-        return Set.of("from", "at", "to", "near", "past", "opposite", "behind").contains(passage.word(at));
+        return Set.of("from", "off", "at", "to", "near", "past", "opposite", "behind")
+                .contains(passage.word(at));
     }
 
     /** "The day before yesterday" and "17 May" are days; they suppose and mean nothing. */

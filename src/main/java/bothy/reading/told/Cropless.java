@@ -53,7 +53,9 @@ final class Cropless {
         if (what == What.TEMPERATURE || what.ofThePlot() || what == What.SOIL_CHECKED) {
             return List.of(Told.of(PlotEvents.told(event, passage, clause), from, to));
         }
-        if (ofNothing(passage, clause) || onlyThing(passage, clause)) {
+        if (ofNothing(passage, clause)
+                || onlyThing(passage, clause)
+                || DriedThings.are(what, passage, clause, before)) {
             return List.of();
         }
         if (HungToKeep.is(what, passage, clause)) {
