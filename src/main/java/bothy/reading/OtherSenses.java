@@ -26,57 +26,9 @@ final class OtherSenses {
             OtherSenses::sizeOfACrop,
             OtherSenses::utterly,
             OtherSenses::ownDoing,
-            OtherSenses::passedThrough,
-            OtherSenses::firstPicked);
-    private static final Set<String> PASSING = Set.of(
-            "hail",
-            "hailstorm",
-            "storm",
-            "storms",
-            "thunderstorm",
-            "wind",
-            "winds",
-            "gale",
-            "gales",
-            "squall",
-            "front",
-            "rain",
-            "shower",
-            "showers",
-            "frost",
-            "cold",
-            "heat",
-            "heatwave",
-            "flood",
-            "tornado",
-            "twister",
-            "hurricane",
-            "cyclone",
-            "typhoon",
-            "monsoon",
-            "snow",
-            "blizzard",
-            "deer",
-            "cow",
-            "cows",
-            "sheep",
-            "goats",
-            "pigs",
-            "hogs",
-            "rabbits",
-            "elk",
-            "moose",
-            "kangaroos",
-            "roos",
-            "wallabies",
-            "foxes",
-            "badgers",
-            "dogs",
-            "cattle",
-            "locusts");
-    /** So many words may stand between the picking and the first of what is picked. */
-    private static final int PICK_REACH = 3;
-
+            NotThePlants::passedThrough,
+            NotThePlants::firstPicked,
+            NotThePlants::seedKept);
     private static final Set<String> FRUIT = Set.of("fruit", "fruits", "cobs", "ears", "pods", "berries");
     private static final Set<String> COLOURS = Set.of("green", "red", "ripe", "unripe", "yellow", "orange");
     /** So many words lie between a number and the fruit that it counts. */
@@ -322,45 +274,5 @@ final class OtherSenses {
                 && action.form() == null
                 && IntStream.range(action.start() + 1, action.lastWord())
                         .anyMatch(at -> Set.of("i", "we").contains(passage.word(at)));
-    }
-
-    /** "Hail came through Saturday", "the deer came up from the wood": weather and animals that pass are no seedlings, nor what came through the frost. */
-    private static boolean passedThrough(Passage passage, ActionSaid action) {
-        int verb = action.words().nextSetBit(0);
-        int before = verb - 1;
-        while (Set.of("just", "then", "have", "had", "has", "all", "suddenly", "finally")
-                .contains(passage.word(before))) {
-            before--;
-        }
-        boolean came = action.action().equals("emerged")
-                && Set.of("came", "come", "comes", "coming", "broke", "popped").contains(passage.word(verb));
-        int behind = action.lastWord() + 1;
-        behind += Set.of("the", "that", "this", "a", "all", "our", "last", "it").contains(passage.word(behind)) ? 1 : 0;
-        boolean outlived = passage.word(action.lastWord()).equals("through")
-                && (PASSING.contains(passage.word(behind))
-                        || Set.of(
-                                        "winter",
-                                        "night",
-                                        "night's",
-                                        "unscathed",
-                                        "drought",
-                                        "okay",
-                                        "fine",
-                                        "ok",
-                                        "unharmed")
-                                .contains(passage.word(behind)));
-        return came && (outlived || PASSING.contains(passage.word(before)));
-    }
-
-    /** "Picked the first courgettes on 3 July": what is picked has set long before. */
-    private static boolean firstPicked(Passage passage, ActionSaid action) {
-        return action.action().equals("fruit-set")
-                && action.form() == null
-                && passage.cropAt(action.lastWord() - 1).isPresent()
-                && passage.actions().stream()
-                        .anyMatch(other -> other.action().equals("harvested")
-                                && other.form() != null
-                                && other.start() < action.start()
-                                && action.start() - other.start() <= PICK_REACH);
     }
 }

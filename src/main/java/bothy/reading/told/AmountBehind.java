@@ -21,6 +21,9 @@ final class AmountBehind {
     private static final Set<String> FURTHER = Set.of(
             "more", "another", "again", "further", "then", "also", "since", "now", "second", "next", "later", "plus");
 
+    /** "We had our first cobs on Saturday": of which picking it is told how many they were. */
+    private static final Set<String> FIRST = Set.of("first", "had", "some");
+
     private AmountBehind() {}
 
     static List<Told> joined(Passage passage, List<Told> told) {
@@ -44,16 +47,13 @@ final class AmountBehind {
                 && next.open() == null
                 && next.assumed().contains("date")
                 && (event.amount() != null || event.count() != null)
-                && Arrays.stream(passage.message()
-                                .substring(next.from(), next.to())
-                                .toLowerCase(Locale.ROOT)
-                                .split("[^a-z]+"))
-                        .noneMatch(FURTHER::contains);
-        for (int at = before.size() - 1;
-                amount && at >= 0 && before.get(at).event().what() == event.what();
-                at--) {
+                && !says(passage, next, FURTHER);
+        int from = before.isEmpty() ? -1 : before.get(before.size() - 1).from();
+        for (int at = before.size() - 1; amount && at >= 0 && before.get(at).from() == from; at--) {
             Told dated = before.get(at);
-            boolean bare = dated.open() == null
+            boolean bare = dated.event().what() == event.what()
+                    && dated.open() == null
+                    && (event.what() != What.HARVESTED || says(passage, dated, FIRST))
                     && !dated.assumed().contains("date")
                     && dated.event().amount() == null
                     && dated.event().count() == null;
@@ -64,5 +64,10 @@ final class AmountBehind {
             }
         }
         return -1;
+    }
+
+    private static boolean says(Passage passage, Told told, Set<String> words) {
+        String text = passage.message().substring(told.from(), told.to()).toLowerCase(Locale.ROOT);
+        return Arrays.stream(text.split("[^a-z]+")).anyMatch(words::contains);
     }
 }

@@ -55,7 +55,7 @@ final class Cropless {
         }
         if (ofNothing(passage, clause)
                 || onlyThing(passage, clause)
-                || DriedThings.are(what, passage, clause, before)) {
+                || HouseholdThings.are(what, passage, clause, before)) {
             return List.of();
         }
         if (HungToKeep.is(what, passage, clause)) {
@@ -152,6 +152,9 @@ final class Cropless {
         Told strange = before.isEmpty() && !names(passage, clause, ALL)
                 ? unknownCrops.in(passage, clause, Told.of(event, from, to))
                 : null;
+        if (strange == null && HouseholdThings.putAway(what, passage, clause)) {
+            return List.of();
+        }
         return strange != null
                 ? List.of(strange)
                 : new Unnamed(passage, clause, before)

@@ -7,21 +7,61 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 
-/** "Grand for drying the washing": what is dried where it is no crop, or where neither the message nor the talk before it tells of one. */
-final class DriedThings {
+/**
+ * "Grand for drying the washing", "put my tools away": what is dried or stored where it is no crop, or where neither the message nor the talk
+ * before it tells of one.
+ */
+final class HouseholdThings {
     private static final Set<String> OBJECT =
             Set.of("a", "an", "the", "my", "our", "some", "his", "her", "all", "more", "another");
     private static final Set<String> CROPS = Set.of(
-            "crop", "crops", "bulbs", "bulb", "heads", "pods", "seed", "seeds", "herbs", "flowers", "harvest", "roots",
-            "lot", "rest", "last", "first", "whole", "plants", "tops", "bunches", "strings", "plaits", "ones", "of",
-            "cloves", "veg");
+            "crop",
+            "crops",
+            "bulbs",
+            "bulb",
+            "heads",
+            "pods",
+            "seed",
+            "seeds",
+            "herbs",
+            "flowers",
+            "harvest",
+            "roots",
+            "lot",
+            "rest",
+            "last",
+            "first",
+            "whole",
+            "plants",
+            "tops",
+            "bunches",
+            "strings",
+            "plaits",
+            "ones",
+            "of",
+            "cloves",
+            "veg",
+            "surplus",
+            "glut",
+            "haul",
+            "jars",
+            "everything",
+            "remaining",
+            "spare",
+            "best",
+            "good");
     private static final Set<String> THEM =
             Set.of("they", "them", "it", "these", "those", "ones", "both", "all", "this", "that", "lot", "rest");
 
-    private DriedThings() {}
+    private HouseholdThings() {}
 
     static boolean are(What what, Passage passage, Clause clause, List<Told> before) {
         return what == What.CURED && (other(passage, clause) || ofNone(passage, clause, before));
+    }
+
+    /** "Put my tools away": whatever it is, no crop is known by that name. */
+    static boolean putAway(What what, Passage passage, Clause clause) {
+        return what == What.STORED && other(passage, clause);
     }
 
     /** "Hung the washing out to dry", "drying our boots": what stands behind the verb. */
