@@ -25,7 +25,10 @@ final class OtherSenses {
             OtherSenses::lyingInStore,
             OtherSenses::sizeOfACrop,
             OtherSenses::utterly,
-            OtherSenses::ownDoing);
+            OtherSenses::ownDoing,
+            NotThePlants::passedThrough,
+            NotThePlants::firstPicked,
+            NotThePlants::seedKept);
     private static final Set<String> FRUIT = Set.of("fruit", "fruits", "cobs", "ears", "pods", "berries");
     private static final Set<String> COLOURS = Set.of("green", "red", "ripe", "unripe", "yellow", "orange");
     /** So many words lie between a number and the fruit that it counts. */

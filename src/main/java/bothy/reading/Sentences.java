@@ -204,7 +204,8 @@ final class Sentences {
             List<Clause> more = bare
                     ? LaterSentences.goingOn(passage, sentence, said)
                     : LaterSentences.closing(passage, rest, listed);
-            List<Clause> found = bare && more.isEmpty() ? Weighed.picked(passage, sentence) : more;
+            List<Clause> found =
+                    begins < 0 && troubles.isEmpty() && told.isEmpty() ? Weighed.with(passage, sentence, more) : more;
             if (!found.isEmpty() || !HeadedList.lists(passage, sentence)) {
                 listed.clear();
             } else if (bare) {

@@ -159,7 +159,25 @@ final class Signs {
     private boolean holds(Passage passage, int[] sentence, Found<String> found) {
         return !unseen(passage, sentence, found)
                 && moods.here(passage, sentence, found.start())
+                && !noneThisYear(passage, sentence, found)
                 && !named(passage, found);
+    }
+
+    /** "By this date last year I had picked 20 kg. Nothing so far.": nothing of what was told of that year, and no seed that fails. */
+    private static boolean noneThisYear(Passage passage, int[] sentence, Found<String> found) {
+        int[] before = passage.sentences().stream()
+                .filter(one -> one[1] <= sentence[0])
+                .reduce((first, last) -> last)
+                .orElse(null);
+        return found.meaning().equals("no-emergence")
+                && before != null
+                && Passage.within(passage.crops(), sentence[0], sentence[1]).isEmpty()
+                && passage.actions().stream().noneMatch(action -> Set.of("sown", "planted", "emerged")
+                        .contains(action.action()))
+                && IntStream.range(before[0], before[1])
+                        .anyMatch(at -> passage.word(at).equals("last")
+                                && Set.of("year", "season", "summer", "spring", "autumn", "fall")
+                                        .contains(passage.word(at + 1)));
     }
 
     /** "Planted little gem and watered the garlic": the word is part of a variety's name. */

@@ -11,6 +11,7 @@ import bothy.reading.text.Conjugation.Form;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** A sentence of nothing but weights and crops is a picking: "two pounds of tomatoes today, 400 g of beans". */
 final class Weighed {
@@ -81,11 +82,31 @@ final class Weighed {
             "weighing",
             "at",
             "on",
-            "yet");
+            "yet",
+            "lol",
+            "haha",
+            "hooray",
+            "yay",
+            "woohoo");
 
     private Weighed() {}
 
-    static List<Clause> picked(Passage passage, int[] sentence) {
+    /** The clauses of a sentence with what was weighed in it: alone, or ahead of a remark that some were given away. */
+    static List<Clause> with(Passage passage, int[] sentence, List<Clause> own) {
+        if (own.isEmpty()) {
+            return picked(passage, sentence);
+        }
+        int remark = own.get(0).action().start() - 1;
+        boolean givenAway = own.stream().allMatch(Chores::is)
+                && remark > sentence[0]
+                && Set.of(",", "-", "(", "and", ";").contains(passage.word(remark));
+        List<Clause> picked = givenAway ? picked(passage, new int[] {sentence[0], remark}) : List.of();
+        return picked.isEmpty()
+                ? own
+                : Stream.concat(picked.stream(), own.stream()).toList();
+    }
+
+    private static List<Clause> picked(Passage passage, int[] sentence) {
         List<CropSaid> crops = Passage.within(passage.crops(), sentence[0], sentence[1]);
         List<Quantity> weights = Passage.within(passage.quantities(), sentence[0], sentence[1]);
         List<DaySaid> days = Passage.within(passage.days(), sentence[0], sentence[1]);

@@ -51,9 +51,26 @@ final class Counting {
         return new Clause(last.action(), last.from(), end, last.sentence(), last.crops(), last.mood(), last.relative());
     }
 
+    /** Whether a doing is one that is counted. */
+    static boolean counts(Clause last) {
+        return COUNTED.contains(last.action().action());
+    }
+
     static boolean only(Passage passage, int[] sentence, Clause last) {
-        return COUNTED.contains(last.action().action()) && counting(passage, sentence, last)
-                || weighing(passage, sentence, last);
+        return counts(last) && counting(passage, sentence, last)
+                || weighing(passage, sentence, last)
+                || pouring(passage, sentence, last);
+    }
+
+    /** "Fed the toms on Friday. Half a litre each." */
+    private static boolean pouring(Passage passage, int[] sentence, Clause last) {
+        return Set.of("watered", "fed").contains(last.action().action())
+                && Passage.within(passage.actions(), sentence[0], sentence[1]).isEmpty()
+                && passage.quantities().stream()
+                        .anyMatch(quantity -> quantity.unit().equals("L")
+                                && quantity.start() - sentence[0] <= 1
+                                && quantity.start() >= sentence[0]
+                                && sentence[1] - quantity.end() <= 2);
     }
 
     /** "First courgette picked! 300 g". */

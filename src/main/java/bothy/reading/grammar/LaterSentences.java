@@ -22,6 +22,11 @@ public final class LaterSentences {
             before.remove(before.size() - 1);
             return List.of(Counting.upTo(last, sentence[1]));
         }
+        int them = countedThem(passage, sentence);
+        if (last != null && !crops.isEmpty() && them > 0 && last.mood() == Mood.DONE && Counting.counts(last)) {
+            before.set(before.size() - 1, Counting.upTo(last, them));
+            return goingOn(passage, new int[] {them + 1, sentence[1]}, before);
+        }
         Clause spoken = last;
         last = mainDoing(passage, sentence, before, last);
         boolean opens = !crops.isEmpty() && crops.get(0).start() - sentence[0] <= 4;
@@ -46,6 +51,19 @@ public final class LaterSentences {
             before.remove(before.size() - 1); // What a heading tells is told of what stands under it.
         }
         return List.of(new Clause(last.action(), sentence[0], sentence[1], sentence, meant, Mood.DONE, -1));
+    }
+
+    /** "12 of them plus 4 aubergines": where what goes on the list stands behind the count of what was named before, −1 where none does. */
+    private static int countedThem(Passage passage, int[] sentence) {
+        return passage.counts(sentence[0], sentence[1]).stream()
+                .filter(number -> number.start() - sentence[0] <= 1
+                        && passage.word(number.end()).equals("of")
+                        && Set.of("them", "those", "these", "each").contains(passage.word(number.end() + 1))
+                        && Set.of("plus", "and", ",", "with", "&", "+", "then")
+                                .contains(passage.word(number.end() + 2)))
+                .mapToInt(number -> number.end() + 2)
+                .findFirst()
+                .orElse(-1);
     }
 
     /** "Planted 36 leeks, watered in. And the celeriac, 20 plants": set out as well, not only watered. */

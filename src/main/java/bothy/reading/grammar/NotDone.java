@@ -154,6 +154,8 @@ final class NotDone {
             "?");
 
     private static final int WORDS_OUT = 7;
+    /** So many words make up a name and what it does: "crop insurance man was". */
+    private static final int NAME_REACH = 5;
 
     private NotDone() {}
 
@@ -163,7 +165,7 @@ final class NotDone {
                 && PLANS.contains(tokens.get(found.end()).word());
         return plan
                 || form == null && climbs(tokens, found)
-                || form == null && had(tokens, found)
+                || form == null && (had(tokens, found) || takenOut(tokens, found))
                 || form == null && (bareIn(tokens, found) || where(tokens, found))
                 || form == null && (feared(tokens, found) || anotherTook(tokens, found))
                 || form == Form.PLAIN && noun(tokens, found)
@@ -241,6 +243,19 @@ final class NotDone {
                 && tokens.get(found.start() - 1).is("had")
                 && tokens.get(found.start()).sort() == Token.Sort.NUMBER
                 && tokens.get(found.words().length() - 1).is("in");
+    }
+
+    /** "Ripped 8 tomato plants out": what stands before the number tells what was done. */
+    private static boolean takenOut(List<Token> tokens, Phrase.Place found) {
+        int at = found.start() - 1;
+        while (Set.of("all", "my", "the", "our", "about", "of", "another").contains(word(tokens, at))) {
+            at--;
+        }
+        return found.words().stream().anyMatch(out -> tokens.get(out).is("out"))
+                && Set.of(
+                                "ripped", "rip", "pulled", "pull", "took", "take", "dug", "dig", "yanked", "tore",
+                                "had", "hoicked")
+                        .contains(word(tokens, at));
     }
 
     /** "Got absolutely soaked cycling home" waters nothing. */
@@ -352,8 +367,18 @@ final class NotDone {
         if (dry) {
             return true; // "Dry on top but damp below".
         }
-        if (at == 0) {
-            return false;
+        boolean nothingThere = tokens.get(at).is("clear")
+                && (at + 1 == tokens.size()
+                        || tokens.get(at + 1).mark()
+                        || Set.of(
+                                        "so", "of", "as", "from", "for", "and", "skies", "night", "nights", "sky",
+                                        "today", "yet")
+                                .contains(tokens.get(at + 1).word()));
+        if (nothingThere) {
+            return true; // "Clear so far."
+        }
+        if (at == 0 || tokens.get(at - 1).endsSentence()) {
+            return headsName(tokens, at);
         }
         Token before = tokens.get(at - 1);
         return !before.mark() && !BEFORE_VERB.contains(before.word()) && !atLast(tokens, at);
@@ -362,6 +387,22 @@ final class NotDone {
     /** "I could at last sow the peas". */
     private static boolean atLast(List<Token> tokens, int at) {
         return word(tokens, at - 1).equals("last") && Set.of("at", "long").contains(word(tokens, at - 2));
+    }
+
+    /** "Crop insurance man was here", "Water bill came": two nouns and what they do. */
+    private static boolean headsName(List<Token> tokens, int at) {
+        for (int next = at + 1; next < Math.min(tokens.size(), at + NAME_REACH); next++) {
+            Token token = tokens.get(next);
+            if (token.mark() || !token.aWord() || OBJECT.contains(token.word())) {
+                return false;
+            }
+            if (next > at + 1
+                    && Set.of("was", "is", "were", "has", "came", "went", "says", "said")
+                            .contains(token.word())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** "Sowed a pot of basil on Sunday" pots nothing on. */

@@ -93,7 +93,8 @@ final class OtherUses {
     static boolean comeFrom(Passage passage, Found<String> found) {
         int at = found.start() - 1;
         at -= Set.of("the", "my", "our").contains(passage.word(at)) ? 1 : 0;
-        return Set.of("from", "at", "to", "near", "past", "opposite", "behind").contains(passage.word(at));
+        return Set.of("from", "off", "at", "to", "near", "past", "opposite", "behind")
+                .contains(passage.word(at));
     }
 
     /** "Went out to the plot" is a way, no intention. */

@@ -92,6 +92,7 @@ final class Tenses {
                                 || before.equals("from")
                                         && Set.of("in", "back", "home", "inside", "up", "over")
                                                 .contains(passage.word(verb - 2))
+                                || spent(passage, verb)
                                 || happens(action)
                                 || opening(passage, verb)
                                 || BEFORE_ING.contains(before)
@@ -101,6 +102,19 @@ final class Tenses {
             case PLAIN_S -> Mood.NOT_OURS;
             case PLAIN -> anyway ? Mood.DONE : plain(passage, before, verb);
         };
+    }
+
+    /** "Spent Good Friday planting spuds": the day that the doing took. */
+    private static boolean spent(Passage passage, int verb) {
+        DaySaid day = passage.days().stream()
+                .filter(one -> one.known() && one.end() == verb)
+                .findFirst()
+                .orElse(null);
+        int before = day == null ? -1 : day.start() - 1;
+        while (Set.of("all", "of", "my", "the", "most", "whole", "half").contains(passage.word(before))) {
+            before--;
+        }
+        return passage.word(before).equals("spent");
     }
 
     /** "Now they're hardened off": that is over, and began some time before. */

@@ -85,6 +85,12 @@ final class Counted {
                 && passage.word(number.start() - 2).equals("the");
     }
 
+    /** Whether a number tells by itself that it is of the plants just named: "the other 2 had died", "2 dead already". */
+    static boolean pointing(Passage passage, Clause clause) {
+        boolean opens = clause.action().action().equals("died") && subject(passage, clause) == clause.sentence()[0];
+        return opens || others(passage, clause);
+    }
+
     /** Where such a number begins with the words that lead it, −1 when none is the clause's subject. */
     static int subject(Passage passage, Clause clause) {
         NumberSaid number = number(passage, clause);

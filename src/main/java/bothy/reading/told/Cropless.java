@@ -53,7 +53,9 @@ final class Cropless {
         if (what == What.TEMPERATURE || what.ofThePlot() || what == What.SOIL_CHECKED) {
             return List.of(Told.of(PlotEvents.told(event, passage, clause), from, to));
         }
-        if (ofNothing(passage, clause) || onlyThing(passage, clause)) {
+        if (ofNothing(passage, clause)
+                || onlyThing(passage, clause)
+                || HouseholdThings.are(what, passage, clause, before)) {
             return List.of();
         }
         if (HungToKeep.is(what, passage, clause)) {
@@ -150,6 +152,9 @@ final class Cropless {
         Told strange = before.isEmpty() && !names(passage, clause, ALL)
                 ? unknownCrops.in(passage, clause, Told.of(event, from, to))
                 : null;
+        if (strange == null && HouseholdThings.putAway(what, passage, clause)) {
+            return List.of();
+        }
         return strange != null
                 ? List.of(strange)
                 : new Unnamed(passage, clause, before)

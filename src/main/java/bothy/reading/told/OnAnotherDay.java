@@ -88,6 +88,11 @@ final class OnAnotherDay {
         if (weights.size() < 2 || !ofOneCrop(passage, weights)) {
             return List.of(first);
         }
+        if (turned(passage, days, weights)) {
+            return IntStream.range(0, 2)
+                    .mapToObj(i -> WhenTold.dated(weighing(first, weights.get(i)), days.get(i), passage))
+                    .toList();
+        }
         List<Told> each = new ArrayList<>();
         for (Quantity weight : weights) {
             DaySaid day = days.stream()
@@ -99,10 +104,27 @@ final class OnAnotherDay {
             if (day == null) {
                 return List.of(first);
             }
-            Told told = first.with(first.event().withCount(null).withAmount(weight.value(), "kg"));
-            each.add(WhenTold.dated(told, day, passage));
+            each.add(WhenTold.dated(weighing(first, weight), day, passage));
         }
         return each;
+    }
+
+    private static Told weighing(Told first, Quantity weight) {
+        return first.with(first.event().withCount(null).withAmount(weight.value(), "kg"));
+    }
+
+    /** "1 kg today and yesterday about half a kilo": two weights, the first before its day and the second behind it. */
+    private static boolean turned(Passage passage, List<DaySaid> days, List<Quantity> weights) {
+        return weights.size() == 2
+                && days.size() == 2
+                && days.stream().allMatch(DaySaid::known)
+                && weights.get(0).end() <= days.get(0).start()
+                && days.get(1).end() <= weights.get(1).start()
+                && Set.of("and", ",", "but", "plus", "-")
+                        .contains(passage.word(days.get(1).start() - 1))
+                && IntStream.range(days.get(1).end(), weights.get(1).start()).allMatch(at -> Set.of(
+                                "about", "around", "nearly", "only", "just", "another", "was", "over", ":")
+                        .contains(passage.word(at)));
     }
 
     /** Whether no other crop is named between the first weight and the last. */

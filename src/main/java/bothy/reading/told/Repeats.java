@@ -10,7 +10,8 @@ import java.util.Set;
 /** Leaves out what a message says twice ("in flower, first flowers are open"). */
 final class Repeats {
     /** What is done with a planting once, so that who tells it twice tells of one day. */
-    private static final Set<What> ONCE = Set.of(What.STORED, What.CURED, What.EMERGED, What.HARDENING_STARTED);
+    private static final Set<What> ONCE =
+            Set.of(What.STORED, What.CURED, What.EMERGED, What.HARDENING_STARTED, What.PLANTED_OUT);
 
     private Repeats() {}
 
@@ -225,7 +226,8 @@ final class Repeats {
                     && now.event().crop().equals(dated.event().crop())
                     && now.assumed().contains("date")
                     && !dated.assumed().contains("date")
-                    && now.event().count() == null);
+                    && now.event().count() == null
+                    && (now.event().what() != What.PLANTED_OUT || now.event().place() == null));
         }
     }
 

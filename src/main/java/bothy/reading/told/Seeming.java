@@ -38,6 +38,56 @@ final class Seeming {
             "skin",
             "leaflets");
     private static final int PART_REACH = 4;
+    /** What has a colour of its own and is not the fruit: "got orange dusty streaks". */
+    private static final Set<String> BLEMISHES = Set.of(
+            "spot",
+            "spots",
+            "speck",
+            "specks",
+            "speckles",
+            "pimple",
+            "pimples",
+            "pustule",
+            "pustules",
+            "blister",
+            "blisters",
+            "bump",
+            "bumps",
+            "lump",
+            "lumps",
+            "streak",
+            "streaks",
+            "stripe",
+            "stripes",
+            "dot",
+            "dots",
+            "dust",
+            "powder",
+            "blotch",
+            "blotches",
+            "freckle",
+            "freckles",
+            "stain",
+            "stains",
+            "patch",
+            "patches",
+            "mark",
+            "marks",
+            "rust",
+            "edges",
+            "tips",
+            "veins",
+            "leaves",
+            "leaf",
+            "stems",
+            "fuzz",
+            "mould",
+            "slime");
+
+    private static final Set<String> DETERMINERS = Set.of("the", "my", "our", "their", "its", "some");
+    /** So many words may stand between a colour and what has it. */
+    private static final int BLEMISH_REACH = 4;
+
     private static final Set<String> CAUGHT = Set.of(
             "got", "caught", "had", "took", "hit", "nipped", "touched", "burnt", "burned", "zapped", "blackened");
     private static final Set<String> WHOLE = Set.of("everything", "all", "every", "both", "each");
@@ -107,8 +157,19 @@ final class Seeming {
         return caught ? Told.of(Event.of(What.FROST, null, null, told.event().on()), told.from(), told.to()) : told;
     }
 
-    /** "The stems are going black" tells of no fruit. */
+    /** "The stems are going black", "it's got orange rusty pimples" tell of no fruit. */
     static boolean ofAnotherPart(Passage passage, Clause clause) {
+        for (int at = clause.action().lastWord(); at <= clause.action().lastWord() + BLEMISH_REACH; at++) {
+            if (BLEMISHES.contains(passage.word(at))) {
+                return true;
+            }
+            if (at >= passage.size()
+                    || passage.tokens().get(at).mark()
+                    || Set.of("but", "with", "though").contains(passage.word(at))
+                    || passage.word(at).equals("and") && DETERMINERS.contains(passage.word(at + 1))) {
+                break;
+            }
+        }
         for (int at = Math.max(clause.sentence()[0], clause.action().start() - PART_REACH);
                 at < clause.action().start();
                 at++) {

@@ -66,7 +66,7 @@ public final class Statements {
                 }
             }
         }
-        return Sequence.sownFirst(Repeats.without(told));
+        return Sequence.sownFirst(Repeats.without(AmountBehind.joined(passage, told)));
     }
 
     private List<Told> ofClause(Passage passage, Clause clause, List<Told> before) {
@@ -107,6 +107,9 @@ public final class Statements {
             cropless.told(passage, clause, before)
                     .forEach(one -> told.add(
                             one.event().on() != null && day == null ? one : finished(passage, clause, one, day)));
+        }
+        if (before.isEmpty()) {
+            told.replaceAll(one -> CountedBefore.with(passage, clause, one));
         }
         told.replaceAll(one -> Seeming.caught(passage, clause, one));
         if (told.size() == 1

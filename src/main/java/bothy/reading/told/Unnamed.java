@@ -101,7 +101,9 @@ final class Unnamed {
         if (!carried.isEmpty()) {
             // "We lost." after the chillies tells nothing of them: who means them says "them" or goes on in the
             // sentence.
-            return !eaten() && (points() || everything || goesOn(justNamed) || terse(told)) ? carried : List.of();
+            return !Eaten.only(passage, clause, before) && (points() || everything || goesOn(justNamed) || terse(told))
+                    ? carried
+                    : List.of();
         }
         if (points()
                 && !before.isEmpty()
@@ -202,13 +204,6 @@ final class Unnamed {
             }
         }
         return false;
-    }
-
-    /** "Picked nine cobs. We ate them." is one picking. */
-    private boolean eaten() {
-        int verb = clause.action().words().nextSetBit(0);
-        return Set.of("eat", "ate", "eaten", "munched", "scoffed").contains(passage.word(verb))
-                && !passage.word(verb + 1).equals("by"); // "Eaten by slugs".
     }
 
     /** "Mulched the squash, then trimmed the hedge": what was done has an object of its own. */
@@ -385,7 +380,7 @@ final class Unnamed {
     }
 
     private boolean points() {
-        return POINTING.stream().anyMatch(this::says) || Counted.others(passage, clause);
+        return POINTING.stream().anyMatch(this::says) || Counted.pointing(passage, clause);
     }
 
     private boolean says(String word) {

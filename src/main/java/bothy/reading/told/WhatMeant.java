@@ -39,28 +39,6 @@ final class WhatMeant {
             "cellar",
             "larder");
     private static final Set<What> SCATTERED = EnumSet.of(What.WATERED, What.MOVED, What.PROTECTED, What.FED);
-    private static final Set<String> PUTTING = Set.of(
-            "put",
-            "popped",
-            "pop",
-            "stuck",
-            "sprinkled",
-            "sprinkle",
-            "scattered",
-            "shook",
-            "dropped",
-            "spread",
-            "shoved",
-            "bunged",
-            "chucked",
-            "threw",
-            "tossed",
-            "moved",
-            "set",
-            "laid",
-            "pushed",
-            "pressed",
-            "poked");
     static final Set<String> HANGING = Set.of("strung", "string", "hung", "hang", "tied", "tie", "stringing", "tying");
     private static final Set<String> INTO = Set.of("into", "to");
     private static final Set<String> COVERED = Set.of(
@@ -133,7 +111,7 @@ final class WhatMeant {
             if (what == What.PLANTED_OUT && begunSo(passage, clause, crop)) {
                 return What.SOWN;
             }
-            if (SCATTERED.contains(what) && seedPut(passage, clause, crop)) {
+            if (SCATTERED.contains(what) && PutThere.seed(passage, clause, crop)) {
                 return What.SOWN;
             }
             if (KEPT.contains(what) && Around.toCure(passage, clause)) {
@@ -141,6 +119,9 @@ final class WhatMeant {
             }
             if (what == What.SUPPORTED && hungUp(passage, clause, crop)) {
                 return asLifted(passage, clause) ? What.CURED : What.STORED;
+            }
+            if (what == What.STORED && crop != null && PutThere.plants(passage, clause, crop)) {
+                return What.MOVED;
             }
             boolean strung = what == What.STORED
                     && Set.of("strung", "string", "stringing")
@@ -216,22 +197,6 @@ final class WhatMeant {
         return passage.word(clause.action().lastWord()).equals("out")
                 && Set.of("got", "get", "getting")
                         .contains(passage.word(clause.action().words().nextSetBit(0)));
-    }
-
-    /** "Sprinkled some rocket seed", "put 5 squash seeds in the propagator". */
-    private static boolean seedPut(Passage passage, Clause clause, CropSaid crop) {
-        if (crop == null) {
-            return false;
-        }
-        int behind = crop.end();
-        while (behind < clause.to()
-                && (Set.of("and", ",", "&").contains(passage.word(behind))
-                        || passage.cropAt(behind).isPresent())) {
-            behind++; // "Coriander and spinach seeds".
-        }
-        boolean seed = Set.of("seed", "seeds", "pips").contains(passage.word(behind))
-                && !passage.word(behind + 1).equals("tray");
-        return seed && PUTTING.contains(passage.word(clause.action().words().nextSetBit(0)));
     }
 
     /** "Strung the onions up in the shed": not the plants but what they bore. */
