@@ -1,15 +1,14 @@
 package bothy.reading.grammar;
 
-import bothy.almanac.RulesBroken;
 import bothy.almanac.Words;
 import bothy.reading.said.ActionSaid;
 import bothy.reading.said.DaySaid;
 import bothy.reading.said.Mood;
 import bothy.reading.said.Passage;
 import bothy.reading.text.Conjugation.Form;
-import bothy.reading.text.Phrase;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
+import bothy.reading.text.PhraseFile;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -60,6 +59,8 @@ public final class Moods {
     private final Comparisons comparisons;
 
     public Moods(Words words) {
+        List<String> names = words.list(FILE, "/names");
+        PhraseFile file = new PhraseFile(words, FILE, Map.of("name", names));
         for (String sort : List.of(
                 "negation",
                 "intent",
@@ -74,18 +75,11 @@ public final class Moods {
                 "reporting",
                 "listing",
                 "done-anyway")) {
-            PhraseBook<String> book = new PhraseBook<>();
-            for (String text : words.list(FILE, "/" + sort)) {
-                try {
-                    book.add(new Phrase(text, Map.of()), text);
-                } catch (IllegalArgumentException wrong) {
-                    throw new RulesBroken(List.of(words.problem(
-                            FILE, "/" + sort, "\"" + text + "\" is no phrase: " + wrong.getMessage() + ".")));
-                }
-            }
+            PhraseBook<String> book = file.book("/" + sort, sort);
             books.put(sort, book);
             vocabulary.addAll(book.vocabulary());
         }
+        names.forEach(vocabulary::remove); // No slip of the pen is mended to a name.
         comparisons = new Comparisons(books.get("comparing"));
     }
 
@@ -121,7 +115,11 @@ public final class Moods {
     private boolean hasBeside(String sort, Passage passage, int[] sentence, ActionSaid action) {
         return books.get(sort).all(passage.tokens(), sentence[0], sentence[1], passage).stream()
                 .anyMatch(found -> !counted(passage, found)
-                        && !addressed(passage, found)
+                        && !Addressed.is(
+                                passage,
+                                found.start(),
+                                found.end(),
+                                found.place().length())
                         && !comparisons.hold(found, action, passage, sentence));
     }
 
@@ -308,7 +306,12 @@ public final class Moods {
         }
         boolean another = from < verb
                 && books.get("others").all(passage.tokens(), from, verb, passage).stream()
-                        .anyMatch(found -> !addressed(passage, found) && !comeFrom(passage, found));
+                        .anyMatch(found -> !Addressed.is(
+                                        passage,
+                                        found.start(),
+                                        found.end(),
+                                        found.place().length())
+                                && !comeFrom(passage, found));
         return (another || anothers(passage, from, verb, verb + 1)) && !has("household", passage, from, passage.size());
     }
 
@@ -341,15 +344,12 @@ public final class Moods {
     private boolean has(String sort, Passage passage, int from, int to) {
         return from < to
                 && books.get(sort).all(passage.tokens(), from, to, passage).stream()
-                        .anyMatch(found -> !counted(passage, found) && !addressed(passage, found));
-    }
-
-    /** "Mate, the tomatoes are in", "they are up, mate": who is spoken to does nothing. */
-    private static boolean addressed(Passage passage, Found<String> found) {
-        boolean one = found.place().length() == 1;
-        boolean opens =
-                found.start() == 0 || passage.tokens().get(found.start() - 1).mark();
-        return one && opens && Set.of(",", "!").contains(passage.word(found.end()));
+                        .anyMatch(found -> !counted(passage, found)
+                                && !Addressed.is(
+                                        passage,
+                                        found.start(),
+                                        found.end(),
+                                        found.place().length()));
     }
 
     /** "Home from my brother's", "round at the neighbour's": where somebody was. */

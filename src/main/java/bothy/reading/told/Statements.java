@@ -71,9 +71,7 @@ public final class Statements {
 
     private List<Told> ofClause(Passage passage, Clause clause, List<Told> before) {
         List<Told> told = new ArrayList<>();
-        if (particulars.animals().does(passage, clause)
-                && !Set.of("harvested", "died").contains(clause.action().action())
-                && clause.action().form() != null) {
+        if (particulars.animals().goesOn(passage, clause)) {
             return told; // "Birds are nipping the tops off them."
         }
         if (clause.action().action().equals("colour-turned") && Seeming.ofAnotherPart(passage, clause)) {
