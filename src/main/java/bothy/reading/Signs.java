@@ -261,6 +261,16 @@ final class Signs {
                                 && Set.of("sown", "planted-out").contains(action.action()));
     }
 
+    /** "Seedlings fell over, stems thin and mushy": what fells seedlings so rots their stems, and no rot of grown plants is told besides. */
+    static boolean rotOfSeedlings(SignSeen sign, List<SignSeen> seen) {
+        return sign.sign().equals("stem-rot")
+                && seen.stream()
+                        .anyMatch(other -> other.sign().equals("damping-off")
+                                && (other.crop() == null
+                                        || sign.crop() == null
+                                        || other.crop().equals(sign.crop())));
+    }
+
     private static Integer seedAge(Passage passage) {
         return passage.seeds().stream()
                 .map(SeedSaid::years)

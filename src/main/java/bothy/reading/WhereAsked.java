@@ -72,7 +72,10 @@ final class WhereAsked {
         boolean mark = sentence[1] < passage.size() && passage.word(sentence[1]).equals("?");
         int begins = first(cues.all(passage.tokens(), sentence[0], sentence[1], passage).stream()
                 .filter(cue -> !whatever(passage, cue) && !marvels(passage, cue) && !date(passage, cue))
-                .filter(cue -> mark || !relative(passage, sentence, cue) && !aside(passage, sentence, cue))
+                .filter(cue -> mark
+                        || !relative(passage, sentence, cue)
+                                && !aside(passage, sentence, cue)
+                                && !Declared.does(passage, sentence, cue.start()))
                 .toList());
         for (Found<String> cue : marked.all(passage.tokens(), sentence[0], sentence[1], passage)) {
             if (marvels(passage, cue) || date(passage, cue) || accomplished(passage, cue)) {
