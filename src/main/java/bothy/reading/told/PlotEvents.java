@@ -26,6 +26,8 @@ public final class PlotEvents {
     private static final double COOLEST_F_LIKELY = 30;
     private static final double WARM_AIR_F = 75;
     private static final double HOTTEST_AIR_F = 130;
+    private static final double WARMEST_FROST_C = 8;
+    private static final double WARMEST_NIGHT_C = 36;
 
     private PlotEvents() {}
 
@@ -105,6 +107,9 @@ public final class PlotEvents {
         if (event.unit().equals("°")) {
             boolean us = passage.situation().grower().units() == Units.US;
             boolean likely = us ? value > COOLEST_F_LIKELY && value < 130 : value > COLDEST_C && value <= 45;
+            if (frosty(passage) && value > WARMEST_FROST_C || !us && lowest(passage) && value >= WARMEST_NIGHT_C) {
+                return told.with(event.withAmount(celsius(value), "°C")).assuming("unit");
+            }
             boolean air = !us && value >= WARM_AIR_F && value < HOTTEST_AIR_F && ofTheDay(passage);
             if (air) {
                 return told.with(event.withAmount(celsius(value), "°C")).assuming("unit");
@@ -166,6 +171,17 @@ public final class PlotEvents {
                         Math.min(
                                 passage.tokens().get(to - 1).to(),
                                 passage.message().length()));
+    }
+
+    /** "Frost, 31 on the porch": no frost is so warm but in Fahrenheit. */
+    private static boolean frosty(Passage passage) {
+        return Set.of("frost", "frosty", "freeze", "froze", "frosted").stream().anyMatch(passage.words()::contains);
+    }
+
+    /** "Low of 38": no night is so warm but in Fahrenheit. */
+    private static boolean lowest(Passage passage) {
+        return LOWS.stream().anyMatch(passage.words()::contains)
+                && HIGHS.stream().noneMatch(passage.words()::contains);
     }
 
     /** "100 degrees today": the air of a day, which can be so only in Fahrenheit. */
