@@ -125,6 +125,9 @@ public final class Statements {
         if (told.size() == 1 && told.get(0).event().what() == What.RAIN) {
             return OnAnotherDay.rains(passage, clause, told.get(0));
         }
+        if (told.size() == 1 && told.get(0).event().what() == What.FROST) {
+            return OnAnotherDay.frosts(passage, clause, told.get(0));
+        }
         if (told.size() == 1
                 && told.get(0).event().what() == What.HARVESTED
                 && told.get(0).event().amount() != null) {
