@@ -36,6 +36,7 @@ final class Corrections {
     private final PhraseBook<String> same;
     private final PhraseBook<String> anywhere;
     private final PhraseBook<String> miscounted;
+    private final PhraseBook<String> elsewhere;
     private final Set<String> leading;
     private final FigureAfterNo figureAfterNo;
     private final CropNames cropNames;
@@ -48,6 +49,7 @@ final class Corrections {
         same = file.book("/same", "same");
         anywhere = file.book("/anywhere", "anywhere");
         miscounted = file.book("/miscounted", "miscounted");
+        elsewhere = file.book("/elsewhere", "elsewhere");
         leading = leading(words, "/leading-unnamed");
         figureAfterNo = new FigureAfterNo(words);
         this.cropNames = cropNames;
@@ -63,7 +65,7 @@ final class Corrections {
     static Set<String> vocabulary(Words words) {
         PhraseFile file = new PhraseFile(words, "corrections", Map.of());
         Set<String> all = new java.util.HashSet<>();
-        List.of("/cues", "/undo", "/strong", "/same", "/miscounted")
+        List.of("/cues", "/undo", "/strong", "/same", "/miscounted", "/elsewhere")
                 .forEach(at -> all.addAll(file.book(at, at).vocabulary()));
         return all;
     }
@@ -75,7 +77,8 @@ final class Corrections {
      */
     Optional<Heard> read(Passage passage, List<Told> told, boolean asks) {
         boolean recounts = opens(miscounted, passage);
-        if (asks && !recounts || passage.size() == 0) {
+        boolean forAnother = told.isEmpty() && opens(elsewhere, passage);
+        if (asks && !recounts || passage.size() == 0 || forAnother) {
             return Optional.empty();
         }
         if (opens(undo, passage) && !figureBehind(passage)) {
