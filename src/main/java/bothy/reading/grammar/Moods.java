@@ -51,6 +51,8 @@ public final class Moods {
     private static final Set<String> STOPPING =
             Set.of("stopped", "stop", "skipped", "missed", "avoid", "avoided", "almost", "nearly", "practically");
 
+    private static final Set<String> OURS = Set.of("i", "we", "my", "our", "me", "us", "mine", "ours");
+
     /** Past forms that are plain forms too. */
     private static final Set<String> PLAIN_TOO = Set.of("come", "put", "set", "cut", "run", "spread", "burst");
 
@@ -160,7 +162,9 @@ public final class Moods {
         return !has("pastseason", passage, sentence[0], comparisons.behind(passage, start, sentence[1]))
                 && !has("said", passage, sentence[0], start)
                 && !has("sarcasm", passage, 0, passage.size())
-                && (!has("others", passage, sentence[0], start) || has("household", passage, sentence[0], sentence[1]));
+                && (!has("others", passage, sentence[0], start) || has("household", passage, sentence[0], sentence[1]))
+                && (!theirs(passage, sentence[0], sentence[1])
+                        || says(passage, sentence[0], sentence[1], OURS)); // "Jean has greenfly on her beans."
     }
 
     private Mood ours(ActionSaid action, Passage passage, int from, int to) {
@@ -326,11 +330,8 @@ public final class Moods {
 
     /** "Sarah sowed her tomatoes": what belongs to her she did. */
     private static boolean anothers(Passage passage, int from, int verb, int end) {
-        boolean own = false;
-        for (int at = from; at < verb; at++) {
-            own |= Set.of("i", "we", "my", "our").contains(passage.word(at));
-        }
-        return !own && (verb > from && Set.of("her", "his").contains(passage.word(end)) || theirs(passage, from, verb));
+        return !says(passage, from, verb, OURS)
+                && (verb > from && Set.of("her", "his").contains(passage.word(end)) || theirs(passage, from, verb));
     }
 
     /** "His toms are red". */

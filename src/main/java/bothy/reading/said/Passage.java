@@ -38,6 +38,41 @@ public record Passage(
 
     private static final int FREEZING_F = 36;
     private static final Set<String> FROST = Set.of("frost", "frosty", "freeze", "froze", "frosted");
+    private static final Set<String> CLIMBING = Set.of("hit", "topped", "reached", "touched");
+    /** What may climb to a figure that is told without its scale. */
+    private static final Set<String> WARMED = Set.of(
+            "it",
+            "just",
+            "has",
+            "temp",
+            "temps",
+            "temperature",
+            "temperatures",
+            "thermometer",
+            "mercury",
+            "outside",
+            "here",
+            "today",
+            "yesterday",
+            "already",
+            "finally",
+            "heat",
+            "greenhouse",
+            "tunnel",
+            "polytunnel",
+            "glasshouse",
+            "conservatory",
+            "porch",
+            "patio",
+            "shed",
+            "frame",
+            "house",
+            "and",
+            "shade",
+            "sun",
+            "weather",
+            "nearly",
+            "almost");
     /** What stands between a frost and how cold it was. */
     private static final Set<String> BEHIND_FROST = Set.of(
             "this",
@@ -143,8 +178,11 @@ public record Passage(
                 || tokens.get(at - 1).mark()
                 || Set.of("its", "is", "was", "hit", "about", "nearly", "over", "and", "topped", "reached", "touched")
                         .contains(word(at - 1));
-        // "I hit 40 today" is no heat.
-        heads &= at < 2 || !Set.of("i", "we", "he", "she", "they").contains(word(at - 2));
+        boolean climbed = at > 0 && CLIMBING.contains(word(at - 1));
+        heads &= !climbed
+                || at == 1
+                || tokens.get(at - 2).mark()
+                || WARMED.contains(word(at - 2)); // "I hit 40 today", "the tally hit 97" are no heat.
         return heads ? bare(at, HOT, HOTTEST) : -1;
     }
 
