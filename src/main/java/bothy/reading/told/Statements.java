@@ -104,7 +104,9 @@ public final class Statements {
             DaySaid day = WhenTold.said(passage, clause);
             cropless.told(passage, clause, before)
                     .forEach(one -> told.add(
-                            one.event().on() != null && day == null ? one : finished(passage, clause, one, day)));
+                            one.event().on() != null && day == null
+                                    ? inItsScale(one, passage)
+                                    : finished(passage, clause, one, day)));
         }
         told.replaceAll(one -> Seeming.caught(passage, clause, one));
         if (told.size() == 1
@@ -299,11 +301,15 @@ public final class Statements {
             dated = dated.with(dated.event().withAmount(null, null))
                     .doubting(Doubt.About.HOW_MANY, Plausible.told(dated.event()));
         }
-        if (dated.event().what() == What.TEMPERATURE) {
-            dated = PlotEvents.degrees(dated, passage);
-        }
+        dated = inItsScale(dated, passage);
         boolean asked = clause.mood() == Mood.UNCLEAR || !Sequence.allows(dated, passage.situation());
         return asked ? dated.doubting(Doubt.About.REALLY_DONE, null) : dated;
+    }
+
+    private static Told inItsScale(Told told, Passage passage) {
+        boolean degrees =
+                told.event().what() == What.TEMPERATURE || told.event().what() == What.FROST;
+        return degrees ? PlotEvents.degrees(told, passage) : told;
     }
 
     static int from(Passage passage, Clause clause) {
