@@ -37,6 +37,7 @@ final class Corrections {
     private final PhraseBook<String> anywhere;
     private final PhraseBook<String> miscounted;
     private final PhraseBook<String> planned;
+    private final PhraseBook<String> elsewhere;
     private final Set<String> leading;
     private final FigureAfterNo figureAfterNo;
     private final CropNames cropNames;
@@ -50,6 +51,7 @@ final class Corrections {
         anywhere = file.book("/anywhere", "anywhere");
         miscounted = file.book("/miscounted", "miscounted");
         planned = file.book("/planned", "planned");
+        elsewhere = file.book("/elsewhere", "elsewhere");
         leading = leading(words, "/leading-unnamed");
         figureAfterNo = new FigureAfterNo(words);
         this.cropNames = cropNames;
@@ -65,7 +67,7 @@ final class Corrections {
     static Set<String> vocabulary(Words words) {
         PhraseFile file = new PhraseFile(words, "corrections", Map.of());
         Set<String> all = new java.util.HashSet<>();
-        List.of("/cues", "/undo", "/strong", "/same", "/miscounted", "/planned")
+        List.of("/cues", "/undo", "/strong", "/same", "/miscounted", "/planned", "/elsewhere")
                 .forEach(at -> all.addAll(file.book(at, at).vocabulary()));
         return all;
     }
@@ -77,7 +79,8 @@ final class Corrections {
      */
     Optional<Heard> read(Passage passage, List<Told> told, boolean asks) {
         boolean recounts = opens(miscounted, passage);
-        if (asks && !recounts || passage.size() == 0) {
+        boolean forAnother = told.isEmpty() && opens(elsewhere, passage);
+        if (asks && !recounts || passage.size() == 0 || forAnother) {
             return Optional.empty();
         }
         if (opens(undo, passage) && !figureBehind(passage)) {

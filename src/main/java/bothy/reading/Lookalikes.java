@@ -52,6 +52,8 @@ final class Lookalikes {
             "risotto",
             "sauce",
             "chickens");
+    private static final Set<String> EATEN =
+            Set.of("ate", "eat", "eating", "eaten", "had", "have", "having", "scoffed", "munched");
     private static final int SHOP_REACH = 9;
     private static final int PLANTS_REACH = 6;
     private static final Set<String> SHOPS = Set.of(
@@ -236,7 +238,24 @@ final class Lookalikes {
                     && Set.of("at", "from", "in", "garden", "the", "local", "a").contains(passage.word(at - 1))
                     && !passage.word(at - 2).equals("for"); // "Picked 3 for the neighbours".
         }
-        return picked || shop || plants(passage, action);
+        return picked || shop || plants(passage, action) || fromAShop(passage, action);
+    }
+
+    /** "Ate a bowl of store bought strawberries", "bought melons and ate one": not grown here. */
+    private static boolean fromAShop(Passage passage, ActionSaid action) {
+        if (!EATEN.contains(passage.word(action.start()))) {
+            return false;
+        }
+        boolean bought = passage.crops().stream()
+                .filter(crop -> crop.start() > action.start() && crop.start() - action.end() <= SHOP_REACH)
+                .limit(1)
+                .anyMatch(crop -> Set.of("bought", "supermarket", "imported").contains(passage.word(crop.start() - 1)));
+        for (int at = action.start() - 1;
+                !bought && at >= 0 && !passage.tokens().get(at).endsSentence();
+                at--) {
+            bought = passage.word(at).equals("bought");
+        }
+        return bought;
     }
 
     /** "Got some courgette plants off our kid", "had six tomato plugs from a neighbour": what is still to grow. */

@@ -25,6 +25,7 @@ final class OtherSenses {
             OtherSenses::lyingInStore,
             OtherSenses::sizeOfACrop,
             OtherSenses::utterly,
+            OtherSenses::thinToLookAt,
             OtherSenses::ownDoing,
             NotThePlants::passedThrough,
             NotThePlants::firstPicked,
@@ -94,6 +95,50 @@ final class OtherSenses {
     private static final Set<String> PARTS = Set.of(
             "stem", "stems", "stalk", "stalks", "leaf", "leaves", "bud", "buds", "pod", "pods", "fruit", "fruits",
             "skin", "shell", "husk", "husks", "heart", "bulb", "bulbs", "neck", "flower", "flowers", "core", "flesh");
+
+    private static final Set<String> SHAPES = Set.of(
+            "tall",
+            "long",
+            "pale",
+            "leggy",
+            "spindly",
+            "lanky",
+            "weak",
+            "stretched",
+            "floppy",
+            "weedy",
+            "straggly",
+            "bendy",
+            "skinny",
+            "scraggly",
+            "drawn",
+            "feeble");
+    private static final Set<String> LOOKING = Set.of(
+            "very",
+            "so",
+            "too",
+            "terribly",
+            "awfully",
+            "really",
+            "rather",
+            "quite",
+            "pretty",
+            "dreadfully",
+            "horribly",
+            "gone",
+            "going",
+            "look",
+            "looks",
+            "looking",
+            "grown",
+            "grew",
+            "turned",
+            "are",
+            "is",
+            "all",
+            "bit",
+            "stems",
+            "stalks");
 
     private OtherSenses() {}
 
@@ -266,6 +311,20 @@ final class OtherSenses {
         boolean into = Set.of("in", "into", "inside").contains(passage.word(at));
         int part = ARTICLES.contains(passage.word(at + 1)) ? at + 2 : at + 1;
         return SETTING.contains(action.action()) && into && PARTS.contains(passage.word(part));
+    }
+
+    /** "Gone terribly tall and thin", "long, thin and pale": how plants look, where nothing says whose seedlings were thinned. */
+    private static boolean thinToLookAt(Passage passage, ActionSaid action) {
+        int at = action.start();
+        if (!action.action().equals("thinned") || !passage.word(at).equals("thin")) {
+            return false;
+        }
+        int before = Set.of("and", ",", "&").contains(passage.word(at - 1)) ? at - 2 : at - 1;
+        int behind = Set.of("and", ",", "&").contains(passage.word(at + 1)) ? at + 2 : at + 1;
+        return SHAPES.contains(passage.word(before))
+                || SHAPES.contains(passage.word(behind))
+                        && passage.cropAt(behind + 1).isEmpty()
+                || LOOKING.contains(passage.word(at - 1));
     }
 
     /** "The dog got out and I picked 3" is no animal's doing. */

@@ -269,7 +269,7 @@ final class Sentences {
         seen.forEach(sign -> wider.add(Objects.requireNonNullElse(signs.wider(sign.sign()), "")));
         return seen.stream()
                 .distinct()
-                .filter(sign -> !wider.contains(sign.sign()))
+                .filter(sign -> !wider.contains(sign.sign()) && !Signs.rotOfSeedlings(sign, seen))
                 .toList();
     }
 

@@ -4,6 +4,7 @@ import bothy.almanac.Words;
 import bothy.garden.Planting;
 import bothy.garden.SignSeen;
 import bothy.reading.grammar.Moods;
+import bothy.reading.said.ActionSaid;
 import bothy.reading.said.CropSaid;
 import bothy.reading.said.DaySaid;
 import bothy.reading.said.NumberSaid;
@@ -28,8 +29,10 @@ import java.util.stream.IntStream;
 
 /** Finds the signs of trouble that a message tells. */
 final class Signs {
-    /** Words between a doing and the crop it is told of. */
+    /** Words between a crop and a doing behind it that is told of it. */
     private static final int NEAR = 3;
+    /** Words between a doing and the crop behind it: "pulled a bunch of nice fat beetroot". */
+    private static final int BEFORE_THE_CROP = 6;
 
     private static final Set<String> INTO = Set.of("in", "into");
     private static final Set<String> OF_THE = Set.of("on", "of", "my", "the", "our", "his", "her", "their");
@@ -148,12 +151,19 @@ final class Signs {
                 && Passage.within(passage.actions(), sentence[0], found.end()).stream()
                         .anyMatch(action -> action.form() == Form.PAST
                                 && !action.words().intersects(found.place().words())
-                                && action.lastWord() >= first.start() - NEAR
+                                && nextTo(passage, action, first)
                                 && action.start() <= first.end() + NEAR);
         return done
                 && Passage.within(passage.crops(), first.end(), found.end()).stream()
                         .filter(crop -> !crop.thing() && !crop.crops().equals(first.crops()))
                         .anyMatch(crop -> found.place().words().nextSetBit(first.end()) >= crop.end());
+    }
+
+    /** "Pulled a good bunch of beetroot": told of this crop and of none between. */
+    private static boolean nextTo(Passage passage, ActionSaid action, CropSaid crop) {
+        return action.lastWord() >= crop.start() - BEFORE_THE_CROP
+                && Passage.within(passage.crops(), action.lastWord() + 1, crop.start())
+                        .isEmpty();
     }
 
     private boolean holds(Passage passage, int[] sentence, Found<String> found) {
@@ -325,6 +335,16 @@ final class Signs {
                         .anyMatch(action -> action.start() >= sentence[0]
                                 && action.end() <= sentence[1]
                                 && Set.of("sown", "planted-out").contains(action.action()));
+    }
+
+    /** "Seedlings fell over, stems thin and mushy": what fells seedlings so rots their stems, and no rot of grown plants is told besides. */
+    static boolean rotOfSeedlings(SignSeen sign, List<SignSeen> seen) {
+        return sign.sign().equals("stem-rot")
+                && seen.stream()
+                        .anyMatch(other -> other.sign().equals("damping-off")
+                                && (other.crop() == null
+                                        || sign.crop() == null
+                                        || other.crop().equals(sign.crop())));
     }
 
     private static Integer seedAge(Passage passage) {

@@ -90,7 +90,10 @@ final class WhereAsked {
         int begins = first(cues.all(passage.tokens(), sentence[0], sentence[1], passage).stream()
                 .filter(cue -> !whatever(passage, cue) && !marvels(passage, cue) && !date(passage, cue))
                 .filter(cue -> !SoundsAsking.only(passage, cue.start()))
-                .filter(cue -> mark || !relative(passage, sentence, cue) && !aside(passage, sentence, cue))
+                .filter(cue -> mark
+                        || !relative(passage, sentence, cue)
+                                && !aside(passage, sentence, cue)
+                                && !Declared.does(passage, sentence, cue.start()))
                 .toList());
         for (Found<String> cue : marked.all(passage.tokens(), sentence[0], sentence[1], passage)) {
             if (marvels(passage, cue)

@@ -18,6 +18,12 @@ import java.util.Set;
  * today; records take the first, plans the second.
  */
 public final class Days {
+    /** What stands between "today" and the feast that it is. */
+    private static final Set<String> NAMING = Set.of(
+            "for", "being", "is", "was", ",", "(", "-", "on", "the", "my", "our", "as", "it", "its", "this", "happy");
+
+    private static final int NAMED_SO = 4;
+
     private final CalendarWords calendar;
 
     public Days(Words words) {
@@ -52,8 +58,22 @@ public final class Days {
         List<DaySaid> apart = named(tokens, apart(all));
         apart.addAll(same(tokens, apart));
         apart.addAll(nextDay(tokens, apart));
+        apart.removeIf(day -> !day.known() && onlyNamesToday(tokens, day, apart, today));
         apart.sort(Comparator.comparingInt(DaySaid::start));
         return apart;
+    }
+
+    /** "Today for Thanksgiving", "today being my birthday": which day it was is told. */
+    private static boolean onlyNamesToday(List<Token> tokens, DaySaid feast, List<DaySaid> days, LocalDate today) {
+        return days.stream()
+                .filter(day -> day.known() && day.past().equals(today))
+                .anyMatch(day -> joined(tokens, day.end(), feast.start()) || joined(tokens, feast.end(), day.start()));
+    }
+
+    private static boolean joined(List<Token> tokens, int from, int to) {
+        return from <= to
+                && to - from <= NAMED_SO
+                && tokens.subList(from, to).stream().allMatch(token -> NAMING.contains(token.word()));
     }
 
     /** "Monday 17th May", "Monday, the 17th of May": one day, which the date tells better than the weekday. */

@@ -202,10 +202,17 @@ public final class Clauses {
                 && passage.actions().stream().noneMatch(action -> action.words().get(and - 1));
     }
 
+    /** "Coriander is also sprouted": one verb, whose crop stands before it. */
+    private static boolean withinVerb(Passage passage, int also) {
+        return passage.word(also).equals("also")
+                && Set.of("is", "are", "was", "were", "has", "have", "had").contains(passage.word(also - 1))
+                && passage.cropAt(also - 2).isPresent();
+    }
+
     private static int boundary(Passage passage, ActionSaid one, ActionSaid next) {
         // "Lettuce sown Monday, turnips thinned today": a mark that is the last of a doing's own words parts too.
         for (int at = next.start() - 1; at >= one.lastWord(); at--) {
-            if (PARTING.contains(passage.word(at)) && !twofold(passage, at)) {
+            if (PARTING.contains(passage.word(at)) && !twofold(passage, at) && !withinVerb(passage, at)) {
                 return at + 1;
             }
         }

@@ -33,6 +33,9 @@ public final class CropNames {
     private final Set<String> varietyNames = new HashSet<>();
 
     /** What a name stands for. */
+    /** Of these none but a crop's are told. */
+    private static final Set<String> YOUNG = Set.of("seed", "seeds", "seedling", "seedlings", "plugs");
+
     private record Name(List<String> crops, boolean certain, boolean variety, boolean careful) {}
 
     public CropNames(Words words, Set<String> ordinary) {
@@ -175,6 +178,12 @@ public final class CropNames {
                 tokens.get(name.start()).is("tom") && tokens.get(name.start()).capital();
         if (person || Company.eaten(tokens, name.start())) {
             return false;
+        }
+        if (!name.meaning().variety()
+                && !tokens.get(name.start()).is("salad")
+                && name.end() < tokens.size()
+                && YOUNG.contains(tokens.get(name.end()).word())) {
+            return true; // "8 tom seeds".
         }
         if (tokens.get(name.start()).is("salad") && Company.grownOrGathered(tokens, name.start())) {
             return true;

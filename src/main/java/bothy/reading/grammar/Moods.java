@@ -1,14 +1,13 @@
 package bothy.reading.grammar;
 
-import bothy.almanac.RulesBroken;
 import bothy.almanac.Words;
 import bothy.reading.said.ActionSaid;
 import bothy.reading.said.Mood;
 import bothy.reading.said.Passage;
 import bothy.reading.text.Conjugation.Form;
-import bothy.reading.text.Phrase;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
+import bothy.reading.text.PhraseFile;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -23,6 +22,8 @@ public final class Moods {
     private static final Set<String> STOPPING =
             Set.of("stopped", "stop", "skipped", "missed", "avoid", "avoided", "almost", "nearly", "practically");
 
+    private static final Set<String> OURS = Set.of("i", "we", "my", "our", "me", "us", "mine", "ours");
+
     /** Past forms that are plain forms too. */
     private static final Set<String> PLAIN_TOO = Set.of("come", "put", "set", "cut", "run", "spread", "burst");
 
@@ -31,6 +32,8 @@ public final class Moods {
     private final Comparisons comparisons;
 
     public Moods(Words words) {
+        List<String> names = words.list(FILE, "/names");
+        PhraseFile file = new PhraseFile(words, FILE, Map.of("name", names));
         for (String sort : List.of(
                 "negation",
                 "intent",
@@ -45,18 +48,11 @@ public final class Moods {
                 "reporting",
                 "listing",
                 "done-anyway")) {
-            PhraseBook<String> book = new PhraseBook<>();
-            for (String text : words.list(FILE, "/" + sort)) {
-                try {
-                    book.add(new Phrase(text, Map.of()), text);
-                } catch (IllegalArgumentException wrong) {
-                    throw new RulesBroken(List.of(words.problem(
-                            FILE, "/" + sort, "\"" + text + "\" is no phrase: " + wrong.getMessage() + ".")));
-                }
-            }
+            PhraseBook<String> book = file.book("/" + sort, sort);
             books.put(sort, book);
             vocabulary.addAll(book.vocabulary());
         }
+        names.forEach(vocabulary::remove); // No slip of the pen is mended to a name.
         comparisons = new Comparisons(books.get("comparing"));
     }
 
@@ -133,7 +129,9 @@ public final class Moods {
         return !has("pastseason", passage, sentence[0], comparisons.behind(passage, start, sentence[1]))
                 && !has("said", passage, sentence[0], start)
                 && !has("sarcasm", passage, 0, passage.size())
-                && (!has("others", passage, sentence[0], start) || has("household", passage, sentence[0], sentence[1]));
+                && (!has("others", passage, sentence[0], start) || has("household", passage, sentence[0], sentence[1]))
+                && (!theirs(passage, sentence[0], sentence[1])
+                        || says(passage, sentence[0], sentence[1], OURS)); // "Jean has greenfly on her beans."
     }
 
     private Mood ours(ActionSaid action, Passage passage, int from, int to) {
@@ -279,11 +277,8 @@ public final class Moods {
 
     /** "Sarah sowed her tomatoes": what belongs to her she did. */
     private static boolean anothers(Passage passage, int from, int verb, int end) {
-        boolean own = false;
-        for (int at = from; at < verb; at++) {
-            own |= Set.of("i", "we", "my", "our").contains(passage.word(at));
-        }
-        return !own && (verb > from && Set.of("her", "his").contains(passage.word(end)) || theirs(passage, from, verb));
+        return !says(passage, from, verb, OURS)
+                && (verb > from && Set.of("her", "his").contains(passage.word(end)) || theirs(passage, from, verb));
     }
 
     /** "His toms are red". */

@@ -81,12 +81,9 @@ final class OtherUses {
                 && Set.of("i", "we", ",", "of").contains(passage.word(at + 1));
     }
 
-    /** "Mate, the tomatoes are in", "they are up, mate": who is spoken to does nothing. */
+    /** Who is spoken to does nothing. */
     static boolean addressed(Passage passage, Found<String> found) {
-        boolean one = found.place().length() == 1;
-        boolean opens =
-                found.start() == 0 || passage.tokens().get(found.start() - 1).mark();
-        return one && opens && Set.of(",", "!").contains(passage.word(found.end()));
+        return Addressed.is(passage, found.start(), found.end(), found.place().length());
     }
 
     /** "Home from my brother's", "round at the neighbour's": where somebody was. */

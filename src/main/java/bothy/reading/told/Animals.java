@@ -57,6 +57,18 @@ final class Animals {
                 || wentOn(passage, clause);
     }
 
+    /** What an animal does and costs no counted plant: "slugs are picking off the beans" gathers none and has killed none yet. */
+    boolean goesOn(Passage passage, Clause clause) {
+        Form form = clause.action().form();
+        boolean taken =
+                switch (clause.action().action()) {
+                    case "harvested" -> form == Form.PAST;
+                    case "died" -> true;
+                    default -> false;
+                };
+        return form != null && !taken && does(passage, clause);
+    }
+
     /**
      * "Sheep got in on Friday and ate 8 of them": who did the first did the second. Only an animal with which the sentence begins did it:
      * "netted the kale against the pigeons and picked 3 cabbages" tells of a person.

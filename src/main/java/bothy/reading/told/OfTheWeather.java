@@ -11,7 +11,7 @@ final class OfTheWeather {
     private OfTheWeather() {}
 
     static void settle(List<Told> told) {
-        told.removeIf(one -> toldBefore(one, told));
+        told.removeIf(one -> toldBefore(one, told) || measuredBeside(one, told));
         told.replaceAll(one -> onItsDay(measuredApart(one, told), told));
     }
 
@@ -23,6 +23,17 @@ final class OfTheWeather {
                         .anyMatch(one -> one.event().what() == What.FROST
                                 && one.open() == null
                                 && !one.assumed().contains("date"));
+    }
+
+    /** "Rain came at last, 30 mm on Wednesday": one rain, measured and dated once. */
+    private static boolean measuredBeside(Told rain, List<Told> told) {
+        return rain.event().what() == What.RAIN
+                && rain.event().amount() == null
+                && rain.assumed().contains("date")
+                && told.stream()
+                        .anyMatch(one -> one.event().what() == What.RAIN
+                                && one.open() == null
+                                && one.event().amount() != null);
     }
 
     /** "Ground frost last night, cold frame got down to 1 °C": the degrees are those of the frame. */

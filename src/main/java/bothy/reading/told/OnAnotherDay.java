@@ -20,6 +20,25 @@ final class OnAnotherDay {
     private static final Set<String> BETWEEN = Set.of(
             "ears", "cobs", "heads", "pods", "bulbs", "roots", "fruits", "more", "on", "of", "off", "from", "the",
             "same", "plants", "them", "another", "last", "-", "in", "out");
+    /** What stands between two days of one kind of weather. */
+    private static final Set<String> STRINGING =
+            Set.of("and", ",", "&", "on", "again", "then", "both", "the", "another", "also");
+
+    private static final Set<String> AFTER_FROST = Set.of(
+            "and",
+            "but",
+            "so",
+            "night",
+            "nights",
+            "morning",
+            "mornings",
+            "both",
+            "here",
+            "that",
+            "which",
+            "now",
+            "again",
+            "too");
     private static final int REACH = 4;
     /** So many words behind a weight may name its crop: "1 kg of the tomatoes". */
     private static final int CROP_REACH = 3;
@@ -72,6 +91,31 @@ final class OnAnotherDay {
                     });
         }
         return rains.isEmpty() ? List.of(first) : rains;
+    }
+
+    /** "Frosts on Thursday and Friday", "frost Monday and again on Wednesday": as many frosts as days are strung together. */
+    static List<Told> frosts(Passage passage, Clause clause, Told first) {
+        List<DaySaid> days = Passage.within(passage.days(), clause.from(), clause.sentence()[1]).stream()
+                .filter(day -> day.known() && day.end() > clause.action().start())
+                .toList();
+        List<Told> frosts = new ArrayList<>();
+        for (int i = 0; i < days.size(); i++) {
+            boolean strung = i == 0
+                    || IntStream.range(days.get(i - 1).end(), days.get(i).start())
+                            .allMatch(at -> STRINGING.contains(passage.word(at)));
+            if (!strung || i > 0 && goesOn(passage, days.get(i).end())) {
+                break; // "Frost on Monday and on Tuesday I sowed the peas".
+            }
+            frosts.add(WhenTold.dated(first, days.get(i), passage));
+        }
+        return frosts.size() < 2 ? List.of(first) : frosts;
+    }
+
+    /** Whether something else is told behind a day. */
+    private static boolean goesOn(Passage passage, int behind) {
+        return behind < passage.size()
+                && !passage.tokens().get(behind).mark()
+                && !AFTER_FROST.contains(passage.word(behind));
     }
 
     /**

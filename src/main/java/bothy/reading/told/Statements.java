@@ -71,9 +71,7 @@ public final class Statements {
 
     private List<Told> ofClause(Passage passage, Clause clause, List<Told> before) {
         List<Told> told = new ArrayList<>();
-        if (particulars.animals().does(passage, clause)
-                && !Set.of("harvested", "died").contains(clause.action().action())
-                && clause.action().form() != null) {
+        if (particulars.animals().goesOn(passage, clause)) {
             return told; // "Birds are nipping the tops off them."
         }
         if (clause.action().action().equals("colour-turned") && Seeming.ofAnotherPart(passage, clause)) {
@@ -106,7 +104,9 @@ public final class Statements {
             DaySaid day = WhenTold.said(passage, clause);
             cropless.told(passage, clause, before)
                     .forEach(one -> told.add(
-                            one.event().on() != null && day == null ? one : finished(passage, clause, one, day)));
+                            one.event().on() != null && day == null
+                                    ? inItsScale(one, passage)
+                                    : finished(passage, clause, one, day)));
         }
         if (before.isEmpty()) {
             told.replaceAll(one -> CountedBefore.with(passage, clause, one));
@@ -129,6 +129,9 @@ public final class Statements {
         }
         if (told.size() == 1 && told.get(0).event().what() == What.RAIN) {
             return OnAnotherDay.rains(passage, clause, told.get(0));
+        }
+        if (told.size() == 1 && told.get(0).event().what() == What.FROST) {
+            return OnAnotherDay.frosts(passage, clause, told.get(0));
         }
         if (told.size() == 1
                 && told.get(0).event().what() == What.HARVESTED
@@ -301,11 +304,15 @@ public final class Statements {
             dated = dated.with(dated.event().withAmount(null, null))
                     .doubting(Doubt.About.HOW_MANY, Plausible.told(dated.event()));
         }
-        if (dated.event().what() == What.TEMPERATURE) {
-            dated = PlotEvents.degrees(dated, passage);
-        }
+        dated = inItsScale(dated, passage);
         boolean asked = clause.mood() == Mood.UNCLEAR || !Sequence.allows(dated, passage.situation());
         return asked ? dated.doubting(Doubt.About.REALLY_DONE, null) : dated;
+    }
+
+    private static Told inItsScale(Told told, Passage passage) {
+        boolean degrees =
+                told.event().what() == What.TEMPERATURE || told.event().what() == What.FROST;
+        return degrees ? PlotEvents.degrees(told, passage) : told;
     }
 
     static int from(Passage passage, Clause clause) {
