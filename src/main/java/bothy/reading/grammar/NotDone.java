@@ -166,7 +166,7 @@ final class NotDone {
         return plan
                 || form == null && climbs(tokens, found)
                 || form == null && (had(tokens, found) || takenOut(tokens, found))
-                || form == null && (bareIn(tokens, found) || where(tokens, found))
+                || form == null && (bareIn(tokens, found) || where(tokens, found) || people(tokens, found))
                 || form == null && (feared(tokens, found) || anotherTook(tokens, found))
                 || form == Form.PLAIN && noun(tokens, found)
                 || form == Form.ING && cover(tokens, found)
@@ -228,6 +228,14 @@ final class NotDone {
                 && before >= 0
                 && !tokens.get(before).endsSentence()
                 && !tokens.get(before).is(":");
+    }
+
+    /** "While we're in Spain": people are there. */
+    private static boolean people(List<Token> tokens, Phrase.Place found) {
+        String who = word(tokens, found.start() - 1);
+        return Set.of("we", "i", "you", "he", "she").contains(who)
+                && Set.of("are", "is", "am", "was", "were", "in").contains(word(tokens, found.start()))
+                && word(tokens, found.words().length() - 1).equals("in");
     }
 
     /** "Along the netting yesterday": what stands there, not what was done. */

@@ -31,7 +31,6 @@ public final class PlotEvents {
 
     private static final double WARM_AIR_F = 75;
     private static final double HOTTEST_AIR_F = 130;
-    private static final double WARMEST_FROST_C = 8;
     private static final double WARMEST_NIGHT_C = 36;
 
     private PlotEvents() {}
@@ -129,7 +128,7 @@ public final class PlotEvents {
             boolean us = passage.situation().grower().units() == Units.US;
             double coolest = frosty(passage) ? WARM_FOR_FROST_C : COOLEST_F_LIKELY;
             boolean likely = us ? value > coolest && value < 130 : value > COLDEST_C && value <= 45;
-            if (!us && (frosty(passage) && value > WARMEST_FROST_C || lowest(passage) && value >= WARMEST_NIGHT_C)) {
+            if (!us && lowest(passage) && value >= WARMEST_NIGHT_C) {
                 return told.with(event.withAmount(celsius(value), "°C")).assuming("unit");
             }
             boolean air = !us && value >= WARM_AIR_F && value < HOTTEST_AIR_F && ofTheDay(passage);
