@@ -172,6 +172,7 @@ final class NotDone {
                 || form == Form.ING && cover(tokens, found)
                 || form == Form.PAST && (caught(tokens, found) || given(tokens, found))
                 || wentOut(tokens, found)
+                || suffered(tokens, found)
                 || ofOnions(tokens, found)
                 || (form == Form.ING || form == null) && helps(tokens, found);
     }
@@ -228,6 +229,14 @@ final class NotDone {
                 && before >= 0
                 && !tokens.get(before).endsSentence()
                 && !tokens.get(before).is(":");
+    }
+
+    /** "Are getting chopped off at soil level": not by the grower. */
+    private static boolean suffered(List<Token> tokens, Phrase.Place found) {
+        String first = word(tokens, found.start());
+        boolean passive = Set.of("getting", "gettin").contains(first)
+                && word(tokens, found.start() + 1).matches("\\w+(ed|en|own)|cut|bit");
+        return passive || Set.of("getting", "gettin", "being").contains(word(tokens, found.start() - 1));
     }
 
     /** "While we're in Spain": people are there. */
