@@ -80,6 +80,7 @@ public final class Clauses {
         }
         shareForward(clauses);
         NotEither.of(passage, clauses);
+        ThereWas.of(passage, clauses);
         for (ActionSaid action : all) {
             if (measured(action)) {
                 clauses.add(new Clause(
@@ -135,16 +136,6 @@ public final class Clauses {
         }
     }
 
-    /** "Put some peas to soak and sowed them today": "them" are the peas. */
-    private static boolean pointsBack(Passage passage, int start, int end) {
-        for (int at = start; at < end; at++) {
-            if (Set.of("them", "it", "they", "these").contains(passage.word(at))) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     /** "Checked the soil round the celery. Damp enough." */
     private static boolean soilLooked(Passage passage, ActionSaid action, int start) {
         int[] last = passage.sentences().stream()
@@ -172,14 +163,6 @@ public final class Clauses {
                         .reduce((first, second) -> second)
                         .filter(before -> Set.of("supported", "protected").contains(before.action()))
                         .isPresent();
-    }
-
-    private static List<CropSaid> earlier(Passage passage, int start) {
-        return passage.crops().stream()
-                .filter(crop -> crop.end() <= start && !crop.thing())
-                .reduce((first, second) -> second)
-                .map(List::of)
-                .orElse(List.of());
     }
 
     /** A temperature stands anywhere in a sentence and parts nothing. */
@@ -254,7 +237,7 @@ public final class Clauses {
             more.addAll(before);
             clauses.add(last.with(more));
         }
-        boolean named = earlier(passage, sentence[0]).size() == 1
+        boolean named = PointsBackTo.last(passage, sentence[0]).size() == 1
                 && start == sentence[0]
                 && !Set.of("watered", "fed").contains(action.action());
         if (inside.isEmpty()
@@ -263,8 +246,8 @@ public final class Clauses {
                 && !Set.of("ate", "eaten", "eat").contains(passage.word(action.start()))
                 && (named && action.form() == Form.PAST && figured(passage, start, end)
                         || soilLooked(passage, action, sentence[0])
-                        || pointsBack(passage, start, end) && !thingsBefore(passage, action))) {
-            inside = earlier(passage, start);
+                        || PointsBackTo.said(passage, start, end) && !thingsBefore(passage, action))) {
+            inside = PointsBackTo.crops(passage, start, end);
         }
         if (!clauses.isEmpty() && !inside.isEmpty() && withThem(passage, action, inside.get(0))) {
             List<CropSaid> both =
@@ -373,7 +356,16 @@ public final class Clauses {
             turn |= Set.of("but", "so", "then", "instead").contains(passage.word(at));
             own |= Set.of("i", "we").contains(passage.word(at));
         }
-        return turn && own;
+        return own && (turn || toldOf(passage, last, verb));
+    }
+
+    /** "The beans are coming on well, and on Thursday I pricked out the tomatoes": of the beans that was told before the comma. */
+    private static boolean toldOf(Passage passage, int crop, int verb) {
+        boolean tells = Set.of("are", "is", "were", "was", "have", "has", "look", "looks", "need", "seem")
+                .contains(passage.word(crop));
+        return tells
+                && IntStream.range(crop, verb)
+                        .anyMatch(at -> passage.tokens().get(at).mark());
     }
 
     /** "Courgettes are going mad. Picked 6 today." */

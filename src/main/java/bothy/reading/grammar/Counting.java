@@ -28,7 +28,15 @@ final class Counting {
             "seedlings",
             "ears",
             "plugs",
-            "slips");
+            "slips",
+            "babies",
+            "cells",
+            "shoots");
+
+    /** How what is counted looks. */
+    private static final Set<String> LOOKING = Set.of(
+            "good", "big", "nice", "lovely", "fine", "decent", "little", "small", "tiny", "wee", "strong", "fat",
+            "young");
 
     private static final Set<String> COUNTED = Set.of(
             "sown",
@@ -91,8 +99,7 @@ final class Counting {
             return false;
         }
         int end = numbers.get(0).end();
-        int thing =
-                Set.of("good", "big", "nice", "lovely", "fine", "decent").contains(passage.word(end)) ? end + 1 : end;
+        int thing = LOOKING.contains(passage.word(end)) ? end + 1 : end;
         if (Set.of("counted", "count").contains(passage.word(sentence[0]))) {
             return true;
         }

@@ -289,7 +289,7 @@ final class Counts {
     }
 
     /** "Planted out the leeks yesterday, forty of them": over the day to the number. */
-    private static int ofThem(Passage passage, int crop) {
+    private int ofThem(Passage passage, int crop) {
         int at = passage.word(crop).equals("on") ? crop + 1 : crop;
         int after = passage.days().stream()
                 .filter(day -> day.start() == at)
@@ -299,6 +299,8 @@ final class Counts {
         int number = passage.word(after).equals(",") ? after + 1 : after;
         int end = passage.end("n", number);
         boolean them = passage.word(end).equals("of") && passage.word(end + 1).equals("them")
+                // "Sown my onions today, 40 small cells".
+                || number > after && counted.contains(passage.word(byThemselves.described(passage, end)))
                 || number > after
                         && Set.of("odd", "altogether", "in", ".", "", "!").contains(passage.word(end));
         return after > at && end > 0 && them ? number : crop;

@@ -40,6 +40,15 @@ final class HungToKeep {
                 && Cropless.names(passage, clause, KEPT);
     }
 
+    /** "The onions are in the garage, I strung them up there": what is strung up of bulbs is kept, not held up. */
+    Told kept(Told told, Passage passage, Clause clause) {
+        boolean strung = told.event().what() == What.SUPPORTED
+                && cropNames.hung(told.event().crop())
+                && Set.of("strung", "hung", "hang", "string")
+                        .contains(passage.word(clause.action().words().nextSetBit(0)));
+        return strung ? told.with(told.event().withWhat(What.STORED)) : told;
+    }
+
     /** What is hung up of all that is grown: of what was talked about, else of all. */
     List<Planting> meant(Situation situation) {
         List<Planting> mentioned = hung(PlantingsMeant.mentioned(situation));

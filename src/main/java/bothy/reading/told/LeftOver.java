@@ -73,6 +73,7 @@ final class LeftOver {
                                 && !clause.inRelative(one.start())
                                 && !WhenTold.forecast(passage, one)
                                 && !WhenTold.wished(passage, one)
+                                && !WhenTold.ofLastInList(passage, one)
                                 && before.stream().noneMatch(earlier -> one.past()
                                         .equals(earlier.event().on()))
                                 && one.past().isBefore(passage.situation().today()))

@@ -10,6 +10,7 @@ import bothy.reading.said.Quantity;
 import bothy.reading.text.Token;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -104,6 +105,22 @@ public final class Particulars {
         if (crop == null || clause.crops().size() < 2) {
             return fitting.get(0);
         }
+        Map<CropSaid, Quantity> told = AmountsBehind.of(passage, clause, fitting);
+        if (told.containsKey(crop)) {
+            return told.get(crop);
+        }
+        return besides(
+                what,
+                passage,
+                clause,
+                crop,
+                fitting.stream()
+                        .filter(quantity -> !told.containsValue(quantity))
+                        .toList());
+    }
+
+    /** The amount of a crop of several, among those that are not told to be another's. */
+    private static Quantity besides(What what, Passage passage, Clause clause, CropSaid crop, List<Quantity> fitting) {
         Quantity listed = fitting.stream()
                 .filter(quantity -> behind(passage, crop, quantity))
                 .findFirst()

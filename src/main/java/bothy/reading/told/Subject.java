@@ -192,6 +192,8 @@ final class Subject {
     private static final Set<String> DETERMINERS =
             Set.of("the", "a", "an", "my", "our", "his", "her", "their", "your", "some");
 
+    private static final Set<String> AIDS = Set.of("supported", "protected");
+
     private Subject() {}
 
     static boolean plantOrGrower(String word) {
@@ -202,6 +204,9 @@ final class Subject {
     static boolean foreign(Passage passage, Clause clause) {
         if (Counted.number(passage, clause) != null) {
             return false; // "The other two had snapped".
+        }
+        if (clause.action().form() == null && AIDS.contains(clause.action().action())) {
+            return false; // "The canes up for them": the canes are what was done.
         }
         int verb = clause.action().words().nextSetBit(0);
         if (verb > 0
