@@ -323,7 +323,7 @@ final class Counts {
                 || passage.crops().stream()
                         .anyMatch(next -> next.start() > number.start()
                                 && next.start() - number.end() <= 2
-                                && !Set.of(",", "and", "plus", "(").contains(passage.word(number.end()))
+                                && !Set.of(",", "and", "plus", "(", ")").contains(passage.word(number.end()))
                                 && !(counted.contains(passage.word(number.end()))
                                         && Set.of(",", "and", "plus").contains(passage.word(number.end() + 1))))) {
             return null;

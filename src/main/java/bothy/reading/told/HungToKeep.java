@@ -43,6 +43,7 @@ final class HungToKeep {
     /** "The onions are in the garage, I strung them up there": what is strung up of bulbs is kept, not held up. */
     Told kept(Told told, Passage passage, Clause clause) {
         boolean strung = told.event().what() == What.SUPPORTED
+                && told.event().crop() != null
                 && cropNames.hung(told.event().crop())
                 && Set.of("strung", "hung", "hang", "string")
                         .contains(passage.word(clause.action().words().nextSetBit(0)));

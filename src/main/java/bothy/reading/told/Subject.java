@@ -193,6 +193,8 @@ final class Subject {
             Set.of("the", "a", "an", "my", "our", "his", "her", "their", "your", "some");
 
     private static final Set<String> AIDS = Set.of("supported", "protected");
+    private static final Set<String> AIDED =
+            Set.of("them", "it", "they", "these", "those", "each", "every", "all", "both", "lot", "one");
 
     private Subject() {}
 
@@ -205,7 +207,9 @@ final class Subject {
         if (Counted.number(passage, clause) != null) {
             return false; // "The other two had snapped".
         }
-        if (clause.action().form() == null && AIDS.contains(clause.action().action())) {
+        if (clause.action().form() == null
+                && AIDS.contains(clause.action().action())
+                && Cropless.names(passage, clause, AIDED)) {
             return false; // "The canes up for them": the canes are what was done.
         }
         int verb = clause.action().words().nextSetBit(0);
