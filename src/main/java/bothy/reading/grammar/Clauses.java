@@ -315,7 +315,8 @@ public final class Clauses {
         int at = next.end();
         boolean prefixed = passage.end("n", next.start() - 1) > 0;
         while (Set.of("on", "the", "only", "just", "in", "into", "my", "about", "-")
-                .contains(passage.word(at))) {
+                        .contains(passage.word(at))
+                || passage.word(at).equals(",") && passage.end("n", at + 1) > 0) {
             at++;
         }
         boolean besideThem = prefixed
@@ -331,6 +332,7 @@ public final class Clauses {
                 .max()
                 .getAsInt();
         int end = detail > 0 ? detail : prefixed ? at : -1;
+        end += end > 0 && Counting.THINGS.contains(passage.word(end)) ? 1 : 0; // "And onions, 50 sets".
         while (end > 0 && (passage.end("date", end) > 0 || passage.word(end).equals("only"))) {
             end = Math.max(end + 1, passage.end("date", end));
         }

@@ -145,7 +145,19 @@ final class Company {
                         && end < tokens.size()
                         && Set.of("the", "those", "these", "all")
                                 .contains(tokens.get(start - 1).word())
-                        && Set.of("in", "up", "out", "are", "have", "need", "off", "look", "today", "went")
+                        && Set.of(
+                                        "in",
+                                        "up",
+                                        "out",
+                                        "are",
+                                        "have",
+                                        "need",
+                                        "off",
+                                        "look",
+                                        "today",
+                                        "yesterday",
+                                        "this",
+                                        "went")
                                 .contains(tokens.get(end).word())
                         && !Set.of("sprouts", "leaks", "cloves", "mint", "leak")
                                 .contains(tokens.get(start).word());

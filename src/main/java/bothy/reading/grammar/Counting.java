@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
 /** A sentence that only says how many or how much the doing before it was of: "Pulled the garlic. 112 bulbs". */
 final class Counting {
     /** What is counted of a crop: "112 bulbs". */
-    private static final Set<String> THINGS = Set.of(
+    static final Set<String> THINGS = Set.of(
             "bulbs",
             "plants",
             "ones",

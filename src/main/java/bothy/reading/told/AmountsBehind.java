@@ -15,6 +15,8 @@ import java.util.stream.Stream;
 
 /** Amounts that stand behind the crop they are of: "tomatoes today, 12 oz of them, and 2 lb of beans", "carrots, 18 lb, and the beets, 11 lb". */
 final class AmountsBehind {
+    private static final Set<String> MARKS = Set.of(",", "-", "(", ":");
+
     private AmountsBehind() {}
 
     /** The amount of each crop of a clause that is told behind it. */
@@ -32,7 +34,7 @@ final class AmountsBehind {
             }
         }
         for (Quantity amount : amounts) {
-            if (ofThem(passage, amount)) {
+            if (ofThem(passage, amount) || betweenMarks(passage, crops, amount)) {
                 crops.stream()
                         .filter(crop -> crop.end() <= amount.start())
                         .reduce((first, second) -> second)
@@ -48,11 +50,20 @@ final class AmountsBehind {
                 && Set.of("them", "em", "it", "those", "these").contains(passage.word(amount.end() + 1));
     }
 
+    /** "Lifted the potatoes, 15 kg, and the beetroot": between marks, with crops on both sides. */
+    private static boolean betweenMarks(Passage passage, List<CropSaid> crops, Quantity amount) {
+        return MARKS.contains(passage.word(amount.start() - 1))
+                && Set.of(",", ")", "-").contains(passage.word(amount.end()))
+                && Set.of("and", "plus", "&", "then").contains(passage.word(amount.end() + 1))
+                && crops.stream().anyMatch(crop -> crop.end() <= amount.start())
+                && crops.stream().anyMatch(crop -> crop.start() >= amount.end());
+    }
+
     /** Whether a figure stands behind a mark between its crop and the next one. */
     private static boolean afterMark(Passage passage, List<CropSaid> crops, int at, Span figure) {
         int next = at + 1 < crops.size() ? crops.get(at + 1).start() : Integer.MAX_VALUE;
         return crops.get(at).end() < figure.start()
                 && figure.end() <= next
-                && Set.of(",", "-", "(", ":").contains(passage.word(figure.start() - 1));
+                && MARKS.contains(passage.word(figure.start() - 1));
     }
 }

@@ -37,6 +37,10 @@ final class BroughtIn {
             "tray",
             "trays");
 
+    private static final Set<String> GATHERED = Set.of("harvested", "cured", "stored");
+    private static final Set<String> HANDLED = Set.of(
+            "sown", "planted", "planted-out", "pricked-out", "potted-on", "emerged", "harvested", "cured", "stored");
+
     private static final Set<String> COLD =
             Set.of("cold", "colder", "frost", "frosts", "chilly", "freezing", "winter", "warm", "warmth");
 
@@ -65,6 +69,15 @@ final class BroughtIn {
         boolean potted = fitting.stream().allMatch(planting -> planting.container() != null)
                 && Cropless.names(passage, clause, COLD);
         return (back || potted) && crop != null && !cropNames.dug(crop.crop());
+    }
+
+    /** "Sowed 6 tomatoes, they are in the shed now": young plants stand there, nothing is stored. */
+    static boolean justBegun(Passage passage, Clause clause) {
+        return passage.actions().stream()
+                .filter(action -> action.end() <= clause.action().start() && HANDLED.contains(action.action()))
+                .reduce((first, second) -> second)
+                .filter(action -> !GATHERED.contains(action.action()))
+                .isPresent();
     }
 
     /** Whether a clause tells of no place but one under a roof. */

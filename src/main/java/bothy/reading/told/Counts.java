@@ -270,11 +270,15 @@ final class Counts {
         return notCounts.contains(next) || byThemselves.ofLooks(passage, number.end()) ? null : whole(number.value());
     }
 
-    /** "Broad beans sown (20)", "lettuces planted out 12, kale 6": what stands right after the verb counts the crop before it. */
-    private static boolean verbed(Passage passage, int at) {
-        boolean past = passage.actions().stream()
+    private static boolean done(Passage passage, int at) {
+        return passage.actions().stream()
                 .anyMatch(action ->
                         action.form() == Conjugation.Form.PAST && action.words().get(at));
+    }
+
+    /** "Broad beans sown (20)", "lettuces planted out 12, kale 6": what stands right after the verb counts the crop before it. */
+    private static boolean verbed(Passage passage, int at) {
+        boolean past = done(passage, at);
         if (passage.word(at).equals("up") && passage.word(at + 1).equals(",")) {
             int number = passage.end("n", at + 2); // "Beans up, 9 of them and 3 pumpkins".
             return number > 0
@@ -290,7 +294,11 @@ final class Counts {
 
     /** "Planted out the leeks yesterday, forty of them": over the day to the number. */
     private int ofThem(Passage passage, int crop) {
-        int at = passage.word(crop).equals("on") ? crop + 1 : crop;
+        int verb = crop;
+        while (done(passage, verb)) {
+            verb++;
+        }
+        int at = passage.word(verb).equals("on") ? verb + 1 : verb;
         int after = passage.days().stream()
                 .filter(day -> day.start() == at)
                 .mapToInt(day -> day.end())
@@ -303,7 +311,7 @@ final class Counts {
                 || number > after && counted.contains(passage.word(byThemselves.described(passage, end)))
                 || number > after
                         && Set.of("odd", "altogether", "in", ".", "", "!").contains(passage.word(end));
-        return after > at && end > 0 && them ? number : crop;
+        return (after > at || verb > crop && number > after) && end > 0 && them ? number : crop;
     }
 
     /** "tomatoes x 6", "toms (6)", "beans - 12", "lettuce, 6 of them", "lettuce 12". */

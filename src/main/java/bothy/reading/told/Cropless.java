@@ -58,7 +58,7 @@ final class Cropless {
         if (ofNothing(passage, clause) || onlyThing(passage, clause)) {
             return List.of();
         }
-        if (HungToKeep.is(what, passage, clause)) {
+        if (HungToKeep.is(what, passage, clause) && !hungToKeep.justNamed(before)) {
             List<Planting> hung = hungToKeep.meant(passage.situation());
             Event kept = Particulars.withPlace(
                     Event.of(What.STORED, null, null, null).withCount(particulars.loose(passage, clause)),

@@ -47,7 +47,15 @@ final class HungToKeep {
                 && cropNames.hung(told.event().crop())
                 && Set.of("strung", "hung", "hang", "string")
                         .contains(passage.word(clause.action().words().nextSetBit(0)));
-        return strung ? told.with(told.event().withWhat(What.STORED)) : told;
+        What kept = WhatMeant.asLifted(passage, clause) ? What.CURED : What.STORED;
+        return strung ? told.with(told.event().withWhat(kept)) : told;
+    }
+
+    /** Whether what was told last is of a crop that is strung up to keep. */
+    boolean justNamed(List<Told> before) {
+        return !before.isEmpty()
+                && before.get(before.size() - 1).event().crop() != null
+                && cropNames.hung(before.get(before.size() - 1).event().crop());
     }
 
     /** What is hung up of all that is grown: of what was talked about, else of all. */

@@ -88,6 +88,9 @@ final class WhatMeant {
             if (what == What.FED && says(passage, clause, Set.of("kitchen", "dinner", "table", "supper"))) {
                 return What.HARVESTED; // "First feed of beans, 700 g to the kitchen".
             }
+            if (what == What.STORED && clause.action().state() && BroughtIn.justBegun(passage, clause)) {
+                return What.MOVED;
+            }
             if (what == What.HARVESTED && carriedIn(passage, clause, crop)) {
                 return What.MOVED;
             }
@@ -222,7 +225,7 @@ final class WhatMeant {
     }
 
     /** "Dug the garlic, hung it in the shed": what is hung up as it comes out of the ground dries first. */
-    private static boolean asLifted(Passage passage, Clause clause) {
+    static boolean asLifted(Passage passage, Clause clause) {
         return passage.actions().stream()
                 .anyMatch(action -> action.action().equals("harvested")
                         && action.start() < clause.action().start()
