@@ -80,6 +80,19 @@ final class BroughtIn {
                 .isPresent();
     }
 
+    /** "It is in the shed now", where nothing was told that it could be: the mower, for all we know. */
+    static boolean ofNothingNamed(Passage passage, Clause clause, List<Told> before) {
+        boolean stands = clause.action().form() == null
+                && Set.of("stored", "planted-out").contains(clause.action().action())
+                && Set.of("they", "it", "these", "both", "all")
+                        .contains(passage.word(clause.action().start()));
+        boolean justNamed =
+                !before.isEmpty() && before.get(before.size() - 1).event().crop() != null;
+        boolean named = passage.crops().stream()
+                .anyMatch(crop -> !crop.thing() && crop.end() <= clause.action().start());
+        return stands && clause.crops().isEmpty() && !justNamed && (!named || !before.isEmpty());
+    }
+
     /** Whether a clause tells of no place but one under a roof. */
     static boolean indoors(Passage passage, Clause clause) {
         List<PlaceSaid> places = Passage.within(passage.places(), clause.from(), clause.to()).stream()

@@ -76,6 +76,9 @@ public final class Statements {
                 && clause.action().form() != null) {
             return told; // "Birds are nipping the tops off them."
         }
+        if (BroughtIn.ofNothingNamed(passage, clause, before)) {
+            return told;
+        }
         if (clause.action().action().equals("colour-turned") && Seeming.ofAnotherPart(passage, clause)) {
             return told;
         }
