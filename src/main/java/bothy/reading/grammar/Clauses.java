@@ -80,6 +80,7 @@ public final class Clauses {
         }
         shareForward(clauses);
         NotEither.of(passage, clauses);
+        ThereWas.of(passage, clauses);
         for (ActionSaid action : all) {
             if (measured(action)) {
                 clauses.add(new Clause(
@@ -142,16 +143,6 @@ public final class Clauses {
         }
     }
 
-    /** "Put some peas to soak and sowed them today": "them" are the peas. */
-    private static boolean pointsBack(Passage passage, int start, int end) {
-        for (int at = start; at < end; at++) {
-            if (Set.of("them", "it", "they", "these").contains(passage.word(at))) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     /** "Checked the soil round the celery. Damp enough." */
     private static boolean soilLooked(Passage passage, ActionSaid action, int start) {
         int[] last = passage.sentences().stream()
@@ -179,14 +170,6 @@ public final class Clauses {
                         .reduce((first, second) -> second)
                         .filter(before -> Set.of("supported", "protected").contains(before.action()))
                         .isPresent();
-    }
-
-    private static List<CropSaid> earlier(Passage passage, int start) {
-        return passage.crops().stream()
-                .filter(crop -> crop.end() <= start && !crop.thing())
-                .reduce((first, second) -> second)
-                .map(List::of)
-                .orElse(List.of());
     }
 
     /** A temperature stands anywhere in a sentence and parts nothing. */
@@ -274,7 +257,7 @@ public final class Clauses {
             more.addAll(before);
             clauses.add(last.with(more));
         }
-        boolean named = earlier(passage, sentence[0]).size() == 1
+        boolean named = PointsBackTo.last(passage, sentence[0]).size() == 1
                 && start == sentence[0]
                 && !Set.of("watered", "fed").contains(action.action());
         if (inside.isEmpty()
@@ -283,8 +266,8 @@ public final class Clauses {
                 && !Set.of("ate", "eaten", "eat").contains(passage.word(action.start()))
                 && (named && action.form() == Form.PAST && figured(passage, start, end)
                         || soilLooked(passage, action, sentence[0])
-                        || pointsBack(passage, start, end) && !thingsBefore(passage, action))) {
-            inside = earlier(passage, start);
+                        || PointsBackTo.said(passage, start, end) && !thingsBefore(passage, action))) {
+            inside = PointsBackTo.crops(passage, start, end);
         }
         inside = inside.isEmpty() ? PartGathered.of(passage, action, sentence) : inside;
         if (!clauses.isEmpty() && !inside.isEmpty() && withThem(passage, action, inside.get(0))) {
@@ -353,7 +336,8 @@ public final class Clauses {
         int at = next.end();
         boolean prefixed = passage.end("n", next.start() - 1) > 0;
         while (Set.of("on", "the", "only", "just", "in", "into", "my", "about", "-")
-                .contains(passage.word(at))) {
+                        .contains(passage.word(at))
+                || passage.word(at).equals(",") && passage.end("n", at + 1) > 0) {
             at++;
         }
         boolean besideThem = prefixed
@@ -369,6 +353,7 @@ public final class Clauses {
                 .max()
                 .getAsInt();
         int end = detail > 0 ? detail : prefixed ? at : -1;
+        end += end > 0 && Counting.THINGS.contains(passage.word(end)) ? 1 : 0; // "And onions, 50 sets".
         while (end > 0 && (passage.end("date", end) > 0 || passage.word(end).equals("only"))) {
             end = Math.max(end + 1, passage.end("date", end));
         }
@@ -394,7 +379,16 @@ public final class Clauses {
             turn |= Set.of("but", "so", "then", "instead").contains(passage.word(at));
             own |= Set.of("i", "we").contains(passage.word(at));
         }
-        return turn && own;
+        return own && (turn || toldOf(passage, last, verb));
+    }
+
+    /** "The beans are coming on well, and on Thursday I pricked out the tomatoes": of the beans that was told before the comma. */
+    private static boolean toldOf(Passage passage, int crop, int verb) {
+        boolean tells = Set.of("are", "is", "were", "was", "have", "has", "look", "looks", "need", "seem")
+                .contains(passage.word(crop));
+        return tells
+                && IntStream.range(crop, verb)
+                        .anyMatch(at -> passage.tokens().get(at).mark());
     }
 
     /** "Courgettes are going mad. Picked 6 today." */

@@ -125,16 +125,42 @@ final class Company {
                                         .contains(further));
     }
 
+    /** "Earlies in today, 30 tubers": what went into the ground heads the note. */
+    private static boolean headsIn(List<Token> tokens, int start, int end) {
+        boolean opens = start == 0
+                || tokens.get(start - 1).endsSentence()
+                || tokens.get(start - 1).mark();
+        return opens
+                && word(tokens, end).equals("in")
+                && (end + 1 >= tokens.size()
+                        || tokens.get(end + 1).mark()
+                        || Set.of("today", "yesterday", "now", "this", "at", "last", "on")
+                                .contains(word(tokens, end + 1)));
+    }
+
     /** "The runners are in": of what grows, not of people. */
     static boolean toldOf(List<Token> tokens, int start, int end) {
-        return start > 0
-                && end < tokens.size()
-                && Set.of("the", "those", "these", "all")
-                        .contains(tokens.get(start - 1).word())
-                && Set.of("in", "up", "out", "are", "have", "need", "off", "look", "today", "went")
-                        .contains(tokens.get(end).word())
-                && !Set.of("sprouts", "leaks", "cloves", "mint", "leak")
-                        .contains(tokens.get(start).word());
+        return headsIn(tokens, start, end)
+                || start > 0
+                        && end < tokens.size()
+                        && Set.of("the", "those", "these", "all")
+                                .contains(tokens.get(start - 1).word())
+                        && Set.of(
+                                        "in",
+                                        "up",
+                                        "out",
+                                        "are",
+                                        "have",
+                                        "need",
+                                        "off",
+                                        "look",
+                                        "today",
+                                        "yesterday",
+                                        "this",
+                                        "went")
+                                .contains(tokens.get(end).word())
+                        && !Set.of("sprouts", "leaks", "cloves", "mint", "leak")
+                                .contains(tokens.get(start).word());
     }
 
     /** "No bigger than a pea", "like a pickled onion", "the size of peas": what it is measured by. */

@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
 /** A sentence that only says how many or how much the doing before it was of: "Pulled the garlic. 112 bulbs". */
 final class Counting {
     /** What is counted of a crop: "112 bulbs". */
-    private static final Set<String> THINGS = Set.of(
+    static final Set<String> THINGS = Set.of(
             "bulbs",
             "plants",
             "ones",
@@ -28,7 +28,15 @@ final class Counting {
             "seedlings",
             "ears",
             "plugs",
-            "slips");
+            "slips",
+            "babies",
+            "cells",
+            "shoots");
+
+    /** How what is counted looks. */
+    private static final Set<String> LOOKING = Set.of(
+            "good", "big", "nice", "lovely", "fine", "decent", "little", "small", "tiny", "wee", "strong", "fat",
+            "young");
 
     private static final Set<String> COUNTED = Set.of(
             "sown",
@@ -108,8 +116,7 @@ final class Counting {
             return false;
         }
         int end = numbers.get(0).end();
-        int thing =
-                Set.of("good", "big", "nice", "lovely", "fine", "decent").contains(passage.word(end)) ? end + 1 : end;
+        int thing = LOOKING.contains(passage.word(end)) ? end + 1 : end;
         if (Set.of("counted", "count").contains(passage.word(sentence[0]))) {
             return true;
         }

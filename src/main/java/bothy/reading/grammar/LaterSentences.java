@@ -34,7 +34,7 @@ public final class LaterSentences {
                 || HeadedList.empty(passage, last)
                 || !opens
                 || last.mood() != Mood.DONE
-                || last.action().state() && !same(passage, sentence)
+                || last.action().state() && !same(passage, sentence) && !counts(passage, sentence, crops)
                 || Clauses.measured(last.action())) {
             return List.of();
         }
@@ -85,6 +85,22 @@ public final class LaterSentences {
                 && meant.get(0).start() == sentence[0]
                 && meant.get(0).end() == sentence[1]
                 && !passage.counts(last.from(), last.to()).isEmpty();
+    }
+
+    /** "Radishes are up! And 4 of the courgettes": what is counted here is told of what the sentence before tells. */
+    private static boolean counts(Passage passage, int[] sentence, List<CropSaid> crops) {
+        int number = passage.end("n", sentence[0] + 1);
+        boolean joined = Set.of("and", "plus", "&", "also").contains(passage.word(sentence[0])) && number > 0;
+        int at = number;
+        while (joined && Set.of("of", "the", "my", "our").contains(passage.word(at))) {
+            at++;
+        }
+        CropSaid crop = crops.get(0);
+        return joined
+                && crops.size() == 1
+                && crop.start() == at
+                && (crop.end() >= sentence[1]
+                        || Set.of("too", "now", "so", "already", "as").contains(passage.word(crop.end())));
     }
 
     /** "Rocket is up. Same for the radishes." */

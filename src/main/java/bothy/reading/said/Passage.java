@@ -325,7 +325,7 @@ public record Passage(
                 || actions.stream()
                         .anyMatch(action -> action.action().equals("temperature") && action.overlaps(number));
         return within(numbers, from, to).stream()
-                .filter(number -> !number.ordinal() && number.whole() && !orTwo(number))
+                .filter(number -> !number.ordinal() && number.whole() && !orTwo(number) && !labels(number))
                 .filter(taken.negate())
                 .toList();
     }
@@ -335,6 +335,17 @@ public record Passage(
         return word(number.start() - 1).equals("or")
                 && Set.of("hour", "day", "week", "row", "line", "minute", "can", "litre", "tray", "bag", "night")
                         .contains(word(number.start() - 2));
+    }
+
+    /** "Parsnips sown, row 3": which row, no count. */
+    private boolean labels(NumberSaid number) {
+        return Set.of("row", "bed", "plot", "block", "drill", "strip", "rack", "shelf", "bay", "section")
+                        .contains(word(number.start() - 1))
+                && Set.of("", ",", ".", ":", ";", "-", "(", "in", "into", "on", "to", "and", "for", "from", "down")
+                        .contains(word(number.start() - 2))
+                && (number.end() >= size()
+                        || tokens.get(number.end()).mark()
+                        || days.stream().anyMatch(day -> day.start() == number.end()));
     }
 
     public Optional<CropSaid> cropAt(int token) {

@@ -270,11 +270,15 @@ final class Counts {
         return notCounts.contains(next) || byThemselves.ofLooks(passage, number.end()) ? null : whole(number.value());
     }
 
-    /** "Broad beans sown (20)", "lettuces planted out 12, kale 6": what stands right after the verb counts the crop before it. */
-    private static boolean verbed(Passage passage, int at) {
-        boolean past = passage.actions().stream()
+    private static boolean done(Passage passage, int at) {
+        return passage.actions().stream()
                 .anyMatch(action ->
                         action.form() == Conjugation.Form.PAST && action.words().get(at));
+    }
+
+    /** "Broad beans sown (20)", "lettuces planted out 12, kale 6": what stands right after the verb counts the crop before it. */
+    private static boolean verbed(Passage passage, int at) {
+        boolean past = done(passage, at);
         if (passage.word(at).equals("up") && passage.word(at + 1).equals(",")) {
             int number = passage.end("n", at + 2); // "Beans up, 9 of them and 3 pumpkins".
             return number > 0
@@ -289,8 +293,12 @@ final class Counts {
     }
 
     /** "Planted out the leeks yesterday, forty of them": over the day to the number. */
-    private static int ofThem(Passage passage, int crop) {
-        int at = passage.word(crop).equals("on") ? crop + 1 : crop;
+    private int ofThem(Passage passage, int crop) {
+        int verb = crop;
+        while (done(passage, verb)) {
+            verb++;
+        }
+        int at = passage.word(verb).equals("on") ? verb + 1 : verb;
         int after = passage.days().stream()
                 .filter(day -> day.start() == at)
                 .mapToInt(day -> day.end())
@@ -299,9 +307,11 @@ final class Counts {
         int number = passage.word(after).equals(",") ? after + 1 : after;
         int end = passage.end("n", number);
         boolean them = passage.word(end).equals("of") && passage.word(end + 1).equals("them")
+                // "Sown my onions today, 40 small cells".
+                || number > after && counted.contains(passage.word(byThemselves.described(passage, end)))
                 || number > after
                         && Set.of("odd", "altogether", "in", ".", "", "!").contains(passage.word(end));
-        return after > at && end > 0 && them ? number : crop;
+        return (after > at || verb > crop && number > after) && end > 0 && them ? number : crop;
     }
 
     /** "tomatoes x 6", "toms (6)", "beans - 12", "lettuce, 6 of them", "lettuce 12". */
@@ -321,7 +331,7 @@ final class Counts {
                 || passage.crops().stream()
                         .anyMatch(next -> next.start() > number.start()
                                 && next.start() - number.end() <= 2
-                                && !Set.of(",", "and", "plus", "(").contains(passage.word(number.end()))
+                                && !Set.of(",", "and", "plus", "(", ")").contains(passage.word(number.end()))
                                 && !(counted.contains(passage.word(number.end()))
                                         && Set.of(",", "and", "plus").contains(passage.word(number.end() + 1))))) {
             return null;

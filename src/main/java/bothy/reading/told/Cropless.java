@@ -25,10 +25,12 @@ final class Cropless {
     private final WhatMeant whatMeant;
     private final UnknownCrops unknownCrops;
     private final HungToKeep hungToKeep;
+    private final Bought bought;
 
     Cropless(Particulars particulars, WhatMeant whatMeant, Grammar grammar) {
         this.particulars = particulars;
         this.whatMeant = whatMeant;
+        this.bought = new Bought(particulars);
         this.unknownCrops = new UnknownCrops(grammar);
         this.hungToKeep = new HungToKeep(grammar.cropNames());
     }
@@ -58,7 +60,7 @@ final class Cropless {
                 || HouseholdThings.are(what, passage, clause, before)) {
             return List.of();
         }
-        if (HungToKeep.is(what, passage, clause)) {
+        if (HungToKeep.is(what, passage, clause) && !hungToKeep.justNamed(before)) {
             List<Planting> hung = hungToKeep.meant(passage.situation());
             Event kept = Particulars.withPlace(
                     Event.of(What.STORED, null, null, null).withCount(particulars.loose(passage, clause)),
@@ -158,9 +160,12 @@ final class Cropless {
         return strange != null
                 ? List.of(strange)
                 : new Unnamed(passage, clause, before)
-                        .meant(
-                                Told.of(event, from, to),
-                                ofAll(passage, clause, what) && !lotOfOne(passage, clause, before));
+                                .meant(
+                                        Told.of(event, from, to),
+                                        ofAll(passage, clause, what) && !lotOfOne(passage, clause, before))
+                                .stream()
+                                .map(one -> bought.counted(hungToKeep.kept(one, passage, clause), passage, clause))
+                                .toList();
     }
 
     /** "The only thing I fed today was the cat": what was done was done to what stands behind "was". */

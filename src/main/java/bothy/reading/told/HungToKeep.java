@@ -40,6 +40,24 @@ final class HungToKeep {
                 && Cropless.names(passage, clause, KEPT);
     }
 
+    /** "The onions are in the garage, I strung them up there": what is strung up of bulbs is kept, not held up. */
+    Told kept(Told told, Passage passage, Clause clause) {
+        boolean strung = told.event().what() == What.SUPPORTED
+                && told.event().crop() != null
+                && cropNames.hung(told.event().crop())
+                && Set.of("strung", "hung", "hang", "string")
+                        .contains(passage.word(clause.action().words().nextSetBit(0)));
+        What kept = WhatMeant.asLifted(passage, clause) ? What.CURED : What.STORED;
+        return strung ? told.with(told.event().withWhat(kept)) : told;
+    }
+
+    /** Whether what was told last is of a crop that is strung up to keep. */
+    boolean justNamed(List<Told> before) {
+        return !before.isEmpty()
+                && before.get(before.size() - 1).event().crop() != null
+                && cropNames.hung(before.get(before.size() - 1).event().crop());
+    }
+
     /** What is hung up of all that is grown: of what was talked about, else of all. */
     List<Planting> meant(Situation situation) {
         List<Planting> mentioned = hung(PlantingsMeant.mentioned(situation));

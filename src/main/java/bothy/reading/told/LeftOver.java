@@ -74,6 +74,7 @@ final class LeftOver {
                                 && !WhenTold.occasion(passage, clause, one)
                                 && !WhenTold.forecast(passage, one)
                                 && !WhenTold.wished(passage, one)
+                                && !WhenTold.ofLastInList(passage, one)
                                 && before.stream().noneMatch(earlier -> one.past()
                                         .equals(earlier.event().on()))
                                 && one.past().isBefore(passage.situation().today()))

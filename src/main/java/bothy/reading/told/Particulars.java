@@ -10,6 +10,7 @@ import bothy.reading.said.Quantity;
 import bothy.reading.text.Token;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -102,8 +103,33 @@ public final class Particulars {
             return null;
         }
         if (crop == null || clause.crops().size() < 2) {
-            return fitting.get(0);
+            return fitting.stream()
+                    .filter(quantity -> crop != null && rightBefore(passage, quantity, crop))
+                    .findFirst()
+                    .orElse(fitting.get(0));
         }
+        Map<CropSaid, Quantity> told = AmountsBehind.of(passage, clause, fitting);
+        if (told.containsKey(crop)) {
+            return told.get(crop);
+        }
+        return besides(
+                what,
+                passage,
+                clause,
+                crop,
+                fitting.stream()
+                        .filter(quantity -> !told.containsValue(quantity))
+                        .toList());
+    }
+
+    /** "Dug the last of them, 3.5 kg, plus 600 g of peas". */
+    private static boolean rightBefore(Passage passage, Quantity quantity, CropSaid crop) {
+        int at = passage.word(quantity.end()).equals("of") ? quantity.end() + 1 : quantity.end();
+        return crop.start() == at;
+    }
+
+    /** The amount of a crop of several, among those that are not told to be another's. */
+    private static Quantity besides(What what, Passage passage, Clause clause, CropSaid crop, List<Quantity> fitting) {
         Quantity listed = fitting.stream()
                 .filter(quantity -> behind(passage, crop, quantity))
                 .findFirst()

@@ -74,6 +74,9 @@ public final class Statements {
         if (particulars.animals().goesOn(passage, clause)) {
             return told; // "Birds are nipping the tops off them."
         }
+        if (BroughtIn.ofNothingNamed(passage, clause, before)) {
+            return told;
+        }
         if (clause.action().action().equals("colour-turned") && Seeming.ofAnotherPart(passage, clause)) {
             return told;
         }

@@ -192,6 +192,10 @@ final class Subject {
     private static final Set<String> DETERMINERS =
             Set.of("the", "a", "an", "my", "our", "his", "her", "their", "your", "some");
 
+    private static final Set<String> AIDS = Set.of("supported", "protected");
+    private static final Set<String> AIDED =
+            Set.of("them", "it", "they", "these", "those", "each", "every", "all", "both", "lot", "one");
+
     private Subject() {}
 
     static boolean plantOrGrower(String word) {
@@ -202,6 +206,11 @@ final class Subject {
     static boolean foreign(Passage passage, Clause clause) {
         if (Counted.number(passage, clause) != null) {
             return false; // "The other two had snapped".
+        }
+        if (clause.action().form() == null
+                && AIDS.contains(clause.action().action())
+                && Cropless.names(passage, clause, AIDED)) {
+            return false; // "The canes up for them": the canes are what was done.
         }
         int verb = clause.action().words().nextSetBit(0);
         if (verb > 0

@@ -28,16 +28,6 @@ final class WhatMeant {
             "seed tray",
             "root trainers",
             "soil blocks");
-    private static final Set<String> UNDER_A_ROOF = Set.of(
-            "indoors",
-            "windowsill",
-            "airing cupboard",
-            "propagator",
-            "grow lights",
-            "shed",
-            "loft",
-            "cellar",
-            "larder");
     private static final Set<What> SCATTERED = EnumSet.of(What.WATERED, What.MOVED, What.PROTECTED, What.FED);
     static final Set<String> HANGING = Set.of("strung", "string", "hung", "hang", "tied", "tie", "stringing", "tying");
     private static final Set<String> INTO = Set.of("into", "to");
@@ -53,40 +43,20 @@ final class WhatMeant {
             "patio",
             "balcony");
     private static final Set<What> KEPT = EnumSet.of(What.STORED, What.MOVED, What.SUPPORTED);
-    private static final Set<String> POTTED = Set.of("pot", "pots", "plants", "plant", "seedlings", "tray", "trays");
     private final CropNames cropNames;
     private final Animals animals;
+    private final BroughtIn broughtIn;
 
     WhatMeant(CropNames cropNames, Animals animals) {
         this.cropNames = cropNames;
         this.animals = animals;
+        this.broughtIn = new BroughtIn(cropNames);
     }
 
     What of(Passage passage, Clause clause, CropSaid crop) {
         What what = byVerb(passage, clause, crop);
         boolean placed = what == What.PLANTED_OUT || what == What.MOVED;
-        return placed && indoors(passage, clause) ? broughtIn(passage, clause, crop, what) : what;
-    }
-
-    /** What is put indoors was never planted out: it is the crop when one was borne, else the plants in their pots. */
-    private static What broughtIn(Passage passage, Clause clause, CropSaid crop, What what) {
-        List<Planting> fitting = crop == null
-                ? PlantingsMeant.mentioned(passage.situation())
-                : PlantingsMeant.of(crop, passage, clause, false);
-        boolean crops = !fitting.isEmpty()
-                && fitting.stream().allMatch(planting -> Sequence.borne(planting, passage.situation()));
-        if (crops && !says(passage, clause, PLANTS) && !says(passage, clause, POTTED)) {
-            return What.STORED;
-        }
-        return what == What.PLANTED_OUT && fitting.isEmpty() ? What.SOWN : What.MOVED;
-    }
-
-    private static boolean indoors(Passage passage, Clause clause) {
-        List<PlaceSaid> places = Passage.within(passage.places(), clause.from(), clause.to()).stream()
-                .filter(place -> !place.container())
-                .toList();
-        return !places.isEmpty()
-                && places.stream().allMatch(place -> UNDER_A_ROOF.stream().anyMatch(place.name()::endsWith));
+        return placed && BroughtIn.indoors(passage, clause) ? broughtIn.what(passage, clause, crop, what) : what;
     }
 
     private What byVerb(Passage passage, Clause clause, CropSaid crop) {
@@ -95,6 +65,12 @@ final class WhatMeant {
             What what = What.of(action).orElse(What.NOTE);
             if (what == What.FED && says(passage, clause, Set.of("kitchen", "dinner", "table", "supper"))) {
                 return What.HARVESTED; // "First feed of beans, 700 g to the kitchen".
+            }
+            if (what == What.STORED && clause.action().state() && BroughtIn.justBegun(passage, clause)) {
+                return What.MOVED;
+            }
+            if (what == What.HARVESTED && carriedIn(passage, clause, crop)) {
+                return What.MOVED;
             }
             if (what == What.HARVESTED && CameOut.emerged(passage, clause, crop)) {
                 return What.EMERGED;
@@ -126,7 +102,7 @@ final class WhatMeant {
             boolean strung = what == What.STORED
                     && Set.of("strung", "string", "stringing")
                             .contains(passage.word(clause.action().words().nextSetBit(0)));
-            if (strung && crop != null && !cropNames.hung(crop.crop()) && !indoors(passage, clause)) {
+            if (strung && crop != null && !cropNames.hung(crop.crop()) && !BroughtIn.indoors(passage, clause)) {
                 return What.SUPPORTED; // "Strung the pole beans up to the top wire".
             }
             boolean hung = HANGING.contains(passage.word(clause.action().words().nextSetBit(0)));
@@ -155,6 +131,16 @@ final class WhatMeant {
         }
         What what = planted(passage, clause, crop);
         return what == What.PLANTED_OUT && ownPots(passage, clause, crop) ? What.POTTED_ON : what;
+    }
+
+    /** "Carried in 5 tomato plants": the plants, not what they bear. */
+    private static boolean carriedIn(Passage passage, Clause clause, CropSaid crop) {
+        return crop != null
+                && Set.of("carried", "brought", "lugged", "hauled", "fetched", "bring", "carry")
+                        .contains(passage.word(clause.action().words().nextSetBit(0)))
+                && clause.action().words().stream()
+                        .anyMatch(at -> passage.word(at).equals("in"))
+                && says(passage, crop.start(), crop.end() + 1, PLANTS);
     }
 
     /** "3 lettuces eaten by us" were had, not lost. */
@@ -207,7 +193,7 @@ final class WhatMeant {
     }
 
     /** "Dug the garlic, hung it in the shed": what is hung up as it comes out of the ground dries first. */
-    private static boolean asLifted(Passage passage, Clause clause) {
+    static boolean asLifted(Passage passage, Clause clause) {
         return passage.actions().stream()
                 .anyMatch(action -> action.action().equals("harvested")
                         && action.start() < clause.action().start()

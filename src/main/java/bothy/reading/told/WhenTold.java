@@ -61,22 +61,22 @@ final class WhenTold {
                         && !occasion(passage, clause, day)
                         && !wished(passage, day))
                 .toList();
-        DaySaid leading = sentence.isEmpty() ? null : sentence.get(0);
-        if (leading != null && heads(passage, leading, clause.sentence()[0])) {
-            return leading;
-        }
         DaySaid before = sentence.stream()
                 .filter(day -> day.end() <= clause.from())
                 .reduce((first, second) -> second)
                 .orElse(null);
+        if (before != null && besideIt(passage, clause) && over(passage, before)) {
+            return before;
+        }
+        DaySaid leading = sentence.isEmpty() ? null : sentence.get(0);
+        if (leading != null && heads(passage, leading, clause.sentence()[0])) {
+            return leading;
+        }
         DaySaid then = byThen(passage, clause) ? lastBefore(passage, clause) : null;
         if (then != null) {
             return then;
         }
-        if (before != null
-                && then(passage, clause)
-                && before.past() != null
-                && !before.past().isAfter(passage.situation().today())) {
+        if (before != null && then(passage, clause) && over(passage, before)) {
             return before;
         }
         if (before != null && (ahead(passage, clause, before) || everSince(passage, clause))) {
@@ -86,7 +86,8 @@ final class WhenTold {
         if (last != null
                 && last.start() > clause.to()
                 && clause.action().form() == Form.PAST
-                && last.end() >= clause.sentence()[1] - 1) {
+                && last.end() >= clause.sentence()[1] - 1
+                && !ofLastInList(passage, last)) {
             return last;
         }
         if (clause.action().start() >= clause.to()) {
@@ -96,6 +97,43 @@ final class WhenTold {
             return lastBefore(passage, clause);
         }
         return heading(passage, clause.sentence()[0]);
+    }
+
+    /** "Set them out yesterday with fleece over them": a cover or a cane told without a verb was put there with the doing before it. */
+    private static boolean besideIt(Passage passage, Clause clause) {
+        boolean aid = clause.action().form() == null
+                && Set.of("supported", "protected").contains(clause.action().action());
+        return aid
+                && clause.crops().isEmpty()
+                && clause.from() > clause.sentence()[0]
+                && IntStream.range(clause.from(), clause.to())
+                        .noneMatch(at -> Set.of("now", "already", "tonight", "are", "is", "still")
+                                .contains(passage.word(at)));
+    }
+
+    private static boolean over(Passage passage, DaySaid day) {
+        return day.past() != null && !day.past().isAfter(passage.situation().today());
+    }
+
+    /** "Dug the spuds, garlic lifted yesterday": behind a comma the day is of what stands there alone. */
+    static boolean ofLastInList(Passage passage, DaySaid day) {
+        return passage.actions().stream()
+                .filter(action -> action.lastWord() + 1 == day.start()
+                        || action.lastWord() + 2 == day.start()
+                                && passage.word(day.start() - 1).equals("on"))
+                .mapToInt(action -> action.words().nextSetBit(0))
+                .anyMatch(verb -> passage.crops().stream()
+                        .filter(crop -> crop.end() == verb)
+                        .anyMatch(crop -> behindComma(passage, crop.start())));
+    }
+
+    /** Whether no more than a number or an article stands between a comma and a crop's name. */
+    private static boolean behindComma(Passage passage, int crop) {
+        int at = crop - 1;
+        while (Set.of("the", "my", "our", "some").contains(passage.word(at)) || passage.end("n", at) == at + 1) {
+            at--;
+        }
+        return passage.word(at).equals(",");
     }
 
     /** "Chitting since last Sunday and sowed leeks yesterday": what goes on since then stands before the doing. */

@@ -1,0 +1,104 @@
+package bothy.reading.told;
+
+import bothy.garden.Planting;
+import bothy.garden.What;
+import bothy.reading.grammar.CropNames;
+import bothy.reading.said.Clause;
+import bothy.reading.said.CropSaid;
+import bothy.reading.said.Passage;
+import bothy.reading.said.PlaceSaid;
+import java.util.List;
+import java.util.Set;
+
+/** What is put indoors: the crop that was borne, or the plants in their pots. */
+final class BroughtIn {
+    private static final Set<String> UNDER_A_ROOF = Set.of(
+            "indoors",
+            "windowsill",
+            "airing cupboard",
+            "propagator",
+            "grow lights",
+            "shed",
+            "loft",
+            "cellar",
+            "larder");
+    private static final Set<String> PLANTS = Set.of(
+            "plants",
+            "plant",
+            "seedlings",
+            "seedling",
+            "plugs",
+            "transplants",
+            "starts",
+            "babies",
+            "out",
+            "pot",
+            "pots",
+            "tray",
+            "trays");
+
+    private static final Set<String> GATHERED = Set.of("harvested", "cured", "stored");
+    private static final Set<String> HANDLED = Set.of(
+            "sown", "planted", "planted-out", "pricked-out", "potted-on", "emerged", "harvested", "cured", "stored");
+
+    private static final Set<String> COLD =
+            Set.of("cold", "colder", "frost", "frosts", "chilly", "freezing", "winter", "warm", "warmth");
+
+    private final CropNames cropNames;
+
+    BroughtIn(CropNames cropNames) {
+        this.cropNames = cropNames;
+    }
+
+    /** What is put indoors was never planted out: it is the crop when one was borne, else the plants in their pots. */
+    What what(Passage passage, Clause clause, CropSaid crop, What what) {
+        List<Planting> fitting = crop == null
+                ? PlantingsMeant.mentioned(passage.situation())
+                : PlantingsMeant.of(crop, passage, clause, false);
+        boolean crops = !fitting.isEmpty()
+                && fitting.stream().allMatch(planting -> Sequence.borne(planting, passage.situation()));
+        if (crops && !Cropless.names(passage, clause, PLANTS) && !growing(passage, clause, crop, fitting)) {
+            return What.STORED;
+        }
+        return what == What.PLANTED_OUT && fitting.isEmpty() ? What.SOWN : What.MOVED;
+    }
+
+    /** "Brought the chillies back indoors", or those in pots out of the cold: what is carried in goes on growing. */
+    private boolean growing(Passage passage, Clause clause, CropSaid crop, List<Planting> fitting) {
+        boolean back = Cropless.names(passage, clause, Set.of("back"));
+        boolean potted = fitting.stream().allMatch(planting -> planting.container() != null)
+                && Cropless.names(passage, clause, COLD);
+        return (back || potted) && crop != null && !cropNames.dug(crop.crop());
+    }
+
+    /** "Sowed 6 tomatoes, they are in the shed now": young plants stand there, nothing is stored. */
+    static boolean justBegun(Passage passage, Clause clause) {
+        return passage.actions().stream()
+                .filter(action -> action.end() <= clause.action().start() && HANDLED.contains(action.action()))
+                .reduce((first, second) -> second)
+                .filter(action -> !GATHERED.contains(action.action()))
+                .isPresent();
+    }
+
+    /** "It is in the shed now", where nothing was told that it could be: the mower, for all we know. */
+    static boolean ofNothingNamed(Passage passage, Clause clause, List<Told> before) {
+        boolean stands = clause.action().form() == null
+                && Set.of("stored", "planted-out").contains(clause.action().action())
+                && Set.of("they", "it", "these", "both", "all")
+                        .contains(passage.word(clause.action().start()));
+        boolean justNamed =
+                !before.isEmpty() && before.get(before.size() - 1).event().crop() != null;
+        boolean named = passage.crops().stream()
+                .anyMatch(crop -> !crop.thing() && crop.end() <= clause.action().start());
+        return stands && clause.crops().isEmpty() && !justNamed && (!named || !before.isEmpty());
+    }
+
+    /** Whether a clause tells of no place but one under a roof. */
+    static boolean indoors(Passage passage, Clause clause) {
+        List<PlaceSaid> places = Passage.within(passage.places(), clause.from(), clause.to()).stream()
+                .filter(place -> !place.container())
+                .toList();
+        return !places.isEmpty()
+                && places.stream().allMatch(place -> UNDER_A_ROOF.stream().anyMatch(place.name()::endsWith));
+    }
+}
