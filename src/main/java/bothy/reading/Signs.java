@@ -4,13 +4,11 @@ import bothy.almanac.Words;
 import bothy.garden.Planting;
 import bothy.garden.SignSeen;
 import bothy.reading.grammar.Moods;
-import bothy.reading.said.ActionSaid;
 import bothy.reading.said.CropSaid;
 import bothy.reading.said.DaySaid;
 import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
 import bothy.reading.said.SeedSaid;
-import bothy.reading.text.Conjugation.Form;
 import bothy.reading.text.PhraseBook;
 import bothy.reading.text.PhraseBook.Found;
 import bothy.reading.text.PhraseFile;
@@ -29,36 +27,11 @@ import java.util.stream.IntStream;
 
 /** Finds the signs of trouble that a message tells. */
 final class Signs {
-    /** Words between a crop and a doing behind it that is told of it. */
-    private static final int NEAR = 3;
-    /** Words between a doing and the crop behind it: "pulled a bunch of nice fat beetroot". */
-    private static final int BEFORE_THE_CROP = 6;
 
-    private static final Set<String> INTO = Set.of("in", "into");
     private static final Set<String> OF_THE = Set.of("on", "of", "my", "the", "our", "his", "her", "their");
     private static final String FILE = "signs";
-    private static final String NO_EMERGENCE = "no-emergence";
-    /** What also tells of plants too long to stand. */
-    private static final Set<String> OF_LENGTH = Set.of("wilting", "damping-off");
+    static final String NO_EMERGENCE = "no-emergence";
 
-    private static final Set<String> FLOPPING = Set.of(
-            "flopping",
-            "flop",
-            "flops",
-            "flopped",
-            "floppy",
-            "falling",
-            "fall",
-            "fallen",
-            "over",
-            "keeling",
-            "leaning",
-            "drooping",
-            "droopy",
-            "seedlings",
-            "seedling",
-            "plants",
-            "starts");
     /** How many words before a sign a "no" may stand to take it back. */
     private static final int REACH = 4;
     /** How many words beside a sign tell what it is of. */
@@ -111,7 +84,7 @@ final class Signs {
         Passage passage = hearsay.without(whole);
         List<Found<String>> seen = new ArrayList<>();
         List<Found<String>> found = signs.all(passage.tokens(), sentence[0], sentence[1], passage);
-        found.removeIf(one -> ofSomethingElse(passage, sentence, one) || overAnother(passage, sentence, one));
+        found.removeIf(one -> ofSomethingElse(passage, sentence, one) || NoTrouble.overAnother(passage, sentence, one));
         Set<String> told = new HashSet<>();
         found.stream()
                 .filter(one -> wider.containsKey(one.meaning()) && holds(passage, sentence, one))
@@ -124,7 +97,7 @@ final class Signs {
             }
         }
         List<Found<String>> all = List.copyOf(seen);
-        seen.removeIf(one -> within(one, all) || ofTheirLength(passage, one, all));
+        seen.removeIf(one -> within(one, all) || NoTrouble.ofTheirLength(passage, one, all));
         return seen;
     }
 
@@ -144,60 +117,11 @@ final class Signs {
         return once;
     }
 
-    /** "Watered the onions, tomatoes are in flower": no onion flowers, something else was told of them. */
-    private static boolean overAnother(Passage passage, int[] sentence, Found<String> found) {
-        CropSaid first = passage.cropAt(found.start()).orElse(null);
-        boolean done = first != null
-                && Passage.within(passage.actions(), sentence[0], found.end()).stream()
-                        .anyMatch(action -> action.form() == Form.PAST
-                                && !action.words().intersects(found.place().words())
-                                && nextTo(passage, action, first)
-                                && action.start() <= first.end() + NEAR);
-        return done
-                && Passage.within(passage.crops(), first.end(), found.end()).stream()
-                        .filter(crop -> !crop.thing() && !crop.crops().equals(first.crops()))
-                        .anyMatch(crop -> found.place().words().nextSetBit(first.end()) >= crop.end());
-    }
-
-    /** "Pulled a good bunch of beetroot": told of this crop and of none between. */
-    private static boolean nextTo(Passage passage, ActionSaid action, CropSaid crop) {
-        return action.lastWord() >= crop.start() - BEFORE_THE_CROP
-                && Passage.within(passage.crops(), action.lastWord() + 1, crop.start())
-                        .isEmpty();
-    }
-
     private boolean holds(Passage passage, int[] sentence, Found<String> found) {
         return !unseen(passage, sentence, found)
                 && moods.here(passage, sentence, found.start())
-                && !noneThisYear(passage, sentence, found)
-                && !named(passage, found);
-    }
-
-    /** "By this date last year I had picked 20 kg. Nothing so far.": nothing of what was told of that year, and no seed that fails. */
-    private static boolean noneThisYear(Passage passage, int[] sentence, Found<String> found) {
-        int[] before = passage.sentences().stream()
-                .filter(one -> one[1] <= sentence[0])
-                .reduce((first, last) -> last)
-                .orElse(null);
-        return found.meaning().equals("no-emergence")
-                && before != null
-                && Passage.within(passage.crops(), sentence[0], sentence[1]).isEmpty()
-                && passage.actions().stream().noneMatch(action -> Set.of("sown", "planted", "emerged")
-                        .contains(action.action()))
-                && IntStream.range(before[0], before[1])
-                        .anyMatch(at -> passage.word(at).equals("last")
-                                && Set.of("year", "season", "summer", "spring", "autumn", "fall")
-                                        .contains(passage.word(at + 1)));
-    }
-
-    /** "Planted little gem and watered the garlic": the word is part of a variety's name. */
-    private static boolean named(Passage passage, Found<String> found) {
-        return passage.crops().stream()
-                .filter(crop -> crop.variety() != null && crop.end() - crop.start() > 1)
-                .anyMatch(crop -> found.place().words().stream().anyMatch(crop::covers)
-                        && !found.place().words().stream().allMatch(crop::covers)
-                        && found.place().words().get(crop.start())
-                        && !found.place().words().get(crop.end() - 1));
+                && !NoTrouble.noneThisYear(passage, sentence, found)
+                && !NoTrouble.named(passage, found);
     }
 
     /** A slighter phrase in the stretch of a fuller one tells the same trouble again. */
@@ -207,15 +131,6 @@ final class Signs {
                         && other.place().length() > found.place().length()
                         && other.start() < found.end()
                         && found.start() < other.end());
-    }
-
-    /** "Tall and skinny and flopping over": what has grown too long flops of its length, not of thirst or rot. */
-    private static boolean ofTheirLength(Passage passage, Found<String> found, List<Found<String>> all) {
-        return OF_LENGTH.contains(found.meaning())
-                && all.stream().anyMatch(one -> one.meaning().equals("leggy"))
-                && found.place().words().stream()
-                        .allMatch(at -> FLOPPING.contains(passage.word(at))
-                                || passage.crops().stream().anyMatch(crop -> crop.covers(at)));
     }
 
     /** "Nothing much happening up here, dark by 4": of the place and no seed that was sown. */
@@ -229,44 +144,11 @@ final class Signs {
                         .isEmpty();
     }
 
-    /** "Mine never come up that early": they do come up. */
-    private static boolean notSoEarly(Passage passage, Found<String> sign) {
-        String next = passage.word(sign.end());
-        boolean early = Set.of("that", "so", "this", "very", "too").contains(next)
-                && Set.of("early", "soon", "quick", "quickly", "fast").contains(passage.word(sign.end() + 1));
-        return sign.meaning().equals(NO_EMERGENCE)
-                && (early || Set.of("before", "until", "till").contains(next));
-    }
-
-    /** "36 leeks dropped into their holes": those were made to plant in. */
-    private static boolean madeToPlantIn(Passage passage, int[] sentence, Found<String> sign) {
-        boolean into = sign.place().words().stream()
-                .filter(at -> Set.of("hole", "holes").contains(passage.word(at)))
-                .anyMatch(at -> INTO.contains(passage.word(at - 1))
-                        || Set.of("the", "their", "its").contains(passage.word(at - 1))
-                                && INTO.contains(passage.word(at - 2)));
-        return into
-                && passage.actions().stream()
-                        .anyMatch(action -> action.start() >= sentence[0]
-                                && action.start() < sign.end()
-                                && Set.of("planted", "planted-out", "sown").contains(action.action()));
-    }
-
-    /** "Not growing any carrots this year": none that could stand still. */
-    private static boolean growsNone(Passage passage, int[] sentence, Found<String> sign) {
-        return sign.meaning().equals("seedlings-stalled")
-                && IntStream.range(sentence[0], sentence[1])
-                        .anyMatch(at -> Set.of("growing", "grow").contains(passage.word(at))
-                                && passage.word(at - 1).equals("not")
-                                && passage.cropAt(passage.word(at + 1).equals("any") ? at + 2 : at + 1)
-                                        .isPresent());
-    }
-
     private boolean ofSomethingElse(Passage passage, int[] sentence, Found<String> sign) {
-        if (madeToPlantIn(passage, sentence, sign)
-                || growsNone(passage, sentence, sign)
+        if (NoTrouble.madeToPlantIn(passage, sentence, sign)
+                || NoTrouble.growsNone(passage, sentence, sign)
                 || quiet(passage, sentence, sign)
-                || notSoEarly(passage, sign)) {
+                || NoTrouble.notSoEarly(passage, sign)) {
             return true;
         }
         Set<String> telling = unless.getOrDefault(sign.meaning(), Set.of());

@@ -30,22 +30,17 @@ final class WhenTold {
     /** "Entry for 16 May.": so many words may lead a day that stands by itself. */
     private static final int LEADING_WORDS = 4;
 
-    private static final int FORECAST_REACH = 5;
-    /** Before a day these tell that something takes place on it. */
-    private static final Set<String> TAKING_PLACE = Set.of(
-            "is", "are", "'s", "coming", "comes", "come", "due", "arriving", "arrive", "leaving", "visiting", "off");
-
     private WhenTold() {}
 
     /** The day told for a clause: in it, at the head or the end of its sentence, or at the head of the message; else {@code null}. */
     static DaySaid said(Passage passage, Clause clause) {
         List<DaySaid> own = Passage.within(passage.days(), clause.from(), clause.to()).stream()
                 .filter(day -> !clause.inRelative(day.start())
-                        && !toCome(passage, clause, day)
-                        && !forecast(passage, day)
+                        && !DaysOfElse.toCome(passage, clause, day)
+                        && !DaysOfElse.forecast(passage, day)
                         && !ofWhatWentOn(passage, clause, day)
-                        && !occasion(passage, clause, day)
-                        && !wished(passage, day))
+                        && !DaysOfElse.occasion(passage, clause, day)
+                        && !DaysOfElse.wished(passage, day))
                 .toList();
         if (!own.isEmpty()) {
             // "Don't know when exactly, early April-ish": who says so is to be asked.
@@ -57,9 +52,9 @@ final class WhenTold {
         }
         List<DaySaid> sentence = Passage.within(passage.days(), clause.sentence()[0], clause.sentence()[1]).stream()
                 .filter(day -> !clause.inRelative(day.start())
-                        && !forecast(passage, day)
-                        && !occasion(passage, clause, day)
-                        && !wished(passage, day))
+                        && !DaysOfElse.forecast(passage, day)
+                        && !DaysOfElse.occasion(passage, clause, day)
+                        && !DaysOfElse.wished(passage, day))
                 .toList();
         DaySaid before = sentence.stream()
                 .filter(day -> day.end() <= clause.from())
@@ -193,38 +188,6 @@ final class WhenTold {
         return had && Counted.others(passage, clause);
     }
 
-    /** "Want them for Halloween", "to last until May": the day by which something is wanted; "soaked overnight" is none either. */
-    static boolean wished(Passage passage, DaySaid day) {
-        boolean meanwhile = passage.word(day.start()).equals("overnight")
-                && Set.of("soaked", "steeped", "soaking").contains(passage.word(day.start() - 1));
-        int before = Set.of("the", "our", "my").contains(passage.word(day.start() - 1)) ? 2 : 1;
-        int word = day.start() - before;
-        if (recordFor(passage, word) || hadBy(passage, word, day.end())) {
-            return false;
-        }
-        return meanwhile || Set.of("till", "until", "til", "for", "by").contains(passage.word(day.start() - before));
-    }
-
-    /** "Harvest log for Saturday": the day that is recorded. */
-    private static boolean recordFor(Passage passage, int word) {
-        return passage.word(word).equals("for")
-                && Set.of(
-                                "log", "record", "report", "tally", "total", "totals", "diary", "entry", "entries",
-                                "notes", "update", "harvest", "haul", "picking")
-                        .contains(passage.word(word - 1));
-    }
-
-    /** "The mice had eaten 5 by Monday": it was over then. */
-    private static boolean hadBy(Passage passage, int word, int behind) {
-        boolean ahead = Set.of("i", "we").contains(passage.word(behind))
-                && passage.word(behind + 1).equals("had"); // "By Friday I had 20 potted on".
-        return passage.word(word).equals("by")
-                && (ahead
-                        || IntStream.range(Math.max(0, word - FORECAST_REACH - 1), word)
-                                .takeWhile(at -> !passage.tokens().get(at).endsSentence())
-                                .anyMatch(at -> passage.word(at).equals("had")));
-    }
-
     /** "Put up canes on Sunday, then sowed the beans": one after the other on one day. */
     private static boolean then(Passage passage, Clause clause) {
         int verb = clause.action().words().nextSetBit(0);
@@ -264,54 +227,12 @@ final class WhenTold {
             boolean bare = alone
                     && Passage.within(passage.crops(), sentence[0], sentence[1]).isEmpty();
             if (first.start() - sentence[0] <= (bare ? LEADING_WORDS : 1)
-                    && !ofAnOccasion(passage, sentence, first)
+                    && !DaysOfElse.ofAnOccasion(passage, sentence, first)
                     && (alone || marked(passage, first))) {
                 heading = first;
             }
         }
         return heading;
-    }
-
-    /** "The party is on Friday so picked five": the day of the party. */
-    static boolean occasion(Passage passage, Clause clause, DaySaid day) {
-        int before = Set.of("on", "this", "next").contains(passage.word(day.start() - 1))
-                ? day.start() - 2
-                : day.start() - 1;
-        return day.end() <= clause.action().words().nextSetBit(0)
-                && TAKING_PLACE.contains(passage.word(before))
-                && Set.of("so", ",").contains(passage.word(day.end()));
-    }
-
-    /** "Market tomorrow.", "Show day is Saturday.": when something else takes place, and no heading. */
-    private static boolean ofAnOccasion(Passage passage, int[] sentence, DaySaid day) {
-        boolean ahead = day.known() && day.past().isAfter(passage.situation().today());
-        return day.start() > sentence[0]
-                && !passage.word(day.start() - 1).equals("for") // "Jobs for tomorrow."
-                && (ahead
-                        || IntStream.range(sentence[0], day.start())
-                                .anyMatch(at -> TAKING_PLACE.contains(passage.word(at))));
-    }
-
-    /** "Frost forecast for the weekend so I've put fleece over": the day of the frost. */
-    static boolean forecast(Passage passage, DaySaid day) {
-        for (int at = Math.max(0, day.start() - FORECAST_REACH); at < day.start(); at++) {
-            if (Set.of("forecast", "predicted", "expected", "giving", "forecasting", "promised")
-                    .contains(passage.word(at))) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** "Half a kilo picked, more tomorrow": the day after the comma is of what is still to come. */
-    private static boolean toCome(Passage passage, Clause clause, DaySaid day) {
-        boolean ahead = day.known() && day.past().isAfter(passage.situation().today());
-        for (int at = clause.action().end(); ahead && at < day.start(); at++) {
-            if (Set.of(",", "and", "but", "-", "(").contains(passage.word(at))) {
-                return true;
-            }
-        }
-        return false;
     }
 
     /** The day told for one of several crops: the one after its name, before the next crop's. */

@@ -1,0 +1,92 @@
+package bothy.reading.told;
+
+import bothy.reading.said.Clause;
+import bothy.reading.said.DaySaid;
+import bothy.reading.said.Passage;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/** Days that a message names for something other than what was done: a party, a forecast, what is still to come. */
+final class DaysOfElse {
+    /** Before a day these tell that something takes place on it. */
+    private static final Set<String> TAKING_PLACE = Set.of(
+            "is", "are", "'s", "coming", "comes", "come", "due", "arriving", "arrive", "leaving", "visiting", "off");
+
+    private static final int FORECAST_REACH = 5;
+
+    private DaysOfElse() {}
+
+    /** "Want them for Halloween", "to last until May": the day by which something is wanted; "soaked overnight" is none either. */
+    static boolean wished(Passage passage, DaySaid day) {
+        boolean meanwhile = passage.word(day.start()).equals("overnight")
+                && Set.of("soaked", "steeped", "soaking").contains(passage.word(day.start() - 1));
+        int before = Set.of("the", "our", "my").contains(passage.word(day.start() - 1)) ? 2 : 1;
+        int word = day.start() - before;
+        if (recordFor(passage, word) || hadBy(passage, word, day.end())) {
+            return false;
+        }
+        return meanwhile || Set.of("till", "until", "til", "for", "by").contains(passage.word(day.start() - before));
+    }
+
+    /** "Harvest log for Saturday": the day that is recorded. */
+    private static boolean recordFor(Passage passage, int word) {
+        return passage.word(word).equals("for")
+                && Set.of(
+                                "log", "record", "report", "tally", "total", "totals", "diary", "entry", "entries",
+                                "notes", "update", "harvest", "haul", "picking")
+                        .contains(passage.word(word - 1));
+    }
+
+    /** "The mice had eaten 5 by Monday": it was over then. */
+    private static boolean hadBy(Passage passage, int word, int behind) {
+        boolean ahead = Set.of("i", "we").contains(passage.word(behind))
+                && passage.word(behind + 1).equals("had"); // "By Friday I had 20 potted on".
+        return passage.word(word).equals("by")
+                && (ahead
+                        || IntStream.range(Math.max(0, word - FORECAST_REACH - 1), word)
+                                .takeWhile(at -> !passage.tokens().get(at).endsSentence())
+                                .anyMatch(at -> passage.word(at).equals("had")));
+    }
+
+    /** "The party is on Friday so picked five": the day of the party. */
+    static boolean occasion(Passage passage, Clause clause, DaySaid day) {
+        int before = Set.of("on", "this", "next").contains(passage.word(day.start() - 1))
+                ? day.start() - 2
+                : day.start() - 1;
+        return day.end() <= clause.action().words().nextSetBit(0)
+                && TAKING_PLACE.contains(passage.word(before))
+                && Set.of("so", ",").contains(passage.word(day.end()));
+    }
+
+    /** "Market tomorrow.", "Show day is Saturday.": when something else takes place, and no heading. */
+    static boolean ofAnOccasion(Passage passage, int[] sentence, DaySaid day) {
+        boolean ahead = day.known() && day.past().isAfter(passage.situation().today());
+        return day.start() > sentence[0]
+                && !passage.word(day.start() - 1).equals("for") // "Jobs for tomorrow."
+                && (ahead
+                        || IntStream.range(sentence[0], day.start())
+                                .anyMatch(at -> TAKING_PLACE.contains(passage.word(at))));
+    }
+
+    /** "Frost forecast for the weekend so I've put fleece over": the day of the frost. */
+    static boolean forecast(Passage passage, DaySaid day) {
+        for (int at = Math.max(0, day.start() - FORECAST_REACH); at < day.start(); at++) {
+            if (Set.of("forecast", "predicted", "expected", "giving", "forecasting", "promised")
+                    .contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "Half a kilo picked, more tomorrow": the day after the comma is of what is still to come. */
+    static boolean toCome(Passage passage, Clause clause, DaySaid day) {
+        boolean ahead = day.known() && day.past().isAfter(passage.situation().today());
+        for (int at = clause.action().end(); ahead && at < day.start(); at++) {
+            if (Set.of(",", "and", "but", "-", "(").contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
