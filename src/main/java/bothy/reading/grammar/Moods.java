@@ -262,7 +262,9 @@ public final class Moods {
         if (Set.of("i", "we").contains(passage.word(near))) {
             return false; // "The man came about the meter while I was tying in the tomatoes."
         }
-        if (OthersThenMe.denied(passage, action, from) || OthersThenMe.seen(passage, action, from)) {
+        if (OthersThenMe.denied(passage, action, from)
+                || OthersThenMe.seen(passage, action, from)
+                || OthersThenMe.theirs(passage, action)) {
             return true;
         }
         boolean another = from < verb

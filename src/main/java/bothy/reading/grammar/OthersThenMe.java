@@ -35,6 +35,11 @@ final class OthersThenMe {
     private static final Set<String> LIKEWISE =
             Set.of("nothing", "none", "nowt", "nada", "any", "kind", "sort", "same", "yet", "anything", "such", "so");
     private static final Set<String> SEEING = Set.of("saw", "seen", "spotted", "noticed", "admired", "see");
+    /** What plants do themselves: "they have flowered, the beans". */
+    private static final Set<String> OF_PLANTS =
+            Set.of("emerged", "flowering", "fruit-set", "colour-turned", "died", "bolted", "cured");
+
+    private static final Set<String> HELPING = Set.of("have", "had", "all", "just", "also", "even", "already", "only");
     /** So many words of the grower's own may lead to the denial, and so many follow it. */
     private static final int REACH = 5;
 
@@ -57,6 +62,16 @@ final class OthersThenMe {
                 .filter(at -> DENYING.contains(passage.word(at)))
                 .anyMatch(at -> IntStream.range(at, Math.min(passage.size(), at + REACH))
                         .anyMatch(like -> LIKEWISE.contains(passage.word(like))));
+    }
+
+    /** "They've sown the verges with sunflowers", where nobody was named before. */
+    static boolean theirs(Passage passage, ActionSaid action) {
+        int verb = action.words().nextSetBit(0);
+        return action.form() == Form.PAST
+                && !OF_PLANTS.contains(action.action())
+                && passage.word(0).equals("they")
+                && IntStream.range(1, verb).allMatch(at -> HELPING.contains(passage.word(at)))
+                && passage.crops().stream().anyMatch(crop -> crop.start() > verb && !crop.thing());
     }
 
     /** "Saw 12 tomatoes planted out at the show garden": a sight, unless they are called the grower's own. */
