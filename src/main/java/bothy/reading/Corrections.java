@@ -122,7 +122,9 @@ final class Corrections {
 
     /** "Thinking about leeks next year instead of onions": what is to come was never told wrong. */
     private boolean onlyPlanned(Passage passage) {
-        return !planned.all(passage.tokens(), 0, passage.size(), passage).isEmpty()
+        return (DoingDenied.only(passage)
+                        || !planned.all(passage.tokens(), 0, passage.size(), passage)
+                                .isEmpty())
                 && !opens(strong, passage)
                 && !opens(cues, passage)
                 && !noBeforeComma(passage);

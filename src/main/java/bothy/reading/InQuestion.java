@@ -63,6 +63,9 @@ final class InQuestion {
             return true; // "The curly flower thing" is no misshapen fruit, "beans without a canner" no want of beans,
             // and what may come has not come.
         }
+        if (inquiry.question() == Question.SAFE && supposed(passage, begins, trouble.start())) {
+            return true;
+        }
         boolean meaning = inquiry.topic() != null && inquiry.topic().startsWith(MeaningsAsked.TOPIC);
         boolean general = inquiry.question() == Question.SAFE
                 || inquiry.question() == Question.HOW_TO
@@ -71,6 +74,17 @@ final class InQuestion {
         // "Is it safe to eat green ones": that "it" is nothing of the grower's.
         int from = passage.word(begins + 1).equals("it") ? begins + 2 : begins;
         return general && !says(passage, from, trouble.end());
+    }
+
+    /** "Would the spuds be safe to eat if the tops got blight": nothing of it has been seen. */
+    private static boolean supposed(Passage passage, int begins, int trouble) {
+        boolean would = false;
+        boolean provided = false;
+        for (int at = begins; at <= trouble; at++) {
+            would |= Set.of("would", "could").contains(passage.word(at));
+            provided |= would && passage.word(at).equals("if");
+        }
+        return provided;
     }
 
     private static boolean says(Passage passage, int from, int to) {

@@ -160,7 +160,7 @@ final class Sentences {
                 if (all.size() == 1 && !asked.isEmpty()) {
                     all = List.of(GoesOnAsking.from(asked.get(asked.size() - 1), all.get(0), passage, begins));
                 }
-                asked.addAll(all);
+                asked.addAll(NarrowsDown.only(asked, all, passage, sentence) ? List.of() : all);
                 safety = all.get(0).question() == Question.SAFE;
                 troubles = InQuestion.seen(passage, troubles, all.get(0), begins);
                 troubles = questions.cues().noTroubles(passage, all.get(0), troubles);

@@ -217,7 +217,9 @@ public final class Moods {
         int at = verb;
         while (at > from
                 && !Set.of(",", "but").contains(passage.word(at - 1))
-                && !(passage.word(at - 1).equals("so") && verb - at <= 2)) { // "Nothing came up so we sowed again".
+                && !(passage.word(at - 1).equals("so")
+                        && verb - at <= 2 // "Nothing came up so we sowed again".
+                        && !passage.word(at).equals("much"))) { // "Have not so much as watered a pot".
             at--;
         }
         return at;
@@ -259,6 +261,11 @@ public final class Moods {
         }
         if (Set.of("i", "we").contains(passage.word(near))) {
             return false; // "The man came about the meter while I was tying in the tomatoes."
+        }
+        if (OthersThenMe.denied(passage, action, from)
+                || OthersThenMe.seen(passage, action, from)
+                || OthersThenMe.theirs(passage, action)) {
+            return true;
         }
         boolean another = from < verb
                 && books.get("others").all(passage.tokens(), from, verb, passage).stream()

@@ -28,7 +28,9 @@ final class NotEither {
                     && before.action().form() == Form.PAST
                     && before.mood() == Mood.NOT_OURS; // "He has his onions lifted and drying".
             boolean notDone = before.mood() == Mood.NOT_OURS || before.mood() == Mood.MEANT;
-            boolean neither = goesOn && notDone && helped(passage, before) || sameSubject;
+            // "Neither watered nor fed anything."
+            boolean nor = passage.word(verb - 1).equals("nor");
+            boolean neither = goesOn && notDone && (nor || helped(passage, before)) || sameSubject;
             if (neither && next.mood() == Mood.DONE) {
                 clauses.set(
                         i,

@@ -93,56 +93,6 @@ final class Seeming {
     private static final Set<String> WHOLE = Set.of("everything", "all", "every", "both", "each");
     private static final Set<String> DEAD = Set.of("dead", "died", "killed", "lost", "goners", "kaput", "mush");
 
-    private static final Set<String> LOST_THINGS = Set.of(
-            "trowel",
-            "glove",
-            "gloves",
-            "fork",
-            "spade",
-            "hoe",
-            "secateurs",
-            "dibber",
-            "label",
-            "labels",
-            "keys",
-            "key",
-            "phone",
-            "glasses",
-            "specs",
-            "hat",
-            "boot",
-            "boots",
-            "welly",
-            "wellies",
-            "bucket",
-            "knife",
-            "patience",
-            "temper",
-            "will",
-            "plot",
-            "count",
-            "track",
-            "interest",
-            "heart",
-            "hope",
-            "sleep",
-            "marbles",
-            "rag",
-            "way",
-            "voice",
-            "bet",
-            "match",
-            "weight",
-            "ring",
-            "watch",
-            "wallet",
-            "cat",
-            "dog",
-            "hen",
-            "hens",
-            "chicken",
-            "chickens");
-
     private Seeming() {}
 
     /** "The frost got the potatoes": caught is not killed, where neither a number nor a "dead" says so. */
@@ -212,19 +162,5 @@ final class Seeming {
         return clause.action().action().equals("harvested")
                 && passage.word(crop.start() - before).equals("for")
                 && passage.word(clause.action().start()).startsWith("d");
-    }
-
-    /** "Lost: one trowel", "lost my glasses in the beans": no plant. */
-    static boolean thingLost(Passage passage, Clause clause) {
-        int verb = clause.action().words().nextSetBit(0);
-        if (!passage.word(verb).equals("lost")) {
-            return false;
-        }
-        int at = verb + 1;
-        while (Set.of(":", "-", "my", "the", "a", "our", "all", "another", "one", "two", "three", "1", "2", "3")
-                .contains(passage.word(at))) {
-            at++;
-        }
-        return LOST_THINGS.contains(passage.word(at));
     }
 }

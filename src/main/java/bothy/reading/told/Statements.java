@@ -80,7 +80,7 @@ public final class Statements {
         if (clause.action().action().equals("colour-turned") && Seeming.ofAnotherPart(passage, clause)) {
             return told;
         }
-        if (Seeming.partDead(passage, clause) || Seeming.thingLost(passage, clause)) {
+        if (Seeming.partDead(passage, clause) || LostThings.are(passage, clause)) {
             return told;
         }
         if (clause.action().action().equals("harvested")
