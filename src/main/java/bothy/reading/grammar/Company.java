@@ -180,7 +180,7 @@ final class Company {
     }
 
     private static String word(List<Token> tokens, int at) {
-        return at < 0 ? "" : tokens.get(at).word();
+        return at < 0 || at >= tokens.size() ? "" : tokens.get(at).word();
     }
 
     static boolean ledByNumber(List<Token> tokens, int at) {
