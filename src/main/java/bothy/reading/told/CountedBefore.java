@@ -43,9 +43,9 @@ final class CountedBefore {
                 .filter(number ->
                         IntStream.range(number.end(), crop.start()).allMatch(at -> BETWEEN.contains(passage.word(at))))
                 .findFirst()
-                .map(number -> (int) number.value())
-                .filter(number -> !half(passage, clause) || number % 2 == 0)
-                .map(number -> told.with(told.event().withCount(half(passage, clause) ? number / 2 : number)))
+                .map(number -> number.value() / (half(passage, clause) ? 2 : 1))
+                .filter(number -> number == Math.rint(number))
+                .map(number -> told.with(told.event().withCount((int) (double) number)))
                 .orElse(told);
     }
 
