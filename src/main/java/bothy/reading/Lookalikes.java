@@ -165,6 +165,7 @@ final class Lookalikes {
                 || cooked(passage, action)
                 || dugOver(passage, action)
                 || bought(passage, action)
+                || seedGot(passage, action)
                 || drunk(passage, action)
                 || grown(passage, action)
                 || setDown(passage, action)
@@ -239,6 +240,17 @@ final class Lookalikes {
                     && !passage.word(at - 2).equals("for"); // "Picked 3 for the neighbours".
         }
         return picked || shop || plants(passage, action) || fromAShop(passage, action);
+    }
+
+    /** "Got the seed from a guy in Perth" puts none in. */
+    private static boolean seedGot(Passage passage, ActionSaid action) {
+        int verb = action.start();
+        int seed = Set.of("the", "my", "some", "our").contains(passage.word(verb + 1)) ? verb + 2 : verb + 1;
+        return Set.of("got", "get", "getting", "gotten").contains(passage.word(verb))
+                && Set.of("sown", "planted", "planted-out").contains(action.action())
+                && Set.of("seed", "seeds", "cloves", "sets", "bulbs", "tubers", "slips")
+                        .contains(passage.word(seed))
+                && Set.of("from", "off").contains(passage.word(seed + 1));
     }
 
     /** "Ate a bowl of store bought strawberries", "bought melons and ate one": not grown here. */

@@ -85,6 +85,10 @@ final class Weighed {
             "yet",
             "lol",
             "haha",
+            "wow",
+            "whoa",
+            "yum",
+            "yippee",
             "hooray",
             "yay",
             "woohoo");

@@ -38,9 +38,6 @@ public final class Clauses {
             "also", "been", "is", "are", "am", "was", "were", "has", "do", "did", "after", "before", "even", "when",
             "then", "never", "still", "it", "they", "if", "be");
 
-    /** Words from "them and" to the crop that goes with them. */
-    private static final int REACH = 5;
-
     private final Moods moods;
 
     public Clauses(Moods moods) {
@@ -81,6 +78,7 @@ public final class Clauses {
         shareForward(clauses);
         NotEither.of(passage, clauses);
         ThereWas.of(passage, clauses);
+        PutInTwice.of(passage, clauses);
         for (ActionSaid action : all) {
             if (measured(action)) {
                 clauses.add(new Clause(
@@ -270,12 +268,7 @@ public final class Clauses {
             inside = PointsBackTo.crops(passage, start, end);
         }
         inside = inside.isEmpty() ? PartGathered.of(passage, action, sentence) : inside;
-        if (!clauses.isEmpty() && !inside.isEmpty() && withThem(passage, action, inside.get(0))) {
-            List<CropSaid> both =
-                    new ArrayList<>(clauses.get(clauses.size() - 1).crops());
-            both.addAll(inside);
-            inside = both;
-        }
+        inside = WithThem.of(passage, action, inside, clauses, sentence[0]);
         Mood mood = CarriedOn.of(moods.of(action, passage, start, end, sentence), action, passage, clauses);
         clauses.add(new Clause(
                 action,
@@ -305,14 +298,6 @@ public final class Clauses {
                 })
                 .findFirst()
                 .orElse(end);
-    }
-
-    /** "Then watered them and the beetroot". */
-    private static boolean withThem(Passage passage, ActionSaid action, CropSaid first) {
-        int at = action.lastWord() + 1;
-        return Set.of("them", "it", "those", "these").contains(passage.word(at))
-                && Set.of("and", "&", "plus").contains(passage.word(at + 1))
-                && first.start() <= at + REACH;
     }
 
     /** "Celeriac pricked out, the courgettes stay in": the crop right before the verb is meant, not the one behind a comma. */

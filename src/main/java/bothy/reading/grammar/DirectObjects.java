@@ -269,19 +269,20 @@ final class DirectObjects {
 
     /** "Fed the peppers, and sorted a tray of lettuce out": a verb that is none of ours has the crop after it. */
     private static boolean ofAnotherVerb(Passage passage, ActionSaid action, CropSaid crop) {
-        for (int at = action.lastWord() + 2; at < crop.start() - 2; at++) {
+        for (int at = action.lastWord() + 1; at < crop.start() - 2; at++) {
             boolean joint = Set.of(",", "and", "then", "but", "-", "so").contains(passage.word(at));
             int verb =
                     Set.of("i", "we", "also", "then", "just", "and").contains(passage.word(at + 1)) ? at + 2 : at + 1;
             String word = passage.word(verb);
             boolean past = word.length() > 4 && word.endsWith("ed") || OTHER_VERBS.contains(word);
-            boolean object =
-                    Set.of("a", "an", "the", "my", "our", "some", "another", "them", "it", "off", "in", "out", "up")
+            boolean ofNext = at > action.lastWord() + 1;
+            boolean object = ofNext
+                    && (Set.of("a", "an", "the", "my", "our", "some", "another", "them", "it", "off", "in", "out", "up")
                                     .contains(passage.word(verb + 1))
-                            || passage.end("n", verb + 1) > 0;
+                            || passage.end("n", verb + 1) > 0);
             if (joint
                     && past
-                    && object
+                    && (object || word.equals("gave")) // "Gave light feed to the potato also".
                     && verb < crop.start() - 1
                     && !passage.cropAt(verb).isPresent()) {
                 return true;

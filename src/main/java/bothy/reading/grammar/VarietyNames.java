@@ -10,6 +10,10 @@ import java.util.function.Predicate;
 
 /** Joins a crop with the variety that stands beside it, also one that no list knows: "6 Black Krim tomatoes". */
 final class VarietyNames {
+    /** "On Friday leeks" names no variety. */
+    private static final Set<String> WEEKDAYS =
+            Set.of("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday");
+
     private static final Set<String> CALLING = Set.of("called", "variety", "named", "var", "type");
     /** Kinds that growers call by each other's names. */
     private static final Set<String> SQUASHES = Set.of("pumpkin", "winter-squash");
@@ -128,7 +132,8 @@ final class VarietyNames {
                 && !opens
                 && token.word().length() > 1
                 && !token.is("sowed")
-                && !token.is("planted");
+                && !token.is("planted")
+                && !WEEKDAYS.contains(token.word());
     }
 
     private CropSaid calledAfter(CropSaid crop) {

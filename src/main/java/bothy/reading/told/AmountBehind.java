@@ -2,6 +2,7 @@ package bothy.reading.told;
 
 import bothy.garden.Event;
 import bothy.garden.What;
+import bothy.reading.said.Clause;
 import bothy.reading.said.Passage;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -24,7 +25,22 @@ final class AmountBehind {
     /** "We had our first cobs on Saturday": of which picking it is told how many they were. */
     private static final Set<String> FIRST = Set.of("first", "had", "some");
 
+    private static final Set<String> OFF = Set.of("off", "from", "of", "in");
+
     private AmountBehind() {}
+
+    /** "I picked right at 2 lb off the row today": within so many words behind its verb a weight is of what was just named. */
+    static boolean weighs(Passage passage, Clause clause, int reach) {
+        int verb = clause.action().lastWord();
+        return clause.action().action().equals("harvested")
+                && Passage.within(passage.quantities(), verb + 1, clause.to()).stream()
+                        .anyMatch(weight -> weight.unit().equals("kg")
+                                && weight.start() - verb <= reach
+                                && (weight.end() >= clause.to()
+                                        || passage.tokens().get(weight.end()).mark()
+                                        || passage.end("date", weight.end()) > 0
+                                        || OFF.contains(passage.word(weight.end()))));
+    }
 
     static List<Told> joined(Passage passage, List<Told> told) {
         List<Told> joined = new ArrayList<>();

@@ -34,7 +34,9 @@ final class AmountsBehind {
             }
         }
         for (Quantity amount : amounts) {
-            if (ofThem(passage, amount) || betweenMarks(passage, crops, amount)) {
+            if (ofThem(passage, amount)
+                    || betweenMarks(passage, crops, amount)
+                    || beforeACount(passage, crops, amount, figures)) {
                 crops.stream()
                         .filter(crop -> crop.end() <= amount.start())
                         .reduce((first, second) -> second)
@@ -57,6 +59,26 @@ final class AmountsBehind {
                 && Set.of("and", "plus", "&", "then").contains(passage.word(amount.end() + 1))
                 && crops.stream().anyMatch(crop -> crop.end() <= amount.start())
                 && crops.stream().anyMatch(crop -> crop.start() >= amount.end());
+    }
+
+    /** "Picked a mess of beans, must be about three pounds, and two cucumbers": what is counted behind it needs no weight. */
+    private static boolean beforeACount(Passage passage, List<CropSaid> crops, Quantity amount, List<Span> figures) {
+        int number = amount.end();
+        while (Set.of("and", "plus", "&", ",", "then").contains(passage.word(number))) {
+            number++;
+        }
+        int behind = number > amount.end() ? passage.end("n", number) : -1;
+        boolean counted = behind > 0
+                && figures.stream().noneMatch(figure -> figure instanceof Quantity && figure.start() >= behind)
+                && crops.stream().anyMatch(crop -> crop.start() >= behind && crop.start() - behind <= 2);
+        return counted
+                && crops.stream()
+                        .filter(crop -> crop.end() <= amount.start())
+                        .reduce((first, second) -> second)
+                        .filter(crop -> figures.stream()
+                                .filter(figure -> figure instanceof Quantity && figure != amount)
+                                .noneMatch(figure -> figure.start() < amount.start()))
+                        .isPresent();
     }
 
     /** Whether a figure stands behind a mark between its crop and the next one. */

@@ -9,6 +9,7 @@ import bothy.reading.said.Passage;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** "Got 3 strawberry plants from the market, they are in the basket now": as many were planted as were got. */
 final class Bought {
@@ -26,7 +27,7 @@ final class Bought {
                 && told.event().count() == null
                 && told.event().crop() != null;
         ActionSaid got = !open ? null : before(passage, clause);
-        if (got == null) {
+        if (got == null || part(passage, clause)) {
             return told;
         }
         return passage.crops().stream()
@@ -35,6 +36,13 @@ final class Bought {
                 .findFirst()
                 .map(crop -> told.with(told.event().withCount(number(passage, got, clause, crop))))
                 .orElse(told);
+    }
+
+    /** "Planted most of them". */
+    private static boolean part(Passage passage, Clause clause) {
+        return IntStream.range(clause.action().start(), clause.to())
+                .anyMatch(at -> Set.of("half", "some", "most", "few", "couple", "rest", "part", "third")
+                        .contains(passage.word(at)));
     }
 
     private static ActionSaid before(Passage passage, Clause clause) {

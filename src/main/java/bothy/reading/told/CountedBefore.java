@@ -25,7 +25,7 @@ final class CountedBefore {
         boolean open = told.event().count() == null
                 && told.event().crop() != null
                 && OF_EACH.contains(told.event().what())
-                && them(passage, clause);
+                && (them(passage, clause) || half(passage, clause));
         List<CropSaid> named = !open
                 ? List.of()
                 : Passage.within(
@@ -43,8 +43,24 @@ final class CountedBefore {
                 .filter(number ->
                         IntStream.range(number.end(), crop.start()).allMatch(at -> BETWEEN.contains(passage.word(at))))
                 .findFirst()
-                .map(number -> told.with(told.event().withCount((int) number.value())))
+                .map(number -> number.value() / (half(passage, clause) ? 2 : 1))
+                .filter(number -> number == Math.rint(number))
+                .map(number -> told.with(told.event().withCount((int) (double) number)))
                 .orElse(told);
+    }
+
+    /** "Bought 12 kale plants and planted half of them". */
+    private static boolean half(Passage passage, Clause clause) {
+        int at = clause.action().words().nextSetBit(0) + 1;
+        at += Set.of("out", "on", "up").contains(passage.word(at)) ? 1 : 0;
+        int behind = passage.word(at + 1).equals("of") ? at + 3 : at + 1;
+        return passage.word(at).equals("half")
+                && (behind >= passage.size()
+                        || passage.tokens().get(behind).mark()
+                        || passage.end("date", behind) > 0
+                        || Set.of("of", "in", "out", "on", "so").contains(passage.word(at + 1))
+                                && Set.of("them", "those", "these", "in", "out", "on", "so", "")
+                                        .contains(passage.word(at + 2)));
     }
 
     /** Whether all of them are meant: not "some of them", not "two of those". */

@@ -299,8 +299,9 @@ final class Counts {
             verb++;
         }
         int at = passage.word(verb).equals("on") ? verb + 1 : verb;
+        int placed = behindPlace(passage, verb);
         int after = passage.days().stream()
-                .filter(day -> day.start() == at)
+                .filter(day -> day.start() == at || day.start() == placed)
                 .mapToInt(day -> day.end())
                 .findFirst()
                 .orElse(at);
@@ -312,6 +313,14 @@ final class Counts {
                 || number > after
                         && Set.of("odd", "altogether", "in", ".", "", "!").contains(passage.word(end));
         return (after > at || verb > crop && number > after) && end > 0 && them ? number : crop;
+    }
+
+    /** "Started tomatoes on the windowsill Saturday": where the place behind a crop ends. */
+    private static int behindPlace(Passage passage, int at) {
+        int place = Set.of("on", "in", "into", "at").contains(passage.word(at)) ? at + 1 : at;
+        place += Set.of("the", "my", "our", "a").contains(passage.word(place)) ? 1 : 0;
+        int end = passage.end("place", place);
+        return end > 0 && passage.word(end).equals("on") ? end + 1 : end;
     }
 
     /** "tomatoes x 6", "toms (6)", "beans - 12", "lettuce, 6 of them", "lettuce 12". */

@@ -80,6 +80,7 @@ final class OnAnotherDay {
             Quantity depth = depths.get(0);
             passage.numbers().stream() // "20 mm Monday, another 14 Tuesday".
                     .filter(number -> number.start() >= days.get(0).end()
+                            && !number.overlaps(depth)
                             && days.get(1).start() - number.end() >= 0
                             && days.get(1).start() - number.end() <= 1)
                     .findFirst()
@@ -90,7 +91,25 @@ final class OnAnotherDay {
                                 WhenTold.dated(first.with(first.event().withAmount(more, "mm")), days.get(1), passage));
                     });
         }
+        if (rains.isEmpty() && depths.size() == 1 && days.size() == 2) {
+            return gaugedOnOne(passage, days, depths.get(0), first);
+        }
         return rains.isEmpty() ? List.of(first) : rains;
+    }
+
+    /** "Rain this morning, 20 mm yesterday": two rains, of which the depth of the second is told. */
+    private static List<Told> gaugedOnOne(Passage passage, List<DaySaid> days, Quantity depth, Told first) {
+        boolean ofTheSecond = depth.start() == days.get(0).end() + 1
+                && Set.of(",", "and", "-", ";", "&")
+                        .contains(passage.word(days.get(0).end()))
+                && (days.get(1).start() == depth.end()
+                        || days.get(1).start() == depth.end() + 1
+                                && Set.of("on", "of").contains(passage.word(depth.end())));
+        return ofTheSecond
+                ? List.of(
+                        WhenTold.dated(first.with(first.event().withAmount(null, null)), days.get(0), passage),
+                        WhenTold.dated(first, days.get(1), passage))
+                : List.of(first);
     }
 
     /** "Frosts on Thursday and Friday", "frost Monday and again on Wednesday": as many frosts as days are strung together. */

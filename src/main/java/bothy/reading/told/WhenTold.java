@@ -16,7 +16,7 @@ import java.util.stream.IntStream;
 /** The day on which something told happened. */
 final class WhenTold {
     private static final Set<String> AT_ONCE =
-            Set.of("straight away", "straight after", "right away", "at once", "same day");
+            Set.of("straight away", "straight after", "right after", "right away", "at once", "same day", "same time");
 
     /** A day without a year that lies longer back than this is more likely a slip than a record, in days. */
     static final int LONG_AGO = 300;
@@ -243,7 +243,7 @@ final class WhenTold {
         if (crop == null || own.size() < 2 || clause.crops().size() < 2) {
             return said(passage, clause);
         }
-        if (eachLed(own, clause)) {
+        if (eachLed(own, clause) || DaysAhead.ofEach(passage, own, clause)) {
             return own.stream()
                     .filter(day -> day.end() <= crop.start())
                     .reduce((first, second) -> second)
