@@ -66,7 +66,7 @@ public final class Statements {
                 }
             }
         }
-        return Sequence.sownFirst(Repeats.without(AmountBehind.joined(passage, told)));
+        return Sequence.sownFirst(Repeats.without(AmountAfterDay.joined(passage, told)));
     }
 
     private List<Told> ofClause(Passage passage, Clause clause, List<Told> before) {

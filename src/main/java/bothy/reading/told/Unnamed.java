@@ -237,7 +237,7 @@ final class Unnamed {
                 || clause.from() > clause.sentence()[0] && LYING.contains(passage.word(clause.from()));
         boolean whole = counted >= 0
                 || clause.action().form() == null
-                || AmountBehind.weighs(passage, clause, TRAILING)
+                || AmountAfterDay.weighs(passage, clause, TRAILING)
                 || markAfter() - clause.action().end() <= TRAILING;
         return justNamed
                 && (led || grown())

@@ -16,7 +16,7 @@ import java.util.Set;
  * "Watered the beans on Sunday, 40 litres each", "Had our first cobs on Saturday. I picked 14.": the day is told first and the amount behind it,
  * with no day of its own; that is one doing.
  */
-final class AmountBehind {
+final class AmountAfterDay {
     private static final Set<What> MEASURED = EnumSet.of(What.WATERED, What.FED, What.HARVESTED);
     /** Words with which a doing is another one. */
     private static final Set<String> FURTHER = Set.of(
@@ -27,7 +27,7 @@ final class AmountBehind {
 
     private static final Set<String> OFF = Set.of("off", "from", "of", "in");
 
-    private AmountBehind() {}
+    private AmountAfterDay() {}
 
     /** "I picked right at 2 lb off the row today": within so many words behind its verb a weight is of what was just named. */
     static boolean weighs(Passage passage, Clause clause, int reach) {
