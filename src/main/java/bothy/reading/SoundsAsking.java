@@ -9,15 +9,20 @@ final class SoundsAsking {
     /** "Will do the rounds", "we do the watering": after these "do" is a verb like any other. */
     private static final Set<String> BEFORE_A_PLAIN_DO = Set.of(
             "will",
-            "would",
-            "to",
-            "can",
-            "could",
             "shall",
+            "can",
+            "cannot",
+            "could",
+            "would",
             "should",
+            "must",
             "might",
             "may",
-            "must",
+            "not",
+            "to",
+            "gonna",
+            "let",
+            "lets",
             "i",
             "we",
             "you",
@@ -32,6 +37,45 @@ final class SoundsAsking {
             "neighbors",
             "kids",
             "children");
+    /** "My sister does the watering": of the household and beyond. */
+    private static final Set<String> BEFORE_A_PLAIN_DOES = Set.of(
+            "he",
+            "she",
+            "who",
+            "someone",
+            "somebody",
+            "everyone",
+            "nobody",
+            "sister",
+            "brother",
+            "wife",
+            "husband",
+            "partner",
+            "half",
+            "missus",
+            "mum",
+            "mom",
+            "mam",
+            "dad",
+            "son",
+            "daughter",
+            "lad",
+            "girl",
+            "boy",
+            "neighbour",
+            "neighbor",
+            "friend",
+            "mate",
+            "gran",
+            "granny",
+            "grandad",
+            "grandpa",
+            "nan",
+            "aunt",
+            "uncle",
+            "cousin",
+            "nephew",
+            "niece");
     /** What "do" may be done to; "do I" and "do they" ask wherever they stand. */
     private static final Set<String> DONE_TO = Set.of("it", "the", "my", "our", "these", "those", "them");
 
@@ -45,15 +89,26 @@ final class SoundsAsking {
 
     private SoundsAsking() {}
 
-    /** Whether the verb at a place only tells. */
-    static boolean only(Passage passage, int verb) {
-        return plainDo(passage, verb) || likewise(passage, verb);
+    /**
+     * Whether the verb at a place only tells.
+     *
+     * @param marked whether the sentence ends in a question mark: then "do" is a plain verb only where it names what is done
+     */
+    static boolean only(Passage passage, int verb, boolean marked) {
+        return plainDo(passage, verb) && (!marked || namesWhatIsDone(passage, verb + 1)) || likewise(passage, verb);
     }
 
     private static boolean plainDo(Passage passage, int verb) {
-        boolean object = DONE_TO.contains(passage.word(verb + 1))
-                || passage.cropAt(verb + 1).isPresent();
-        return passage.word(verb).equals("do") && object && BEFORE_A_PLAIN_DO.contains(passage.word(verb - 1));
+        String before = passage.word(verb - 1);
+        return switch (passage.word(verb)) {
+            case "do" -> BEFORE_A_PLAIN_DO.contains(before);
+            case "does" -> BEFORE_A_PLAIN_DOES.contains(before);
+            default -> false;
+        };
+    }
+
+    private static boolean namesWhatIsDone(Passage passage, int at) {
+        return DONE_TO.contains(passage.word(at)) || passage.cropAt(at).isPresent();
     }
 
     /** "Canola's happy, so am I.": with nothing behind its subject it says the same of another. */

@@ -89,17 +89,14 @@ final class WhereAsked {
         boolean mark = sentence[1] < passage.size() && passage.word(sentence[1]).equals("?");
         int begins = first(cues.all(passage.tokens(), sentence[0], sentence[1], passage).stream()
                 .filter(cue -> !whatever(passage, cue) && !marvels(passage, cue) && !date(passage, cue))
-                .filter(cue -> !SoundsAsking.only(passage, cue.start()))
-                .filter(cue -> mark
-                        || !relative(passage, sentence, cue)
-                                && !aside(passage, sentence, cue)
-                                && !Declared.does(passage, sentence, cue.start()))
+                .filter(cue -> !SoundsAsking.only(passage, cue.start(), mark))
+                .filter(cue -> mark || !relative(passage, sentence, cue) && !aside(passage, sentence, cue))
                 .toList());
         for (Found<String> cue : marked.all(passage.tokens(), sentence[0], sentence[1], passage)) {
             if (marvels(passage, cue)
                     || date(passage, cue)
                     || accomplished(passage, cue)
-                    || SoundsAsking.only(passage, cue.start())) {
+                    || SoundsAsking.only(passage, cue.start(), mark)) {
                 continue;
             }
             if (mark
