@@ -28,15 +28,14 @@ final class Chores {
                         .anyMatch(at -> POINTING.contains(passage.word(at)));
     }
 
-    /** "Bought 12 kale plants, planted out 8": as many of them. */
+    /** "Bought 12 kale plants, planted out 8", "… planted in the tunnel": as many of them. */
     private static boolean ofWhatWasGot(Passage passage, Clause before, Clause clause) {
         int verb = clause.action().words().nextSetBit(0) + 1;
         int behind = Set.of("out", "on", "up").contains(passage.word(verb)) ? verb + 1 : verb;
-        int number = passage.word(behind).equals("half") ? behind + 1 : passage.end("n", behind);
+        int number = passage.word(behind).equals("half") ? behind + 1 : Math.max(behind, passage.end("n", behind));
         return GOT.contains(passage.word(before.action().words().nextSetBit(0)))
                 && before.sentence()[0] == clause.sentence()[0]
                 && SET.contains(clause.action().action())
-                && number > 0
                 && (number >= clause.to()
                         || passage.tokens().get(number).mark()
                         || passage.end("date", number) > 0
@@ -50,9 +49,10 @@ final class Chores {
             Clause clause = said.get(i);
             boolean rest =
                     IntStream.range(clause.from(), clause.to()).anyMatch(at -> POINTING.contains(passage.word(at)));
-            if (is(before) && clause.crops().isEmpty() && (rest || ofWhatWasGot(passage, before, clause))) {
-                said.set(i, clause.with(before.crops()));
-            } else if (is(before) && clause.crops().isEmpty() && pointedAhead(passage, before, clause)) {
+            if (!is(before) || !clause.crops().isEmpty()) {
+                continue;
+            }
+            if (pointedAhead(passage, before, clause)) {
                 said.set(
                         i,
                         new Clause(
@@ -65,6 +65,8 @@ final class Chores {
                                 before.crops(),
                                 clause.mood(),
                                 clause.relative()));
+            } else if (rest || ofWhatWasGot(passage, before, clause)) {
+                said.set(i, clause.with(before.crops()));
             }
         }
     }

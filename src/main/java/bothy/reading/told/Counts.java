@@ -117,13 +117,21 @@ final class Counts {
     /** "Split three heads of garlic and set 24 cloves", "first okra! 12 of them": counted by its pieces. */
     private static Integer pieces(Passage passage, Clause clause, List<NumberSaid> numbers) {
         return numbers.stream()
-                .filter(number -> clause.action().words().get(number.start())
-                        && (PIECES.contains(passage.word(number.end()))
-                                || passage.word(number.end()).equals("of")
-                                        && Set.of("them", "em").contains(passage.word(number.end() + 1))))
+                .filter(number ->
+                        clause.action().words().get(number.start()) && PIECES.contains(passage.word(number.end()))
+                                || ofThemDone(passage, clause, number))
                 .map(number -> whole(number.value()))
                 .findFirst()
                 .orElse(null);
+    }
+
+    /** "Was given 10 lettuce plugs, put in 7 of them": told with the doing or right behind it. */
+    private static boolean ofThemDone(Passage passage, Clause clause, NumberSaid number) {
+        boolean withTheDoing = clause.action().words().get(number.start())
+                || number.start() == clause.action().lastWord() + 1;
+        return withTheDoing
+                && passage.word(number.end()).equals("of")
+                && Set.of("them", "em", "those", "these").contains(passage.word(number.end() + 1));
     }
 
     /** "The 3 courgette plants gave us another 5", "had 12 peppers, a rabbit took 3": not those that stood there. */

@@ -25,12 +25,10 @@ final class Cropless {
     private final WhatMeant whatMeant;
     private final UnknownCrops unknownCrops;
     private final HungToKeep hungToKeep;
-    private final Bought bought;
 
     Cropless(Particulars particulars, WhatMeant whatMeant, Grammar grammar) {
         this.particulars = particulars;
         this.whatMeant = whatMeant;
-        this.bought = new Bought(particulars);
         this.unknownCrops = new UnknownCrops(grammar);
         this.hungToKeep = new HungToKeep(grammar.cropNames());
     }
@@ -164,7 +162,7 @@ final class Cropless {
                                         Told.of(event, from, to),
                                         ofAll(passage, clause, what) && !lotOfOne(passage, clause, before))
                                 .stream()
-                                .map(one -> bought.counted(hungToKeep.kept(one, passage, clause), passage, clause))
+                                .map(one -> hungToKeep.kept(one, passage, clause))
                                 .toList();
     }
 
