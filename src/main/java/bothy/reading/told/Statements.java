@@ -80,7 +80,9 @@ public final class Statements {
         if (clause.action().action().equals("colour-turned") && Seeming.ofAnotherPart(passage, clause)) {
             return told;
         }
-        if (Seeming.partDead(passage, clause) || LostThings.are(passage, clause)) {
+        if (Seeming.partDead(passage, clause)
+                || ThrownAway.noPlant(passage, clause)
+                || LostThings.are(passage, clause)) {
             return told;
         }
         if (clause.action().action().equals("harvested")
