@@ -20,6 +20,7 @@ import bothy.almanac.SowingCalendars;
 import bothy.almanac.troubles.TroubleBook;
 import bothy.garden.Advice;
 import bothy.garden.Diagnosis;
+import bothy.garden.Doubt;
 import bothy.garden.Given;
 import bothy.garden.Given.Neglect;
 import bothy.garden.Given.Occasion;
@@ -223,7 +224,7 @@ public final class Advisor implements AutoCloseable {
         for (Ordered one : found) {
             Given given = one.given();
             kept.merge(
-                    given.id() + " " + given.planting() + " " + given.figures().get("case"),
+                    given.id() + " " + given.planting() + " " + given.figures().get(Doubt.CASE),
                     given,
                     (a, b) -> b.occasion().compareTo(a.occasion()) < 0 ? b : a);
         }

@@ -52,7 +52,7 @@ final class CaseAnswer {
 
     /** "Something is eating the courgette leaves" answers nothing that was asked about the tomatoes. */
     boolean isOfAnother(List<SignSeen> signs) {
-        String id = Clinic.subjectOf(pending.arguments().get(CaseNotes.CASE));
+        String id = Clinic.subjectOf(pending.arguments().get(Doubt.CASE));
         String asked = garden.planting(id).map(one -> one.crop()).orElse(id);
         return !signs.isEmpty()
                 && !id.equals("plot")
@@ -105,10 +105,10 @@ final class CaseAnswer {
     }
 
     private Finding about(String question, String answer) {
-        String id = Clinic.subjectOf(pending.arguments().get(CaseNotes.CASE));
+        String id = Clinic.subjectOf(pending.arguments().get(Doubt.CASE));
         boolean known = garden.planting(id).isPresent();
         String crop = garden.planting(id).map(one -> one.crop()).orElse(id.equals("plot") ? null : id);
         return new Finding(
-                known ? id : null, crop, pending.arguments().get(CaseNotes.TROUBLE), question, answer, true, today);
+                known ? id : null, crop, pending.arguments().get(Doubt.TROUBLE), question, answer, true, today);
     }
 }

@@ -29,8 +29,6 @@ import java.util.stream.Stream;
 
 /** What one message adds to the case that it belongs to: an answer to the question that waits, and what it tells unasked. */
 final class CaseNotes {
-    static final String CASE = "case";
-    static final String TROUBLE = "trouble";
     private static final Set<What> BEGUN = EnumSet.of(What.SOWN, What.PLANTED_OUT, What.PRICKED_OUT, What.POTTED_ON);
 
     private final Reading reading;
@@ -39,6 +37,7 @@ final class CaseNotes {
     private final Doubt pending;
     private final Message message;
     private final Situation situation;
+    private OpenCases openCases;
     private Description described;
     private List<Finding> found;
     private List<Finding> toldOnly;
@@ -96,12 +95,12 @@ final class CaseNotes {
 
     /** Whether a question that waits is about a trouble. */
     static boolean ofACase(Doubt doubt) {
-        return doubt.about() == Doubt.About.ADVICE && doubt.arguments().containsKey(CASE);
+        return doubt.about() == Doubt.About.ADVICE && doubt.arguments().containsKey(Doubt.CASE);
     }
 
     /** Whether a question is about the case of a diagnosis. */
     static boolean isAbout(Doubt doubt, Diagnosis diagnosis) {
-        return diagnosis.of().equals(doubt.arguments().get(CASE));
+        return diagnosis.of().equals(doubt.arguments().get(Doubt.CASE));
     }
 
     /** Whether someone is unwell: then plants can wait for the next message. */
@@ -160,11 +159,8 @@ final class CaseNotes {
             entries.addAll(fared);
             return entries;
         }
-        List<Finding> better = heard.signs().isEmpty() ? better(outcome(heard)) : List.of();
-        if (!better.isEmpty()) {
-            // "Picked the caterpillars off, much better now": good news is no new description.
-            entries.addAll(better);
-            return entries;
+        if (heard.signs().isEmpty() && entries.addAll(better(outcome(heard)))) {
+            return entries; // "Picked the caterpillars off, much better now": good news is no new description.
         }
         Optional<Finding> answer = pending == null || !ofACase(pending) ? Optional.empty() : answered(heard);
         answer.ifPresent(entries::add);
@@ -389,8 +385,12 @@ final class CaseNotes {
                 .anyMatch(what -> !(what.ofThePlot() || what == What.SOIL_CHECKED));
     }
 
+    /** The cases that the message finds open, derived once. */
     private OpenCases open() {
-        return new OpenCases(garden, situation.today(), book.tables());
+        if (openCases == null) {
+            openCases = new OpenCases(garden, situation.today(), book.tables());
+        }
+        return openCases;
     }
 
     private CaseSpokenOf spokenOf() {

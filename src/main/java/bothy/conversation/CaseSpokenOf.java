@@ -54,7 +54,7 @@ final class CaseSpokenOf {
 
     /** The case that the question that waits is about. */
     private Optional<SignSeen> askedOf() {
-        String id = Clinic.subjectOf(pending.arguments().get(CaseNotes.CASE));
+        String id = Clinic.subjectOf(pending.arguments().get(Doubt.CASE));
         Optional<Planting> planting = open.garden().planting(id);
         return planting.isPresent() ? open.of(id, null) : id.equals("plot") ? open.lately(true) : open.of(null, id);
     }

@@ -7,7 +7,6 @@ import bothy.garden.Situation;
 import bothy.reading.Reading;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -17,18 +16,17 @@ final class FaringOfSigns {
     private static final Pattern PARTS = Pattern.compile("(?i)[.;,!?\\n]+|\\b(?:but|and|though|while)\\b");
 
     /** In the order in which they are looked for: "no better" is the same, "still getting worse" is worse. */
-    private static final Map<String, Pattern> FATES = Map.of(
-            "same",
-                    fate(
-                            "no better|not (?:any |much |really )?better|no change|not changed|(?:about |just |still )?the same"),
-            "worse", fate("worse|spreading|spread (?:to|all|more|further)|more of (?:it|them)|taking over"),
-            "better",
-                    fate(
-                            "better|clear(?:ed|ing)(?: up)?|stopped|disappeared|vanished|none left|no more|no new|dealt with|sorted|"
-                                    + "under control|going away|gone away|gone(?: now| completely| altogether| today| again| thanks)*\\W*$"),
-            "still", fate("still"));
-
-    private static final List<String> ORDER = List.of("same", "worse", "better", "still");
+    private static final List<Fate> FATES = List.of(
+            fate(
+                    "same",
+                    "no better|not (?:any |much |really )?better|no change|not changed|(?:about |just |still )?the same"),
+            fate("worse", "worse|spreading|spread (?:to|all|more|further)|more of (?:it|them)|taking over"),
+            fate(
+                    "better",
+                    "better|clear(?:ed|ing) up|(?:has|have|is|are|all|now) (?:all |now )?clear(?:ed|ing)|stopped|disappeared|"
+                            + "vanished|none left|no more|no new|dealt with|under control|going away|gone away|"
+                            + "gone(?: now| completely| altogether| today| again| thanks)*\\W*$"),
+            fate("same", "still"));
 
     private static final Pattern NO_MORE =
             Pattern.compile("(?i)\\b(?:no (?:more|new|further)|not (?:seen )?any more)\\b");
@@ -48,8 +46,11 @@ final class FaringOfSigns {
         this.open = open;
     }
 
-    private static Pattern fate(String words) {
-        return Pattern.compile("(?i)\\b(?:" + words + ")(?:\\b|$)");
+    /** How a trouble fares and the words that tell so. */
+    private record Fate(String name, Pattern told) {}
+
+    private static Fate fate(String name, String words) {
+        return new Fate(name, Pattern.compile("(?i)\\b(?:" + words + ")(?:\\b|$)"));
     }
 
     /**
@@ -68,19 +69,15 @@ final class FaringOfSigns {
     }
 
     private List<Finding> of(List<SignSeen> named, String text) {
-        List<Finding> fared = new ArrayList<>();
-        if (named.stream().anyMatch(sign -> SignSeen.ofSeed(sign.sign()) || !isKnown(sign))) {
+        boolean ofOthers = named.stream()
+                .anyMatch(sign -> SignSeen.ofSeed(sign.sign()) || trouble(sign).isEmpty());
+        if (ofOthers) {
             // "Still nothing up" is weighed by the days and the warmth since.
-            return fared;
+            return List.of();
         }
+        List<Finding> fared = new ArrayList<>();
         for (String part : PARTS.split(text)) {
-            Optional<String> fate = fate(part, ORDER);
-            if (fate.isPresent()) {
-                reading.read(part, situation).signs().stream()
-                        .filter(this::isKnown)
-                        .map(sign -> outcome(sign, fate.get()))
-                        .forEach(fared::add);
-            }
+            fate(part).ifPresent(fate -> fared.addAll(outcomes(part, fate)));
         }
         return fared;
     }
@@ -88,12 +85,15 @@ final class FaringOfSigns {
     /** "No more holes in the leaves": denied, so no sign, and yet of the trouble that showed them. */
     private List<Finding> noMore(String text) {
         Matcher denied = NO_MORE.matcher(text);
-        return denied.find()
-                ? reading.read(denied.replaceAll(" "), situation).signs().stream()
-                        .filter(this::isKnown)
-                        .map(sign -> outcome(sign, "better"))
-                        .toList()
-                : List.of();
+        return denied.find() ? outcomes(denied.replaceAll(" "), "better") : List.of();
+    }
+
+    /** An outcome of each open trouble whose sign is named. */
+    private List<Finding> outcomes(String text, String fate) {
+        return reading.read(text, situation).signs().stream()
+                .flatMap(sign -> trouble(sign).stream())
+                .map(of -> outcome(of, fate))
+                .toList();
     }
 
     /** What became of the trouble spoken of in these days, where a message tells nothing but that. */
@@ -102,34 +102,23 @@ final class FaringOfSigns {
             return List.of();
         }
         return open.lately(true).stream()
-                .map(of -> new Finding(
-                        of.planting(),
-                        of.crop(),
-                        of.sign(),
-                        Finding.OUTCOME,
-                        fate(text, ORDER).orElse("same"),
-                        false,
-                        open.today()))
+                .map(of -> outcome(of, fate(text).orElse("same")))
                 .toList();
     }
 
-    private static Optional<String> fate(String part, List<String> order) {
-        return order.stream()
-                .filter(fate -> FATES.get(fate).matcher(part).find())
-                .map(fate -> fate.equals("still") ? "same" : fate)
+    private static Optional<String> fate(String part) {
+        return FATES.stream()
+                .filter(fate -> fate.told().matcher(part).find())
+                .map(Fate::name)
                 .findFirst();
     }
 
-    private boolean isKnown(SignSeen sign) {
-        return trouble(sign).isPresent();
-    }
-
+    /** The trouble of an earlier day that shows a sign. */
     private Optional<SignSeen> trouble(SignSeen sign) {
         return open.showing(sign).filter(one -> one.on().isBefore(open.today()));
     }
 
-    private Finding outcome(SignSeen sign, String fate) {
-        SignSeen of = trouble(sign).orElseThrow();
+    private Finding outcome(SignSeen of, String fate) {
         return new Finding(of.planting(), of.crop(), of.sign(), Finding.OUTCOME, fate, false, open.today());
     }
 }

@@ -21,6 +21,12 @@ public record Doubt(About about, Map<String, String> arguments, List<Choice> cho
     /** Marks a question whether a task is done. */
     public static final String TASK = "task";
 
+    /** The argument that names the case a question is about. */
+    public static final String CASE = "case";
+
+    /** The argument that names a sign of the trouble a question is about: a planting may have a case for each of two. */
+    public static final String TROUBLE = "trouble";
+
     /** Marks a question that is asked once more after other talk. */
     private static final String LATER = "later";
 

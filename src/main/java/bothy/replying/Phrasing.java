@@ -229,11 +229,11 @@ final class Phrasing {
         arguments.put("question", upper(question));
         arguments.put("advice", given.id());
         arguments.put("about", Turn.key(given));
-        if (given.figures().get(Verdicts.CASE) instanceof String of) {
-            arguments.put(Verdicts.CASE, of);
+        if (given.figures().get(Doubt.CASE) instanceof String of) {
+            arguments.put(Doubt.CASE, of);
             verdicts.of(given)
                     .ifPresent(diagnosis ->
-                            arguments.put(Verdicts.TROUBLE, diagnosis.signs().get(0)));
+                            arguments.put(Doubt.TROUBLE, diagnosis.signs().get(0)));
         }
         return arguments;
     }

@@ -26,9 +26,6 @@ import java.util.Optional;
 
 /** Words a trouble that is being looked into: what it most likely is, what to do first, and the question that tells most. */
 final class Verdicts {
-    static final String CASE = "case";
-    /** A sign of the trouble that a question is about, among the arguments of the question. */
-    static final String TROUBLE = "trouble";
     /** A cause below this chance is not worth naming. By judgement. */
     private static final double WORTH_NAMING = 0.1;
     /** Plants are taken away only from this chance on. By judgement. */
@@ -51,7 +48,7 @@ final class Verdicts {
 
     /** The trouble that an advice is about, empty for advice about none. */
     Optional<Diagnosis> of(Given given) {
-        Object id = given.figures().get(CASE);
+        Object id = given.figures().get(Doubt.CASE);
         return turn.diagnoses().stream()
                 .filter(diagnosis -> diagnosis.of().equals(id))
                 .findFirst();
@@ -275,9 +272,9 @@ final class Verdicts {
         return Map.of(
                 "question",
                 question,
-                CASE,
+                Doubt.CASE,
                 diagnosis.of(),
-                TROUBLE,
+                Doubt.TROUBLE,
                 diagnosis.signs().get(0));
     }
 
