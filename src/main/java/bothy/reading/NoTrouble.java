@@ -69,7 +69,7 @@ final class NoTrouble {
                 .filter(one -> one[1] <= sentence[0])
                 .reduce((first, last) -> last)
                 .orElse(null);
-        return found.meaning().equals("no-emergence")
+        return found.meaning().equals(Signs.NO_EMERGENCE)
                 && before != null
                 && Passage.within(passage.crops(), sentence[0], sentence[1]).isEmpty()
                 && passage.actions().stream().noneMatch(action -> Set.of("sown", "planted", "emerged")

@@ -32,10 +32,10 @@ public final class CropNames {
     private final Set<String> ordinary;
     private final Set<String> varietyNames = new HashSet<>();
 
-    /** What a name stands for. */
     /** Of these none but a crop's are told. */
     private static final Set<String> YOUNG = Set.of("seed", "seeds", "seedling", "seedlings", "plugs");
 
+    /** What a name stands for. */
     private record Name(List<String> crops, boolean certain, boolean variety, boolean careful) {}
 
     public CropNames(Words words, Set<String> ordinary) {

@@ -2,7 +2,9 @@ package bothy.reading.grammar;
 
 import bothy.reading.said.CropSaid;
 import bothy.reading.text.Token;
+import java.time.DayOfWeek;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -10,10 +12,6 @@ import java.util.function.Predicate;
 
 /** Joins a crop with the variety that stands beside it, also one that no list knows: "6 Black Krim tomatoes". */
 final class VarietyNames {
-    /** "On Friday leeks" names no variety. */
-    private static final Set<String> WEEKDAYS =
-            Set.of("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday");
-
     private static final Set<String> CALLING = Set.of("called", "variety", "named", "var", "type");
     /** Kinds that growers call by each other's names. */
     private static final Set<String> SQUASHES = Set.of("pumpkin", "winter-squash");
@@ -133,7 +131,7 @@ final class VarietyNames {
                 && token.word().length() > 1
                 && !token.is("sowed")
                 && !token.is("planted")
-                && !WEEKDAYS.contains(token.word());
+                && !weekday(token.word());
     }
 
     private CropSaid calledAfter(CropSaid crop) {
@@ -162,5 +160,10 @@ final class VarietyNames {
 
     private String written(int start, int end) {
         return message.substring(tokens.get(start).from(), tokens.get(end - 1).to());
+    }
+
+    /** "On Friday leeks" names no variety. */
+    private static boolean weekday(String word) {
+        return Arrays.stream(DayOfWeek.values()).anyMatch(day -> day.name().equalsIgnoreCase(word));
     }
 }

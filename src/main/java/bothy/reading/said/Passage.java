@@ -29,91 +29,6 @@ public record Passage(
         List<ActionSaid> actions,
         List<SeedSaid> seeds)
         implements Phrase.Slots {
-    /** From a hot day in degrees Celsius to the hottest in Fahrenheit. */
-    private static final int HOT = 30;
-
-    private static final int HOTTEST = 125;
-    /** From the coldest in either scale to where water freezes in Fahrenheit and a little above. */
-    private static final int COLDEST = -40;
-
-    private static final int FREEZING_F = 36;
-    private static final Set<String> FROST = Set.of("frost", "frosty", "freeze", "froze", "frosted");
-    private static final Set<String> CLIMBING = Set.of("hit", "topped", "reached", "touched");
-    /** What may climb to a figure that is told without its scale. */
-    private static final Set<String> WARMED = Set.of(
-            "it",
-            "just",
-            "has",
-            "temp",
-            "temps",
-            "temperature",
-            "temperatures",
-            "thermometer",
-            "mercury",
-            "outside",
-            "here",
-            "today",
-            "yesterday",
-            "already",
-            "finally",
-            "heat",
-            "greenhouse",
-            "tunnel",
-            "polytunnel",
-            "glasshouse",
-            "conservatory",
-            "porch",
-            "patio",
-            "shed",
-            "frame",
-            "house",
-            "and",
-            "shade",
-            "sun",
-            "weather",
-            "nearly",
-            "almost");
-    /** What stands between a frost and how cold it was. */
-    private static final Set<String> BEHIND_FROST = Set.of(
-            "this",
-            "morning",
-            "last",
-            "night",
-            "overnight",
-            "again",
-            "today",
-            "yesterday",
-            "here",
-            "down",
-            "got",
-            "went",
-            "fell",
-            "dropped",
-            "to",
-            "it",
-            "was",
-            "only",
-            "about",
-            "and",
-            "on",
-            "the",
-            "grass",
-            "ground",
-            "first",
-            "thing",
-            "hit",
-            "at",
-            "hard",
-            "monday",
-            "tuesday",
-            "wednesday",
-            "thursday",
-            "friday",
-            "saturday",
-            "sunday");
-    /** So many words at most. */
-    private static final int FROST_REACH = 8;
-
     /** What stands behind a length of something else than rain. */
     private static final Set<String> NO_RAIN = Set.of(
             "apart",
@@ -147,8 +62,8 @@ public record Passage(
                         .mapToInt(NumberSaid::end)
                         .findFirst()
                         .orElse(-1);
-            case "hot" -> hot(at);
-            case "cold" -> cold(at);
+            case "hot" -> new BareDegrees(this).hot(at);
+            case "cold" -> new BareDegrees(this).cold(at);
             case "date" -> ending(days, at);
             case "place" -> ending(places, at);
             case "temp" ->
@@ -170,43 +85,6 @@ public record Passage(
             case "word" -> tokens.get(at).aWord() ? at + 1 : -1;
             default -> -1;
         };
-    }
-
-    /** "38 here today": a bare number at the head of a clause that can only be the heat, in one scale or the other. */
-    private int hot(int at) {
-        boolean heads = at == 0
-                || tokens.get(at - 1).mark()
-                || Set.of("its", "is", "was", "hit", "about", "nearly", "over", "and", "topped", "reached", "touched")
-                        .contains(word(at - 1));
-        boolean climbed = at > 0 && CLIMBING.contains(word(at - 1));
-        heads &= !climbed
-                || at == 1
-                || tokens.get(at - 2).mark()
-                || WARMED.contains(word(at - 2)); // "I hit 40 today", "the tally hit 97" are no heat.
-        return heads ? bare(at, HOT, HOTTEST) : -1;
-    }
-
-    /** "Frost this morning, 31 on the porch": a bare number behind a frost that can only be how cold it was. */
-    private int cold(int at) {
-        boolean led = at > 0
-                && (tokens.get(at - 1).mark()
-                        || Set.of("to", "was", "hit", "at", "about", "only").contains(word(at - 1)));
-        int from = at - 1;
-        while (from > 0 && at - from < FROST_REACH && (tokens.get(from).mark() || BEHIND_FROST.contains(word(from)))) {
-            from--;
-        }
-        return led && from >= 0 && FROST.contains(word(from)) ? bare(at, COLDEST, FREEZING_F) : -1;
-    }
-
-    /** A number without a unit from a least to a most, at a place. */
-    private int bare(int at, int least, int most) {
-        return numbers.stream()
-                .filter(number -> number.start() == at && number.value() >= least && number.value() <= most)
-                .filter(number -> quantities.stream().noneMatch(number::overlaps))
-                .filter(number -> ending(crops, number.end()) < 0)
-                .mapToInt(NumberSaid::end)
-                .findFirst()
-                .orElse(-1);
     }
 
     private static int ending(List<Quantity> quantities, int at, String unit) {

@@ -20,9 +20,11 @@ public final class PlotEvents {
     /** "A low of about 20". */
     private static final int NUMBER_REACH = 3;
 
+    /** By definition of the inch. */
     private static final double MM_OF_AN_INCH = 25.4;
 
     private static final double SAME = 1e-3;
+    // What air and soil of a plot can be, and what a bare figure is likely to mean: all by judgement.
     private static final double HOTTEST_C = 55;
     private static final double COLDEST_C = -40;
     private static final double COOLEST_F_LIKELY = 30;
@@ -31,6 +33,7 @@ public final class PlotEvents {
 
     private static final double WARM_AIR_F = 75;
     private static final double HOTTEST_AIR_F = 130;
+    /** No night is so warm: a low above it is Fahrenheit. */
     private static final double WARMEST_NIGHT_C = 36;
 
     private PlotEvents() {}
