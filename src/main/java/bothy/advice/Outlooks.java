@@ -26,6 +26,8 @@ final class Outlooks {
     private static final int MOVED_AS_SEED_DAYS = 35;
     /** Frost so near its usual date may end what is tender. Common practice. */
     private static final int DAYS_BEFORE_FROST = 21;
+    /** What sets later than this before the first frost seldom ripens out of doors. Common practice. */
+    private static final int LAST_WEEKS_DAYS = 28;
     /** Under glass tender plants go on so much longer. Common practice. */
     private static final int LONGER_UNDER_GLASS = 56;
     /** Tender plants go into an unheated greenhouse so many weeks before the last frost. Common practice. */
@@ -110,13 +112,15 @@ final class Outlooks {
         boolean tender = sheet.growth() != null && sheet.growth().hardiness() == Sheet.Hardiness.TENDER;
         if (tender && planting.begun() != null) {
             LocalDate frost = season.firstAutumn();
-            found.add(new Outlook(
-                    planting.id(), What.DIED, "frost", frost, frost.plusDays(DAYS_AFTER_FROST), season.told()));
-            LocalDate early = frost.minusDays(DAYS_BEFORE_FROST);
-            found.add(new Outlook(planting.id(), What.DIED, "hard-frost", early, frost, season.told()));
-            LocalDate late = frost.plusDays(LONGER_UNDER_GLASS);
-            found.add(new Outlook(planting.id(), What.DIED, "under-glass", frost, late, season.told()));
+            ends("frost", frost, frost.plusDays(DAYS_AFTER_FROST));
+            ends("hard-frost", frost.minusDays(DAYS_BEFORE_FROST), frost);
+            ends("last-weeks", frost.minusDays(LAST_WEEKS_DAYS), frost);
+            ends("under-glass", frost, frost.plusDays(LONGER_UNDER_GLASS));
         }
+    }
+
+    private void ends(String how, LocalDate from, LocalDate to) {
+        found.add(new Outlook(planting.id(), What.DIED, how, from, to, season.told()));
     }
 
     /** When it is sown in the season in which it was begun, from the first day under cover to the last outdoors. */

@@ -100,7 +100,12 @@ final class LooselyTold {
         boolean named = heard.signs().stream()
                 .anyMatch(sign -> !book.tables().beside().containsKey(sign.sign())
                         && !book.tables().rows(sign.sign(), sign.crop()).isEmpty());
-        if (asksAMatter(heard) || asksWhatToGrow(heard) || asksAhead(heard) || setInHoles(heard) || justUp(heard)) {
+        if (asksAMatter(heard)
+                || asksWhatToGrow(heard)
+                || asksAhead(heard)
+                || setInHoles(heard)
+                || justUp(heard)
+                || lostOnly(heard)) {
             return List.of();
         }
         if (asksOfTheHarvest(heard) && (text.split("\\s+").length <= BRIEF || showsRipeness(heard))) {
@@ -171,18 +176,37 @@ final class LooselyTold {
                 || description.crops().isEmpty()) {
             return false;
         }
+        List<String> words = book.tables()
+                .portraits()
+                .known(reading.apply(beside(heard.statements())).words());
+        return words.size() >= MANY_WORDS
+                && book.tables().portraits().chances(words, description.crops()).values().stream()
+                        .anyMatch(chance -> chance >= POINTING);
+    }
+
+    /** The message without the words of some statements. */
+    private String beside(List<Statement> statements) {
         StringBuilder beside = new StringBuilder(text);
-        for (Statement told : heard.statements()) {
+        for (Statement told : statements) {
             int to = Math.min(told.to(), text.length());
             for (int at = Math.min(told.from(), to); at < to; at++) {
                 beside.setCharAt(at, ' ');
             }
         }
-        List<String> words =
-                book.tables().portraits().known(reading.apply(beside.toString()).words());
-        return words.size() >= MANY_WORDS
-                && book.tables().portraits().chances(words, description.crops()).values().stream()
-                        .anyMatch(chance -> chance >= POINTING);
+        return beside.toString();
+    }
+
+    /** "Planted 7 tomatoes in the bags, one snapped": a loss that is told by itself shows no trouble to look into. */
+    private boolean lostOnly(Heard heard) {
+        List<Statement> lost = heard.statements().stream()
+                .filter(told -> told.sure()
+                        && told.event().what() == What.DIED
+                        && told.event().count() != null)
+                .toList();
+        return !lost.isEmpty()
+                && heard.signs().isEmpty()
+                && lost.size() < heard.statements().size()
+                && reading.apply(beside(lost)).complaints() == 0;
     }
 
     /** Whether the words describe a trouble, not only name one beside something else. */

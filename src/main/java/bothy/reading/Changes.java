@@ -98,7 +98,9 @@ record Changes(
 
     private static int contrastAt(Passage passage) {
         for (int at = 0; at < passage.size(); at++) {
-            if (passage.word(at).equals("not") || passage.word(at).equals("instead")) {
+            boolean cannot =
+                    Set.of("can", "could", "will", "would", "may", "might").contains(passage.word(at - 1));
+            if (passage.word(at).equals("not") && !cannot || passage.word(at).equals("instead")) {
                 return at;
             }
         }

@@ -237,7 +237,8 @@ final class Lookalikes {
         for (int at = action.start(); at < Math.min(passage.size(), action.end() + SHOP_REACH); at++) {
             shop |= SHOPS.contains(passage.word(at))
                     && Set.of("at", "from", "in", "garden", "the", "local", "a").contains(passage.word(at - 1))
-                    && !passage.word(at - 2).equals("for"); // "Picked 3 for the neighbours".
+                    // "Picked 3 for the neighbours", "gave 5 to the neighbours".
+                    && !Set.of("for", "to", "with").contains(passage.word(at - 2));
         }
         return picked || shop || plants(passage, action) || fromAShop(passage, action);
     }

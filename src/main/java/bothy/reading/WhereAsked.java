@@ -14,6 +14,9 @@ import java.util.stream.IntStream;
 
 /** Finds where a sentence begins to ask. */
 final class WhereAsked {
+    /** So many words may stand between the forgetting and what was forgotten. */
+    private static final int FORGOTTEN_REACH = 5;
+
     private static final String FILE = "questions";
     private static final Set<String> EXCLAIMED = Set.of(
             "lovely",
@@ -90,10 +93,15 @@ final class WhereAsked {
         int begins = first(cues.all(passage.tokens(), sentence[0], sentence[1], passage).stream()
                 .filter(cue -> !whatever(passage, cue) && !marvels(passage, cue) && !date(passage, cue))
                 .filter(cue -> !SoundsAsking.only(passage, cue.start(), mark))
-                .filter(cue -> mark || !relative(passage, sentence, cue) && !aside(passage, sentence, cue))
+                .filter(cue -> mark
+                        || !relative(passage, sentence, cue)
+                                && !aside(passage, sentence, cue)
+                                && !withoutSubject(passage, cue)
+                                && !notKept(passage, sentence, cue))
                 .toList());
         for (Found<String> cue : marked.all(passage.tokens(), sentence[0], sentence[1], passage)) {
             if (marvels(passage, cue)
+                    || !mark && (withoutSubject(passage, cue) || notKept(passage, sentence, cue))
                     || date(passage, cue)
                     || accomplished(passage, cue)
                     || SoundsAsking.only(passage, cue.start(), mark)) {
@@ -137,6 +145,29 @@ final class WhereAsked {
                 && (Set.of(",", "-", "!", ":", "and", "the").contains(passage.word(at + 2))
                         || passage.numbers().stream().anyMatch(number -> number.start() == at + 2)
                         || passage.cropAt(at + 2).isPresent());
+    }
+
+    /** "Might do some more next weekend": who tells of a plan leaves the "I" out. */
+    private static boolean withoutSubject(Passage passage, Found<String> cue) {
+        return Set.of("might", "may", "will", "could", "should").contains(passage.word(cue.start()))
+                && Set.of(
+                                "do", "try", "have", "go", "get", "give", "put", "pick", "start", "need", "leave",
+                                "wait", "make", "just")
+                        .contains(passage.word(cue.start() + 1));
+    }
+
+    /** "Forgot to write down how many", "one day last week, forget which": what is not known any more, and not asked. */
+    private static boolean notKept(Passage passage, int[] sentence, Found<String> cue) {
+        int end = cue.end();
+        while (Set.of("many", "much", "day", "one", "ones", "exactly", "now", "though")
+                .contains(passage.word(end))) {
+            end++;
+        }
+        boolean closes = end >= sentence[1] || passage.tokens().get(end).mark();
+        return closes
+                && IntStream.range(Math.max(sentence[0], cue.start() - FORGOTTEN_REACH), cue.start())
+                        .anyMatch(at ->
+                                Set.of("forgot", "forget", "forgotten", "lost").contains(passage.word(at)));
     }
 
     /** "On 16 May we had frost": the month, not the verb. */

@@ -12,6 +12,11 @@ import java.util.Set;
 /** "Monday", "last Tuesday", "next Friday", "Tuesday week", "Monday last week", "at the weekend", "last week". */
 final class WeekdayGrammar {
     private static final Set<String> ALSO_VERBS = Set.of("sat", "sun", "wed", "mon", "sats");
+    private static final Set<String> SITS = Set.of("sat", "sats", "sun");
+    private static final Set<String> CONJUNCTIONS =
+            Set.of("after", "before", "when", "while", "between", "because", "cos", "so", "but");
+    private static final Set<String> PREPOSITIONS =
+            Set.of("in", "into", "at", "by", "with", "under", "for", "on", "from", "using");
     private static final Set<String> SEATS = Set.of(
             "on", "in", "under", "down", "there", "by", "at", "here", "outside", "with", "around", "about", "for",
             "waiting");
@@ -97,7 +102,16 @@ final class WeekdayGrammar {
         boolean seat = SEATS.contains(word(at + 1)) || is(at - 1, "the") || is(at - 1, "and") && !token.capital();
         boolean alone = at == 0 && (at + 1 == tokens.size() || !seat);
         boolean atEnd = at + 1 == tokens.size() || tokens.get(at + 1).mark();
-        return led || (!seat && (token.capital() || alone || atEnd || sumsOn(at)));
+        return led || goesOn(at) || (!seat && (token.capital() || alone || atEnd || sumsOn(at)));
+    }
+
+    /** "Planted the leeks wed after work", "potted 4 on mon in the rain". */
+    private boolean goesOn(int at) {
+        boolean said =
+                at > 1 && !Set.of("i", "we", "he", "she", "they", "it", "who").contains(word(at - 1));
+        return said
+                && (CONJUNCTIONS.contains(word(at + 1))
+                        || !SITS.contains(word(at)) && PREPOSITIONS.contains(word(at + 1)));
     }
 
     /** "1.2 kg sat and 900 g today". */

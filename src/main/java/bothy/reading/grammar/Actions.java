@@ -217,7 +217,32 @@ public final class Actions {
         all.removeIf(found -> found.meaning().action().equals("emerged")
                 && tokens.get(found.start()).is("up")
                 && (headsUp(tokens, found) || verbs.stream().anyMatch(verb -> takesUp(verb, found))));
+        // "Before my shift", "after a long move".
+        all.removeIf(found -> found.meaning().action().equals("moved")
+                && (tokens.get(found.start()).is("shift")
+                        || tokens.get(found.start()).is("move"))
+                && Company.owned(tokens, found.start()));
+        all.removeIf(found -> verbs.stream().anyMatch(verb -> describes(verb, found, slots) || objectOf(verb, found)));
         return book.withoutShared(all);
+    }
+
+    /** "Put the dried onions away": within another doing, right before the crop, it says of what kind they are. */
+    private static boolean describes(PhraseBook.Found<Told> verb, PhraseBook.Found<Told> found, Phrase.Slots slots) {
+        return found.meaning().form() == Form.PAST
+                && found.end() - found.start() == 1
+                && slots.end("crop", found.end()) > 0
+                && verb.meaning().form() != null
+                && verb.start() < found.start()
+                && verb.place().words().length() - 1 > found.end();
+    }
+
+    /** "Planted 6 kale out on Wednesday": the kale and its "out" belong to the verb right before them. */
+    private static boolean objectOf(PhraseBook.Found<Told> verb, PhraseBook.Found<Told> found) {
+        return found.meaning().form() == null
+                && found.meaning().action().equals("planted-out")
+                && verb.meaning().form() != null
+                && verb.meaning().action().startsWith("planted")
+                && verb.start() + 1 == found.start();
     }
 
     /** "Earthed the spuds up on Monday": the "up" belongs to the verb before it, and nothing is up. */

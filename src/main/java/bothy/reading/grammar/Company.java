@@ -81,7 +81,12 @@ final class Company {
                 && at + 1 < tokens.size()
                 && Set.of("off", "out", "on", "up", "in")
                         .contains(tokens.get(at + 1).word()); // "Planted sprouts out".
+        boolean right = at > 1
+                && Set.of("off", "out", "on", "up", "in")
+                        .contains(tokens.get(at - 1).word())
+                && HANDLED.contains(tokens.get(at - 2).word()); // "Planted out sprouts".
         return within
+                || right
                 || at > 2
                         && DETERMINERS.contains(tokens.get(at - 1).word())
                         && Set.of("off", "out", "on", "up", "in")
@@ -125,17 +130,20 @@ final class Company {
                                         .contains(further));
     }
 
-    /** "Earlies in today, 30 tubers": what went into the ground heads the note. */
+    /** "Earlies in today, 30 tubers", "sprouts planted out": what is done something to heads the note. */
     private static boolean headsIn(List<Token> tokens, int start, int end) {
         boolean opens = start == 0
                 || tokens.get(start - 1).endsSentence()
                 || tokens.get(start - 1).mark();
-        return opens
-                && word(tokens, end).equals("in")
-                && (end + 1 >= tokens.size()
-                        || tokens.get(end + 1).mark()
-                        || Set.of("today", "yesterday", "now", "this", "at", "last", "on")
-                                .contains(word(tokens, end + 1)));
+        boolean done = (HANDLED.contains(word(tokens, end)) || TENDED.contains(word(tokens, end)))
+                && word(tokens, end).endsWith("ed");
+        return opens && done
+                || opens
+                        && word(tokens, end).equals("in")
+                        && (end + 1 >= tokens.size()
+                                || tokens.get(end + 1).mark()
+                                || Set.of("today", "yesterday", "now", "this", "at", "last", "on")
+                                        .contains(word(tokens, end + 1)));
     }
 
     /** "The runners are in": of what grows, not of people. */
@@ -177,6 +185,15 @@ final class Company {
         boolean sized = word(tokens, article ? from - 2 : from - 1).equals("of")
                 && word(tokens, article ? from - 3 : from - 2).equals("size");
         return one || like || sized;
+    }
+
+    /** "My shift", "a late shift": a thing, no doing. */
+    static boolean owned(List<Token> tokens, int at) {
+        int before = Set.of("late", "early", "night", "day", "long", "double", "next", "last")
+                        .contains(word(tokens, at - 1))
+                ? at - 2
+                : at - 1;
+        return Set.of("my", "the", "a", "his", "her", "this").contains(word(tokens, before));
     }
 
     private static String word(List<Token> tokens, int at) {

@@ -71,14 +71,18 @@ final class OtherUses {
                         || WAITED.contains(passage.word(before)));
     }
 
-    /** "Before the heat we got them out": a time of day or a thing that happened, behind which the telling begins. */
+    /** "Before the heat we got them out", "before my shift yesterday I sowed": a time or a thing that happened, behind which the telling begins. */
     private static boolean occasion(Passage passage, Found<String> found) {
-        int at = found.end() + 1;
+        int noun = found.end() + 1;
+        int behind = noun + 1;
+        for (DaySaid day : passage.days()) {
+            behind = day.start() == behind ? day.end() : behind;
+        }
         return passage.word(found.start()).equals("before")
                 && found.place().length() == 1
-                && passage.word(found.end()).equals("the")
-                && passage.cropAt(at).isEmpty()
-                && Set.of("i", "we", ",", "of").contains(passage.word(at + 1));
+                && Set.of("the", "my", "our", "a", "an").contains(passage.word(found.end()))
+                && passage.cropAt(noun).isEmpty()
+                && Set.of("i", "we", ",", "of").contains(passage.word(behind));
     }
 
     /** Who is spoken to does nothing. */

@@ -29,6 +29,8 @@ public record Passage(
         List<ActionSaid> actions,
         List<SeedSaid> seeds)
         implements Phrase.Slots {
+    private static final Set<String> NEARLY = Set.of("a", "about", "around", "maybe", "only", "just", "nearly", "over");
+
     /** What stands behind a length of something else than rain. */
     private static final Set<String> NO_RAIN = Set.of(
             "apart",
@@ -184,12 +186,13 @@ public record Passage(
         return end >= tokens.size() || tokens.get(end).endsSentence();
     }
 
-    /** "First courgettes! 2 kg", "first cucumbers! 3 of them": what follows the mark belongs before it. */
+    /** "First courgettes! 2 kg", "it rained! A quarter inch.", "first cucumbers! 3 of them": what follows the mark belongs before it. */
     private boolean onlyWeightFollows(int from) {
         return numbers.stream().anyMatch(number -> number.start() == from && ofThem(number.end()))
                 || quantities.stream()
-                        .filter(quantity ->
-                                quantity.start() == from && quantity.unit().equals("kg"))
+                        .filter(quantity -> (quantity.start() == from
+                                        || quantity.start() == from + 1 && NEARLY.contains(word(from)))
+                                && Set.of("kg", "mm").contains(quantity.unit()))
                         .anyMatch(quantity -> quantity.end() == tokens.size()
                                 || tokens.get(quantity.end()).endsSentence()
                                 || days.stream().anyMatch(day -> day.start() == quantity.end()));
@@ -203,9 +206,16 @@ public record Passage(
                 || actions.stream()
                         .anyMatch(action -> action.action().equals("temperature") && action.overlaps(number));
         return within(numbers, from, to).stream()
-                .filter(number -> !number.ordinal() && number.whole() && !orTwo(number) && !labels(number))
+                .filter(number -> !number.ordinal() && number.whole())
+                .filter(number -> !orTwo(number) && !labels(number) && !meals(number))
                 .filter(taken.negate())
                 .toList();
+    }
+
+    /** "Cut some lettuce, enough for 2 sandwiches". */
+    private boolean meals(NumberSaid number) {
+        return word(number.start() - 1).equals("for")
+                && Set.of("enough", "plenty", "sufficient").contains(word(number.start() - 2));
     }
 
     /** "An hour or two" counts nothing. */
@@ -215,15 +225,30 @@ public record Passage(
                         .contains(word(number.start() - 2));
     }
 
-    /** "Parsnips sown, row 3": which row, no count. */
+    /** "Parsnips sown, row 3", "the sister on ward 7": which row, no count. */
     private boolean labels(NumberSaid number) {
-        return Set.of("row", "bed", "plot", "block", "drill", "strip", "rack", "shelf", "bay", "section")
+        return Set.of(
+                                "ward",
+                                "room",
+                                "flat",
+                                "apartment",
+                                "route",
+                                "platform",
+                                "class",
+                                "grade",
+                                "page",
+                                "channel",
+                                "episode")
                         .contains(word(number.start() - 1))
-                && Set.of("", ",", ".", ":", ";", "-", "(", "in", "into", "on", "to", "and", "for", "from", "down")
-                        .contains(word(number.start() - 2))
-                && (number.end() >= size()
-                        || tokens.get(number.end()).mark()
-                        || days.stream().anyMatch(day -> day.start() == number.end()));
+                || Set.of("row", "bed", "plot", "block", "drill", "strip", "rack", "shelf", "bay", "section")
+                                .contains(word(number.start() - 1))
+                        && Set.of(
+                                        "", ",", ".", ":", ";", "-", "(", "in", "into", "on", "to", "and", "for",
+                                        "from", "down")
+                                .contains(word(number.start() - 2))
+                        && (number.end() >= size()
+                                || tokens.get(number.end()).mark()
+                                || days.stream().anyMatch(day -> day.start() == number.end()));
     }
 
     public Optional<CropSaid> cropAt(int token) {

@@ -35,10 +35,22 @@ final class Animals {
         int verb = clause.action().words().nextSetBit(0);
         boolean cropToo = clause.crops().stream()
                 .anyMatch(crop -> passage.numbers().stream().anyMatch(number -> number.end() == crop.start()));
-        return !cropToo
-                && IntStream.rangeClosed(verb + 1, verb + GATHERED_REACH)
-                        .takeWhile(at -> passage.cropAt(at).isEmpty())
-                        .anyMatch(at -> names.contains(passage.word(at)));
+        return !cropToo && takenOff(passage, clause)
+                || !cropToo
+                        && IntStream.rangeClosed(verb + 1, verb + GATHERED_REACH)
+                                .takeWhile(at -> passage.cropAt(at).isEmpty())
+                                .anyMatch(at -> names.contains(passage.word(at)));
+    }
+
+    /** "Beetles all over the potatoes, picked a whole jarful off": what was named first is what was picked off. */
+    private boolean takenOff(Passage passage, Clause clause) {
+        int verb = clause.action().start();
+        boolean off = IntStream.rangeClosed(verb, verb + GATHERED_REACH)
+                .anyMatch(at -> passage.word(at).equals("off"));
+        boolean cropBehind = clause.crops().stream().anyMatch(crop -> crop.start() > verb);
+        return off
+                && !cropBehind
+                && IntStream.range(clause.sentence()[0], verb).anyMatch(at -> names.contains(passage.word(at)));
     }
 
     /** Whether an animal did what a clause tells as done. */

@@ -44,6 +44,10 @@ final class BroughtIn {
     private static final Set<String> COLD =
             Set.of("cold", "colder", "frost", "frosts", "chilly", "freezing", "winter", "warm", "warmth");
 
+    /** "Planted them by the shed": not in it. */
+    private static final Set<String> BESIDE =
+            Set.of("by", "near", "beside", "behind", "against", "outside", "round", "along", "alongside", "past", "to");
+
     private final CropNames cropNames;
 
     BroughtIn(CropNames cropNames) {
@@ -93,12 +97,23 @@ final class BroughtIn {
         return stands && clause.crops().isEmpty() && !justNamed && (!named || !before.isEmpty());
     }
 
+    /** The word before a place, its article left out; "next to" and "in front of" end in what tells the place apart. */
+    private static String nearest(Passage passage, int place) {
+        int at = place - 1;
+        while (Set.of("the", "my", "our", "a", "old").contains(passage.word(at))) {
+            at--;
+        }
+        return passage.word(at).equals("to") && !passage.word(at - 1).equals("next") ? "" : passage.word(at);
+    }
+
     /** Whether a clause tells of no place but one under a roof. */
     static boolean indoors(Passage passage, Clause clause) {
         List<PlaceSaid> places = Passage.within(passage.places(), clause.from(), clause.to()).stream()
                 .filter(place -> !place.container())
                 .toList();
         return !places.isEmpty()
-                && places.stream().allMatch(place -> UNDER_A_ROOF.stream().anyMatch(place.name()::endsWith));
+                && places.stream()
+                        .allMatch(place -> UNDER_A_ROOF.stream().anyMatch(place.name()::endsWith)
+                                && !BESIDE.contains(nearest(passage, place.start())));
     }
 }

@@ -252,7 +252,7 @@ final class Counts {
                 && !mass.contains(crop.crop())
                 && crop.start() - at <= 3
                 && !notCounts.contains(passage.word(at + 1))
-                && !passage.word(at + 1).equals("sowing");
+                && !Set.of("sowing", "few", "lot", "load", "bit").contains(passage.word(at + 1));
     }
 
     private Integer named(Passage passage, List<NumberSaid> numbers, NumberSaid number) {

@@ -123,6 +123,9 @@ final class Losses {
                 int behind = at;
                 return passage.counts(clause.from(), at).stream()
                         .filter(number -> behind - number.end() <= REACH && !ofNumber(passage, number))
+                        // "4 lettuces gone, just slime left".
+                        .filter(number -> IntStream.range(number.end(), behind)
+                                .noneMatch(mark -> passage.tokens().get(mark).mark()))
                         .reduce((first, last) -> last);
             }
         }

@@ -4,6 +4,7 @@ import bothy.garden.Event;
 import bothy.garden.What;
 import bothy.reading.said.Clause;
 import bothy.reading.said.CropSaid;
+import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
 import bothy.reading.said.PlaceSaid;
 import bothy.reading.said.Quantity;
@@ -174,7 +175,7 @@ public final class Particulars {
                         .anyMatch(action -> action.words().get(at))); // "Beans picked 2 kg, lettuces 4".
         boolean next = gap == 0
                 || verbBetween
-                || gap == 1 && Set.of(":", "-", "(", "=").contains(passage.word(crop.end()));
+                || gap == 1 && Set.of(":", "-", "(", "=", "with").contains(passage.word(crop.end()));
         return next
                 && (quantity.end() >= passage.size()
                         // "Toms 2 kg picked yesterday and courgettes 5".
@@ -196,9 +197,10 @@ public final class Particulars {
     private static Quantity again(Passage passage, Clause clause, CropSaid crop, Quantity first) {
         return passage.counts(clause.from(), clause.to()).stream()
                 .filter(number -> number.start() > first.end()
-                        && number.end() < crop.start()
-                        && crop.start() - number.end() <= 2
-                        && Set.of("on", "for", "to", "over").contains(passage.word(number.end())))
+                        && (number.end() < crop.start()
+                                        && crop.start() - number.end() <= 2
+                                        && Set.of("on", "for", "to", "over").contains(passage.word(number.end()))
+                                || first.unit().equals("L") && goesOn(passage, crop, number)))
                 .map(number -> new Quantity(
                         number.start(),
                         number.end(),
@@ -207,6 +209,15 @@ public final class Particulars {
                         number.value()))
                 .findFirst()
                 .orElse(null);
+    }
+
+    /** "The courgettes 10 litres and the lettuces 4". */
+    private static boolean goesOn(Passage passage, CropSaid crop, NumberSaid number) {
+        int behind = passage.word(crop.end()).equals("with") ? crop.end() + 1 : crop.end();
+        return number.start() == behind
+                && (number.end() >= passage.size()
+                        || passage.tokens().get(number.end()).mark()
+                        || Set.of("and", "today", "yesterday").contains(passage.word(number.end())));
     }
 
     private static boolean fits(What what, Quantity quantity) {

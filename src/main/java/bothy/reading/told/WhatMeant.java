@@ -282,11 +282,13 @@ final class WhatMeant {
         boolean nursery = Passage.within(passage.places(), clause.from(), clause.to()).stream()
                 .map(PlaceSaid::name)
                 .anyMatch(name -> INDOORS.stream().anyMatch(name::contains) || smallPot(name));
+        boolean growbag = Passage.within(passage.places(), clause.from(), clause.to()).stream()
+                .anyMatch(place -> place.name().startsWith("growbag"));
         boolean growing = crop == null
                 || PlantingsMeant.growing(passage.situation()).stream()
                         .map(Planting::crop)
                         .anyMatch(crop.crops()::contains);
-        if (nursery && !young && !(growing && crop != null)) {
+        if (nursery && !young && !growbag && !(growing && crop != null)) {
             return What.SOWN;
         }
         if (young || (growing && !(crop != null && rootedAtOnce(crop.crops())))) {
