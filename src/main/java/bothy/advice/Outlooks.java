@@ -21,7 +21,6 @@ import java.util.Optional;
 final class Outlooks {
     /** So many days after its usual date the first frost has come nearly every year. Common practice. */
     private static final int DAYS_AFTER_FROST = 28;
-
     /** Seed is moved to more warmth within so many days of sowing. Common practice. */
     private static final int MOVED_AS_SEED_DAYS = 35;
     /** Frost so near its usual date may end what is tender. Common practice. */
@@ -32,7 +31,6 @@ final class Outlooks {
     private static final int LONGER_UNDER_GLASS = 56;
     /** Tender plants go into an unheated greenhouse so many weeks before the last frost. Common practice. */
     private static final int WEEKS_INTO_GLASS = 4;
-
     /** No sowing later than this after the spring window belongs to it. Own choice. */
     private static final int SEASON_DAYS = 150;
 

@@ -20,6 +20,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * What a correction puts in place of what: the parts that it names, those after "not" being what was wrong.
@@ -46,6 +47,10 @@ record Changes(
         What what,
         boolean contrast) {
 
+    private static final Set<String> OF_A_DAY = Set.of(
+            "on", "the", "in", "at", "until", "till", "from", "since", "last", "this", "sown", "sowed", "sow",
+            "planted", "plant", "picked", "pick", "done", "do", "did", "it", "them", "was", "up", "out");
+
     static Changes in(Passage passage, List<Told> told) {
         int not = contrastAt(passage);
         LocalDate on = day(passage, not, true);
@@ -63,7 +68,7 @@ record Changes(
         boolean contrast = not >= 0
                 && (wrong != null && (right != null || amount != null)
                         || crop != null && wrongCrop != null && !tellsNot(passage, not)
-                        || days(passage) > 1)
+                        || days(passage) > 1 && dayDenied(passage, not))
                 && told.isEmpty();
         return new Changes(
                 on,
@@ -90,6 +95,16 @@ record Changes(
                 || Set.of(",", "-", "(").contains(last)
                         && Set.of("were", "was", "had", "died", "rotted", "broke", "fell", "turned")
                                 .contains(passage.word(number.end()));
+    }
+
+    /** "Not Tuesday", "not sown on Tuesday", "Sunday, not …"; "not the energy this week, maybe Saturday" tells of two days. */
+    private static boolean dayDenied(Passage passage, int not) {
+        return passage.days().stream()
+                .filter(DaySaid::known)
+                .anyMatch(day -> day.end() <= not && not - day.end() <= 2
+                        || day.start() > not
+                                && IntStream.range(not + 1, day.start())
+                                        .allMatch(at -> OF_A_DAY.contains(passage.word(at))));
     }
 
     private static long days(Passage passage) {

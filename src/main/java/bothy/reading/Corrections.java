@@ -28,6 +28,9 @@ import java.util.stream.Stream;
 
 /** Recognises messages that take back or put right what was just told, and works out the lines that stand from then on. */
 final class Corrections {
+    /** A message of more words that opens with "sorry" and tells nothing puts nothing right. By judgement. */
+    private static final int REGRETS = 14;
+
     private static final Set<String> BESIDE = Set.of("too", "also", "another", "besides", "plus");
 
     private final PhraseBook<String> undo;
@@ -111,7 +114,9 @@ final class Corrections {
         boolean firm = meant;
         meant |= opens(cues, passage)
                 && Set.of("no", "sorry", "oops", "wait", "actually", "nope", "whoops")
-                        .contains(passage.word(0));
+                        .contains(passage.word(0))
+                // "Sorry not been on, mad week at work. … Will have a look at the weekend": regrets, at length.
+                && !(passage.word(0).equals("sorry") && told.isEmpty() && passage.size() > REGRETS);
         boolean leads = meant || opens(cues, passage) || noBeforeComma(passage);
         boolean idle = changes.none() && !firm && !noBeforeComma(passage);
         if (idle || !leads && !Pointing.only(passage, told)) {

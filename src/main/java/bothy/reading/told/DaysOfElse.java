@@ -25,7 +25,19 @@ final class DaysOfElse {
         if (recordFor(passage, word) || hadBy(passage, word, day.end())) {
             return false;
         }
-        return meanwhile || Set.of("till", "until", "til", "for", "by").contains(passage.word(day.start() - before));
+        return meanwhile
+                || ahead(passage, day)
+                || Set.of("till", "until", "til", "for", "by").contains(passage.word(day.start() - before));
+    }
+
+    /** "Gave the peas a feed, back on the road tomorrow": what is to come then is the way back. */
+    private static boolean ahead(Passage passage, DaySaid day) {
+        return day.known()
+                && day.past().isAfter(passage.situation().today())
+                && IntStream.range(Math.max(0, day.start() - FORECAST_REACH), day.start())
+                        .anyMatch(at -> Set.of("back", "off", "away").contains(passage.word(at))
+                                && Set.of("on", "to", "at", "in", "from", "again")
+                                        .contains(passage.word(at + 1)));
     }
 
     /** "Harvest log for Saturday": the day that is recorded. */

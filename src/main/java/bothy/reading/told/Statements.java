@@ -149,6 +149,9 @@ public final class Statements {
             }
             return OnAnotherDay.pickings(passage, clause, told.get(0));
         }
+        if (told.size() == 1 && told.get(0).event().what() == What.FED) {
+            return WaterAndFeed.of(passage, clause, told.get(0));
+        }
         List<Told> daily = told.size() == 1 ? OnAnotherDay.counted(passage, clause, told.get(0)) : List.of();
         if (!daily.isEmpty()) {
             return daily;

@@ -72,6 +72,9 @@ final class WhatMeant {
             if (what == What.HARVESTED && carriedIn(passage, clause, crop)) {
                 return What.MOVED;
             }
+            if (what == What.MOVED && liftedOut(passage, clause, crop)) {
+                return What.HARVESTED;
+            }
             if (what == What.HARVESTED && CameOut.emerged(passage, clause, crop)) {
                 return What.EMERGED;
             }
@@ -141,6 +144,17 @@ final class WhatMeant {
                 && clause.action().words().stream()
                         .anyMatch(at -> passage.word(at).equals("in"))
                 && says(passage, crop.start(), crop.end() + 1, PLANTS);
+    }
+
+    /** "Took out all the beetroot, 5 kg": nobody weighs what goes on growing. */
+    private boolean liftedOut(Passage passage, Clause clause, CropSaid crop) {
+        return crop != null
+                && cropNames.dug(crop.crop())
+                && Set.of("took", "taken", "taking")
+                        .contains(passage.word(clause.action().words().nextSetBit(0)))
+                && says(passage, clause, Set.of("out"))
+                && Passage.within(passage.quantities(), clause.from(), clause.to()).stream()
+                        .anyMatch(quantity -> quantity.unit().equals("kg"));
     }
 
     /** "3 lettuces eaten by us" were had, not lost. */
