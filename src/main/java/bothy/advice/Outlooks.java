@@ -31,8 +31,6 @@ final class Outlooks {
     private static final int LONGER_UNDER_GLASS = 56;
     /** Tender plants go into an unheated greenhouse so many weeks before the last frost. Common practice. */
     private static final int WEEKS_INTO_GLASS = 4;
-    /** No sowing later than this after the spring window belongs to it. Own choice. */
-    private static final int SEASON_DAYS = 150;
 
     private final Planting planting;
     private final Sheet sheet;
@@ -87,11 +85,12 @@ final class Outlooks {
     }
 
     List<Outlook> all(SeasonDates seasons, Warmth warmth, List<Double> soilC) {
-        Optional<Outlook> lastSowing = calendar == null ? harvesting.latestSowing() : latestByCalendar();
+        SowingOutlooks sowing = new SowingOutlooks(planting, sheet, season, today, calendar, south);
+        Optional<Outlook> lastSowing = calendar == null ? harvesting.latestSowing() : sowing.latestByCalendar();
         if (planting.begunAtAll()) {
             thisSeasonsSowing();
         } else {
-            sowing(seasons, lastSowing.map(Outlook::to).orElse(null));
+            found.addAll(sowing.ahead(seasons, lastSowing.map(Outlook::to).orElse(null)));
         }
         lastSowing.ifPresent(found::add);
         emergence(warmth, soilC);
@@ -129,7 +128,7 @@ final class Outlooks {
         }
         Range indoors = planting.place() == null && planting.container() == null
                 ? null
-                : negated(sowing.weeksBeforeLastFrostIndoors());
+                : SowingOutlooks.negated(sowing.weeksBeforeLastFrostIndoors());
         Range outdoors = sowing.weeksFromLastFrostOutdoors();
         Range first = indoors == null ? outdoors : indoors;
         Range last = outdoors == null ? indoors : outdoors;
@@ -151,72 +150,6 @@ final class Outlooks {
             LocalDate next = fed.on().plusDays(Math.round(sheet.feeding().everyDays()));
             found.add(new Outlook(planting.id(), What.FED, "again", next, next.plusDays(3), true));
         }
-    }
-
-    private void sowing(SeasonDates seasons, LocalDate ripensUntil) {
-        Sheet.Sowing sowing = sheet.sowing();
-        if (sowing == null) {
-            return;
-        }
-        if (calendar != null) {
-            boolean clove = sheet.growth() != null && sheet.growth().start() == Sheet.Start.CLOVE;
-            byCalendar("indoors", calendar.underCover());
-            byCalendar(clove ? "autumn" : "outdoors", calendar.inPlace());
-            return;
-        }
-        weeks("indoors", negated(sowing.weeksBeforeLastFrostIndoors()), seasons, true, null);
-        weeks("outdoors", sowing.weeksFromLastFrostOutdoors(), seasons, true, ripensUntil);
-        weeks("autumn", sowing.weeksFromFirstFrostAutumn(), seasons, false, null);
-    }
-
-    private void byCalendar(String how, List<SowingCalendars.Span> spans) {
-        SowingCalendars.atOrAfter(spans, today, south)
-                .ifPresent(time ->
-                        found.add(new Outlook(planting.id(), What.SOWN, how, time.from(), time.to(), season.told())));
-    }
-
-    /** The time that is running, else the nearer of the one that is over and the next. */
-    private Optional<Outlook> latestByCalendar() {
-        Optional<SowingCalendars.Time> next = SowingCalendars.atOrAfter(calendar.all(), today, south);
-        Optional<SowingCalendars.Time> over = SowingCalendars.before(calendar.all(), today, south);
-        if (next.isEmpty() || over.isEmpty()) {
-            return Optional.empty();
-        }
-        boolean past = next.get().from().isAfter(today)
-                && ChronoUnit.DAYS.between(over.get().to(), today)
-                        <= ChronoUnit.DAYS.between(today, next.get().from());
-        SowingCalendars.Time time = past ? over.get() : next.get();
-        return Optional.of(new Outlook(planting.id(), What.SOWN, "latest", time.from(), time.to(), season.told()));
-    }
-
-    private static Range negated(Range weeks) {
-        return weeks == null ? null : new Range(-weeks.high(), -weeks.low());
-    }
-
-    /** The next window that is not past yet; it ends no later than the last day on which a sowing still ripens. */
-    private void weeks(String how, Range weeks, SeasonDates seasons, boolean fromSpring, LocalDate ripensUntil) {
-        if (weeks == null) {
-            return;
-        }
-        for (int year = -1; year <= 1; year++) {
-            Frosts one = seasons.around(today.plusYears(year));
-            LocalDate frost = fromSpring ? one.lastSpring() : one.firstAutumn();
-            LocalDate from = frost.plusDays(Math.round(weeks.low() * 7));
-            LocalDate to = endOf(from, frost.plusDays(Math.round(weeks.high() * 7)), ripensUntil);
-            if (!to.isBefore(today)) {
-                found.add(new Outlook(planting.id(), What.SOWN, how, from, to, one.told()));
-                return;
-            }
-        }
-    }
-
-    /** What is sown again and again goes on to the last sowing that ripens, other crops no further than their weeks. */
-    private LocalDate endOf(LocalDate from, LocalDate byWeeks, LocalDate ripensUntil) {
-        boolean ofThisSeason = ripensUntil != null
-                && !ripensUntil.isBefore(from)
-                && ripensUntil.isBefore(byWeeks.plusDays(SEASON_DAYS));
-        boolean again = sheet.sowing().againEveryDays() != null;
-        return ofThisSeason && (again || ripensUntil.isBefore(byWeeks)) ? ripensUntil : byWeeks;
     }
 
     private void emergence(Warmth warmth, List<Double> soilC) {

@@ -93,7 +93,10 @@ final class Inquiries {
     }
 
     private List<Inquiry> each(Passage passage, int[] sentence, int begins, Question question) {
-        List<CropSaid> listed = NOT_EACH.contains(question) ? List.of() : listed(passage, sentence, begins);
+        // "Got tomato and chilli seeds, what do I do first" asks of both.
+        boolean ofSeed =
+                question == Question.TO_DO && (says(passage, sentence, "seeds") || says(passage, sentence, "seed"));
+        List<CropSaid> listed = NOT_EACH.contains(question) && !ofSeed ? List.of() : listed(passage, sentence, begins);
         if (listed.size() < 2) {
             return List.of(of(passage, sentence, begins, question, crop(passage, sentence, begins)));
         }

@@ -105,7 +105,10 @@ final class YearReview {
                                 "year-loss",
                                 words(
                                         "count", event.count() == null ? null : String.valueOf(event.count()),
-                                        "crops", vocabulary.names().many(crop),
+                                        "crops",
+                                                Integer.valueOf(1).equals(event.count())
+                                                        ? vocabulary.names().one(crop)
+                                                        : vocabulary.names().many(crop),
                                         "on", vocabulary.quantities().nearDay(event.on())))))
                 .distinct()
                 .toList();
