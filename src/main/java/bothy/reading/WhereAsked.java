@@ -149,11 +149,14 @@ final class WhereAsked {
 
     /** "Might do some more next weekend": who tells of a plan leaves the "I" out. */
     private static boolean withoutSubject(Passage passage, Found<String> cue) {
-        return Set.of("might", "may", "will", "could", "should").contains(passage.word(cue.start()))
-                && Set.of(
-                                "do", "try", "have", "go", "get", "give", "put", "pick", "start", "need", "leave",
-                                "wait", "make", "just")
-                        .contains(passage.word(cue.start() + 1));
+        boolean cannot = passage.word(cue.start()).equals("can")
+                && passage.word(cue.start() + 1).equals("not"); // "Cannot remember."
+        return cannot
+                || Set.of("might", "may", "will", "could", "should").contains(passage.word(cue.start()))
+                        && Set.of(
+                                        "do", "try", "have", "go", "get", "give", "put", "pick", "start", "need",
+                                        "leave", "wait", "make", "just")
+                                .contains(passage.word(cue.start() + 1));
     }
 
     /** "Forgot to write down how many", "one day last week, forget which": what is not known any more, and not asked. */
@@ -164,10 +167,12 @@ final class WhereAsked {
             end++;
         }
         boolean closes = end >= sentence[1] || passage.tokens().get(end).mark();
-        return closes
+        boolean past = Set.of("they", "it", "that", "those", "i", "we").contains(passage.word(cue.end()))
+                && Set.of("were", "was", "did", "put", "sowed", "planted").contains(passage.word(cue.end() + 1));
+        return (closes || past)
                 && IntStream.range(Math.max(sentence[0], cue.start() - FORGOTTEN_REACH), cue.start())
-                        .anyMatch(at ->
-                                Set.of("forgot", "forget", "forgotten", "lost").contains(passage.word(at)));
+                        .anyMatch(at -> Set.of("forgot", "forget", "forgotten", "lost", "remember", "recall")
+                                .contains(passage.word(at)));
     }
 
     /** "On 16 May we had frost": the month, not the verb. */

@@ -45,6 +45,9 @@ public final class Days {
             all.add(new DaySaid(found.start(), found.end(), feast.past(today), feast.future(today), Sort.EXACT));
         }
         for (PhraseBook.Found<Sort> found : calendar.unknown(tokens)) {
+            if (headline(tokens, found)) {
+                continue;
+            }
             all.add(DaySaid.without(found.start(), found.end(), found.meaning()));
         }
         WeekdayGrammar weekdays = new WeekdayGrammar(calendar, tokens, today);
@@ -61,6 +64,15 @@ public final class Days {
         apart.removeIf(day -> !day.known() && onlyNamesToday(tokens, day, apart, today));
         apart.sort(Comparator.comparingInt(DaySaid::start));
         return apart;
+    }
+
+    /** "Bank holiday haul, picked 7 cucumbers": what the message is about, written on the day. */
+    private static boolean headline(List<Token> tokens, PhraseBook.Found<Sort> found) {
+        return found.start() == 0
+                && tokens.get(0).is("bank")
+                && found.end() < tokens.size()
+                && Set.of("haul", "harvest", "picking", "jobs", "done", "!", ":", ",")
+                        .contains(tokens.get(found.end()).word());
     }
 
     /** "Today for Thanksgiving", "today being my birthday": which day it was is told. */

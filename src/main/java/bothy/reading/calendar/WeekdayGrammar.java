@@ -67,7 +67,7 @@ final class WeekdayGrammar {
         if (day != null && meantAsDay(at)) {
             return List.of(weekday(day, at));
         }
-        if (is(at, "weekend")) {
+        if (is(at, "weekend") && !calledOut(at)) {
             return List.of(weekend(at));
         }
         if (is(at, "week") && is(at + 1, "before") && is(at + 2, "last")) {
@@ -107,8 +107,9 @@ final class WeekdayGrammar {
 
     /** "Planted the leeks wed after work", "potted 4 on mon in the rain". */
     private boolean goesOn(int at) {
-        boolean said =
-                at > 1 && !Set.of("i", "we", "he", "she", "they", "it", "who").contains(word(at - 1));
+        boolean said = at > 1
+                && !is(at, "sun")
+                && !Set.of("i", "we", "he", "she", "they", "it", "who").contains(word(at - 1));
         return said
                 && (CONJUNCTIONS.contains(word(at + 1))
                         || !SITS.contains(word(at)) && PREPOSITIONS.contains(word(at + 1)));
@@ -181,6 +182,14 @@ final class WeekdayGrammar {
         return today.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY))
                 .plusWeeks(weeks)
                 .with(TemporalAdjusters.nextOrSame(day));
+    }
+
+    /** "Long weekend done: 4 cucumbers planted yesterday", "Labour weekend! Planted out …": what kind of weekend it is. */
+    private boolean calledOut(int at) {
+        return at > 0
+                && Set.of("long", "labour", "labor", "easter", "busy", "lovely", "great", "holiday", "productive")
+                        .contains(word(at - 1))
+                && Set.of("done", "!", ":", "haul", "jobs", "job", "over").contains(word(at + 1));
     }
 
     private DaySaid weekend(int at) {

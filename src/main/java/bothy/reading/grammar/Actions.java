@@ -217,11 +217,18 @@ public final class Actions {
         all.removeIf(found -> found.meaning().action().equals("emerged")
                 && tokens.get(found.start()).is("up")
                 && (headsUp(tokens, found) || verbs.stream().anyMatch(verb -> takesUp(verb, found))));
-        // "Before my shift", "after a long move".
-        all.removeIf(found -> found.meaning().action().equals("moved")
-                && (tokens.get(found.start()).is("shift")
-                        || tokens.get(found.start()).is("move"))
+        // "Before my shift", "after a long move", "on my lunch break".
+        all.removeIf(found -> List.of("shift", "move", "break")
+                        .contains(tokens.get(found.start()).word())
                 && Company.owned(tokens, found.start()));
+        // "Pulled all 10 lettuces up".
+        all.removeIf(found -> found.meaning().action().equals("emerged")
+                && found.meaning().form() == null
+                && tokens.get(found.end() - 1).is("up")
+                && verbs.stream()
+                        .anyMatch(verb -> verb.meaning().form() != null
+                                && verb.start() < found.start()
+                                && verb.place().words().get(found.end() - 1)));
         all.removeIf(found -> verbs.stream().anyMatch(verb -> describes(verb, found, slots) || objectOf(verb, found)));
         return book.withoutShared(all);
     }

@@ -187,9 +187,11 @@ final class Company {
         return one || like || sized;
     }
 
-    /** "My shift", "a late shift": a thing, no doing. */
+    /** "My shift", "a late shift", "my lunch break": a thing, no doing. */
     static boolean owned(List<Token> tokens, int at) {
-        int before = Set.of("late", "early", "night", "day", "long", "double", "next", "last")
+        int before = Set.of(
+                                "lunch", "tea", "coffee", "dinner", "late", "early", "night", "day", "long", "double",
+                                "next", "last")
                         .contains(word(tokens, at - 1))
                 ? at - 2
                 : at - 1;

@@ -182,7 +182,7 @@ public record Passage(
     private boolean ofThem(int at) {
         boolean them = word(at).equals("of") && Set.of("them", "em").contains(word(at + 1));
         boolean all = word(at).equals("in") && Set.of("all", "total").contains(word(at + 1));
-        int end = them || all ? at + 2 : at;
+        int end = them || all ? at + 2 : Set.of("pieces", "pcs").contains(word(at)) ? at + 1 : at;
         return end >= tokens.size() || tokens.get(end).endsSentence();
     }
 
@@ -207,7 +207,7 @@ public record Passage(
                         .anyMatch(action -> action.action().equals("temperature") && action.overlaps(number));
         return within(numbers, from, to).stream()
                 .filter(number -> !number.ordinal() && number.whole())
-                .filter(number -> !orTwo(number) && !labels(number) && !meals(number))
+                .filter(number -> !orTwo(number) && !labels(number) && !meals(number) && !longAgo(number))
                 .filter(taken.negate())
                 .toList();
     }
@@ -216,6 +216,13 @@ public record Passage(
     private boolean meals(NumberSaid number) {
         return word(number.start() - 1).equals("for")
                 && Set.of("enough", "plenty", "sufficient").contains(word(number.start() - 2));
+    }
+
+    /** "In 1976 we had beans until November". */
+    private boolean longAgo(NumberSaid number) {
+        return number.value() > 1900
+                && number.value() < 2000
+                && Set.of("in", "since", "summer", "of").contains(word(number.start() - 1));
     }
 
     /** "An hour or two" counts nothing. */

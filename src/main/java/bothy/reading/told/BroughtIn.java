@@ -79,6 +79,9 @@ final class BroughtIn {
     static boolean justBegun(Passage passage, Clause clause) {
         return passage.actions().stream()
                 .filter(action -> action.end() <= clause.action().start() && HANDLED.contains(action.action()))
+                // "Garlic is in. And put 35 lb of carrots away": of another crop.
+                .filter(action -> action.start() >= clause.sentence()[0]
+                        || clause.crops().stream().allMatch(crop -> crop.start() < clause.sentence()[0]))
                 .reduce((first, second) -> second)
                 .filter(action -> !GATHERED.contains(action.action()))
                 .isPresent();

@@ -251,6 +251,8 @@ final class Counts {
                 && !mass.contains(passage.word(crop.end() - 1))
                 && !mass.contains(crop.crop())
                 && crop.start() - at <= 3
+                && !Set.of("harvest", "picking", "pick", "crop", "haul", "batch")
+                        .contains(passage.word(crop.end()))
                 && !notCounts.contains(passage.word(at + 1))
                 && !Set.of("sowing", "few", "lot", "load", "bit").contains(passage.word(at + 1));
     }

@@ -67,6 +67,7 @@ final class DaysOfElse {
                 : day.start() - 1;
         return day.end() <= clause.action().words().nextSetBit(0)
                 && TAKING_PLACE.contains(passage.word(before))
+                && !passage.word(before - 1).equals("day") // "Day off yesterday so pricked out 12 tomatoes".
                 && Set.of("so", ",").contains(passage.word(day.end()));
     }
 

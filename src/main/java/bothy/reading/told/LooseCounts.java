@@ -13,6 +13,9 @@ final class LooseCounts {
     static final Set<String> ALL =
             Set.of("all", "every", "everything", "none", "nothing", "whole", "lot", "any", "each", "both");
 
+    private static final Set<String> NEARLY = Set.of(
+            "about", "around", "roughly", "nearly", "almost", "maybe", "some", "say", "over", "only", "just", "abt");
+
     private final Set<String> notCounts;
     private final Set<String> counted;
     private final Set<String> describing;
@@ -64,6 +67,7 @@ final class LooseCounts {
                     || Set.of("spare", "surplus", "size", "sizes").contains(next)
                     || next.equals("pot") && passage.word(number.end() + 1).startsWith("size")
                     || ofLooks(passage, number.end())
+                    || ofOthers(passage, number)
                     || Set.of("per", "each", "every", "by").contains(next) && !last.equals("other")
                     || next.equals("to")
                             && !last.equals("other")
@@ -88,6 +92,18 @@ final class LooseCounts {
             }
         }
         return null;
+    }
+
+    /** "Sowed the carrots. One of the goats got out": of something else. */
+    private boolean ofOthers(Passage passage, NumberSaid number) {
+        int noun = number.end() + 2;
+        return passage.word(number.end()).equals("of")
+                && Set.of("the", "my", "our").contains(passage.word(number.end() + 1))
+                && !counted.contains(passage.word(noun))
+                && !describing.contains(passage.word(noun))
+                && passage.cropAt(noun).isEmpty()
+                && !Set.of("lot", "first", "last", "best", "others", "rest", "ones", "batch", "row", "tray")
+                        .contains(passage.word(noun));
     }
 
     /** "Beans popping up but something bit 2 of them off": told of something else; "up, but only 6" is not. */
@@ -161,6 +177,7 @@ final class LooseCounts {
         boolean between = last.equals(",")
                 && Set.of(",", "survived", "made", "took", "left", "lived").contains(next);
         return atVerb
+                || apposed(passage, clause, number)
                 || number.equals(Counted.number(passage, clause))
                 || near
                 || passage.word(number.end() + 1).equals("ones")
@@ -176,6 +193,23 @@ final class LooseCounts {
                         .contains(next)
                 || number.end() >= clause.to()
                 || remarkFollows(passage, clause, number);
+    }
+
+    /** "Leeks are up, about 60 I should think", "pulled about 30 for the table": the only figure, right behind a mark or the doing. */
+    private boolean apposed(Passage passage, Clause clause, NumberSaid number) {
+        int before = number.start() - 1;
+        while (NEARLY.contains(passage.word(before))) {
+            before--;
+        }
+        boolean led = opens(passage.word(before))
+                || before < number.start() - 1
+                        && before >= 0
+                        && clause.action().words().get(before);
+        return led
+                && number.value() > 1
+                && passage.counts(clause.from(), clause.to()).size() == 1
+                && !notCounts.contains(passage.word(number.end()))
+                && !notCounts.contains(passage.word(number.end() + 1));
     }
 
     /** A mark behind which a count may stand by itself. */

@@ -139,7 +139,7 @@ public final class Particulars {
             return listed;
         }
         Quantity before = fitting.stream()
-                .filter(quantity -> quantity.end() <= crop.start())
+                .filter(quantity -> quantity.end() <= crop.start() && !ofAnotherDay(passage, quantity, crop))
                 .filter(quantity -> clause.crops().stream().noneMatch(other -> behind(passage, other, quantity)))
                 .filter(quantity -> clause.crops().stream()
                         .noneMatch(other -> other.start() >= quantity.end() && other.end() <= crop.start()))
@@ -152,6 +152,13 @@ public final class Particulars {
                 && what == What.WATERED
                 && passage.counts(clause.from(), clause.to()).isEmpty();
         return forAll ? fitting.get(0) : again != null ? again : before;
+    }
+
+    /** "Tomatoes on Saturday and 1 kg more today, plus 4 aubergines": more of what was weighed before. */
+    private static boolean ofAnotherDay(Passage passage, Quantity quantity, CropSaid crop) {
+        boolean counted = passage.numbers().stream()
+                .anyMatch(number -> number.start() >= quantity.end() && number.end() == crop.start());
+        return counted && passage.word(quantity.end()).equals("more");
     }
 
     /** "19 swedes, biggest is 4 lb", "the heaviest one weighed 2 kg": of one of them. */
@@ -181,7 +188,15 @@ public final class Particulars {
                         // "Toms 2 kg picked yesterday and courgettes 5".
                         || passage.actions().stream().anyMatch(action -> action.start() == quantity.end())
                         || passage.days().stream().anyMatch(day -> day.start() == quantity.end())
+                        || listedOn(passage, quantity.end())
                         || Set.of(",", ")", "and", "&", ";", ".", "\n", "!").contains(passage.word(quantity.end())));
+    }
+
+    /** "Okra 1.2 kg tomatoes 800 g": the next of the list with an amount of its own. */
+    private static boolean listedOn(Passage passage, int at) {
+        return passage.crops().stream()
+                .filter(next -> next.start() == at)
+                .anyMatch(next -> passage.quantities().stream().anyMatch(own -> own.start() == next.end()));
     }
 
     /** "6 celery, 3.4 kg trimmed, and 850 g chard": counted before and weighed after, the next crop has a weight of its own. */

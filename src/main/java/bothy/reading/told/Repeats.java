@@ -64,8 +64,9 @@ final class Repeats {
                                 && one.event().amount() == null)
                 && kept.stream()
                         .anyMatch(other -> other.event().what() == What.HARDENING_STARTED
-                                && Objects.equals(
-                                        other.event().on(), one.event().on())
+                                && (one.assumed().contains("date")
+                                        || Objects.equals(
+                                                other.event().on(), one.event().on()))
                                 && Objects.equals(
                                         other.event().crop(), one.event().crop())));
         // "Pulled them up and composted them": the last of the crop, told once.

@@ -126,6 +126,9 @@ final class WhatMeant {
             if (put && intoTheSoil(passage, clause)) {
                 return What.PLANTED_OUT;
             }
+            if (put && begunInPots(passage, clause, crop)) {
+                return What.SOWN;
+            }
             if (what == What.MOVED && intoPots(passage, clause)) {
                 return What.POTTED_ON;
             }
@@ -144,6 +147,21 @@ final class WhatMeant {
                 && clause.action().words().stream()
                         .anyMatch(at -> passage.word(at).equals("in"))
                 && says(passage, crop.start(), crop.end() + 1, PLANTS);
+    }
+
+    /** "Put 10 broad beans in pots": of what does not grow yet and is sown big, the seed. */
+    private boolean begunInPots(Passage passage, Clause clause, CropSaid crop) {
+        boolean big = crop != null
+                && crop.single()
+                && (crop.crop().endsWith("bean")
+                        || Set.of("pea", "sweetcorn", "pumpkin", "courgette", "winter-squash", "cucumber", "melon")
+                                .contains(crop.crop()));
+        return big
+                && !says(passage, clause, PLANTS)
+                && Passage.within(passage.places(), clause.from(), clause.to()).stream()
+                        .anyMatch(place -> place.container() && !place.name().startsWith("growbag"))
+                && PlantingsMeant.growing(passage.situation()).stream()
+                        .noneMatch(planting -> crop.crops().contains(planting.crop()));
     }
 
     /** "Took out all the beetroot, 5 kg": nobody weighs what goes on growing. */
