@@ -248,9 +248,10 @@ final class Lookalikes {
     private static boolean toBeSet(Passage passage, ActionSaid action) {
         return action.action().equals("harvested")
                 && passage.crops().stream()
-                        .filter(crop -> crop.start() > action.start() && crop.start() <= action.end() + PLANTS_REACH)
+                        .filter(crop -> crop.start() >= action.start() && crop.start() <= action.end() + PLANTS_REACH)
                         .findFirst()
-                        .filter(crop -> passage.word(crop.start() - 1).equals("seed")
+                        .filter(crop -> (passage.word(crop.start()).equals("seed")
+                                        || passage.word(crop.start() - 1).equals("seed"))
                                 && (crop.crop().equals("potato") || crop.crop().equals("garlic")))
                         .isPresent();
     }

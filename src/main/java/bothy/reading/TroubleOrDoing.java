@@ -182,7 +182,9 @@ final class TroubleOrDoing {
             return false;
         }
         boolean frost = action.action().equals("frost")
-                && !Set.of("had", "got", "woke", "was").contains(passage.word(action.start()))
+                // "Had a frost", "a hard frost, and the tops are black": both are told.
+                && !Set.of("had", "got", "woke", "was", "hard", "sharp", "heavy", "ground", "air", "killing", "severe")
+                        .contains(passage.word(action.start()))
                 && troubles.stream().anyMatch(trouble -> trouble.meaning().equals("frost-damage"));
         boolean seen = SEEN.contains(action.action());
         boolean fallen = action.action().equals("flowering")

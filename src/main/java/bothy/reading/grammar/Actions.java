@@ -243,12 +243,15 @@ public final class Actions {
                 && verb.place().words().length() - 1 > found.end();
     }
 
-    /** "Planted 6 kale out on Wednesday": the kale and its "out" belong to the verb right before them. */
+    /** "Planted 6 kale out on Wednesday", "put 24 leek seeds in a tray": what is told belongs to the verb right before it. */
     private static boolean objectOf(PhraseBook.Found<Told> verb, PhraseBook.Found<Told> found) {
-        return found.meaning().form() == null
-                && found.meaning().action().equals("planted-out")
+        boolean planted = found.meaning().action().equals("planted-out")
+                && verb.meaning().action().startsWith("planted");
+        boolean seed = found.meaning().action().equals("sown")
+                && !verb.meaning().action().equals("sown");
+        return (planted || seed)
+                && found.meaning().form() == null
                 && verb.meaning().form() != null
-                && verb.meaning().action().startsWith("planted")
                 && verb.start() + 1 == found.start();
     }
 

@@ -119,15 +119,19 @@ final class Company {
                         .contains(before);
     }
 
-    /** "In the salad", "for a salad": the dish. */
+    /** "In the salad", "for a salad": the dish; "coming out of our ears": no cobs. */
     static boolean eaten(List<Token> tokens, int at) {
         String before = at == 0 ? "" : tokens.get(at - 1).word();
         String further = at < 2 ? "" : tokens.get(at - 2).word();
-        return tokens.get(at).is("salad")
-                && (Set.of("in", "into", "for", "with").contains(before)
-                        || Set.of("a", "the", "our", "my", "tonight's").contains(before)
-                                && Set.of("in", "into", "for", "with", "made", "had", "of")
-                                        .contains(further));
+        boolean bodily = tokens.get(at).is("ears")
+                && Set.of("my", "our", "your", "their", "his", "her").contains(before)
+                && Set.of("of", "out", "behind", "in", "between", "off", "over").contains(further);
+        return bodily
+                || tokens.get(at).is("salad")
+                        && (Set.of("in", "into", "for", "with").contains(before)
+                                || Set.of("a", "the", "our", "my", "tonight's").contains(before)
+                                        && Set.of("in", "into", "for", "with", "made", "had", "of")
+                                                .contains(further));
     }
 
     /** "Earlies in today, 30 tubers", "sprouts planted out": what is done something to heads the note. */

@@ -192,7 +192,7 @@ public record Passage(
                 || quantities.stream()
                         .filter(quantity -> (quantity.start() == from
                                         || quantity.start() == from + 1 && NEARLY.contains(word(from)))
-                                && Set.of("kg", "mm").contains(quantity.unit()))
+                                && Set.of("kg", "mm", "m").contains(quantity.unit()))
                         .anyMatch(quantity -> quantity.end() == tokens.size()
                                 || tokens.get(quantity.end()).endsSentence()
                                 || days.stream().anyMatch(day -> day.start() == quantity.end()));

@@ -218,10 +218,16 @@ final class Repeats {
     }
 
     /** "The onions are in sacks now, put them away on Sunday": one doing, on the day that is told. */
+    /** "Spuds in. 24 seed potatoes went down on Saturday". */
+    private static boolean setOnce(Event event) {
+        return event.what() == What.SOWN
+                && Set.of("potato", "garlic", "shallot", "onion").contains(String.valueOf(event.crop()));
+    }
+
     private static void onceOnly(List<Told> kept) {
         for (Told dated : List.copyOf(kept)) {
             kept.removeIf(now -> now != dated
-                    && ONCE.contains(now.event().what())
+                    && (ONCE.contains(now.event().what()) || setOnce(now.event()))
                     && now.event().what() == dated.event().what()
                     && now.event().crop() != null
                     && now.event().crop().equals(dated.event().crop())
