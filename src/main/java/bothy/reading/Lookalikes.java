@@ -166,7 +166,8 @@ final class Lookalikes {
                 || dugOver(passage, action)
                 || bought(passage, action)
                 || seedGot(passage, action)
-                || toBeSet(passage, action)
+                || NotThePlants.toBeSet(passage, action)
+                || NotThePlants.dish(passage, action)
                 || drunk(passage, action)
                 || grown(passage, action)
                 || setDown(passage, action)
@@ -242,18 +243,6 @@ final class Lookalikes {
                     && !Set.of("for", "to", "with").contains(passage.word(at - 2));
         }
         return picked || shop || plants(passage, action) || fromAShop(passage, action);
-    }
-
-    /** "Came home with a bag of seed spuds": what is still to be set. */
-    private static boolean toBeSet(Passage passage, ActionSaid action) {
-        return action.action().equals("harvested")
-                && passage.crops().stream()
-                        .filter(crop -> crop.start() >= action.start() && crop.start() <= action.end() + PLANTS_REACH)
-                        .findFirst()
-                        .filter(crop -> (passage.word(crop.start()).equals("seed")
-                                        || passage.word(crop.start() - 1).equals("seed"))
-                                && (crop.crop().equals("potato") || crop.crop().equals("garlic")))
-                        .isPresent();
     }
 
     /** "Got the seed from a guy in Perth" puts none in. */

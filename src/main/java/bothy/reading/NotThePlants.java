@@ -1,6 +1,7 @@
 package bothy.reading;
 
 import bothy.reading.said.ActionSaid;
+import bothy.reading.said.CropSaid;
 import bothy.reading.said.Passage;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -75,6 +76,9 @@ final class NotThePlants {
     /** So many words may stand between the picking and the first of what is picked. */
     private static final int PICK_REACH = 3;
 
+    /** So many words may stand between the bringing and what is still to be set. */
+    private static final int SET_REACH = 6;
+
     private NotThePlants() {}
 
     /** "Hail came through Saturday", "the deer came up from the wood": weather and animals that pass are no seedlings, nor what came through the frost. */
@@ -131,5 +135,27 @@ final class NotThePlants {
                                 at < passage.size() && !passage.tokens().get(at).mark())
                         .anyMatch(at -> KEEPING_SEED.contains(passage.word(at)));
         return seed && (put || action.action().equals("stored"));
+    }
+
+    /** "Took a squash casserole to the homecoming". */
+    static boolean dish(Passage passage, ActionSaid action) {
+        return action.action().equals("moved")
+                && passage.crops().stream()
+                        .filter(crop -> crop.start() > action.start() && crop.end() <= action.end())
+                        .findFirst()
+                        .filter(CropSaid::thing)
+                        .isPresent();
+    }
+
+    /** "Came home with a bag of seed spuds": what is still to be set. */
+    static boolean toBeSet(Passage passage, ActionSaid action) {
+        return action.action().equals("harvested")
+                && passage.crops().stream()
+                        .filter(crop -> crop.start() >= action.start() && crop.start() <= action.end() + SET_REACH)
+                        .findFirst()
+                        .filter(crop -> (passage.word(crop.start()).equals("seed")
+                                        || passage.word(crop.start() - 1).equals("seed"))
+                                && (crop.crop().equals("potato") || crop.crop().equals("garlic")))
+                        .isPresent();
     }
 }

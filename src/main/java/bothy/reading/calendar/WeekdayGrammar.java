@@ -76,7 +76,10 @@ final class WeekdayGrammar {
         if (is(at, "week") && is(at + 1, "after") && is(at + 2, "next")) {
             return List.of(about(is(at - 1, "the") ? at - 1 : at, at + 3, today.plusDays(14)));
         }
-        if (is(at, "week") && (is(at - 1, "last") || is(at - 1, "next") || is(at - 1, "this")) && !weekdayNear(at)) {
+        if (is(at, "week")
+                && !is(at + 1, "of")
+                && (is(at - 1, "last") || is(at - 1, "next") || is(at - 1, "this"))
+                && !weekdayNear(at)) {
             return List.of(week(at));
         }
         return List.of();

@@ -11,6 +11,18 @@ import java.util.stream.IntStream;
 final class GoingOnList {
     private static final Set<String> TELLING = Set.of(
             "is",
+            "staying",
+            "stay",
+            "stays",
+            "stayed",
+            "sitting",
+            "standing",
+            "growing",
+            "happy",
+            "fine",
+            "slow",
+            "struggling",
+            "sulking",
             "are",
             "was",
             "were",

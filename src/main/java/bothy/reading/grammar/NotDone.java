@@ -246,7 +246,13 @@ final class NotDone {
 
     /** "Please note: 12 leeks transplanted" opens an entry, not a note. */
     static boolean asked(List<Token> tokens, int at) {
+        boolean ofADiary =
+                Set.of("make", "log", "jot", "write").contains(tokens.get(at).word())
+                        || at + 1 < tokens.size()
+                                && Set.of("down", "for", "that")
+                                        .contains(tokens.get(at + 1).word());
         return at > 0
+                && !ofADiary // "Please make a note that", "please note for next year that".
                 && Set.of("please", "kindly", "pls").contains(tokens.get(at - 1).word());
     }
 

@@ -14,7 +14,8 @@ final class LooseCounts {
             Set.of("all", "every", "everything", "none", "nothing", "whole", "lot", "any", "each", "both");
 
     private static final Set<String> NEARLY = Set.of(
-            "about", "around", "roughly", "nearly", "almost", "maybe", "some", "say", "over", "only", "just", "abt");
+            "about", "around", "roughly", "nearly", "almost", "maybe", "some", "say", "over", "only", "just", "abt",
+            "like");
 
     private final Set<String> notCounts;
     private final Set<String> counted;

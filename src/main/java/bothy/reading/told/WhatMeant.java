@@ -93,6 +93,9 @@ final class WhatMeant {
             if (SCATTERED.contains(what) && PutThere.seed(passage, clause, crop)) {
                 return What.SOWN;
             }
+            if (what == What.STORED && inForTheWinter(passage, clause, crop)) {
+                return What.SOWN;
+            }
             if (KEPT.contains(what) && Around.toCure(passage, clause)) {
                 return What.CURED;
             }
@@ -147,6 +150,17 @@ final class WhatMeant {
                 && clause.action().words().stream()
                         .anyMatch(at -> passage.word(at).equals("in"))
                 && says(passage, crop.start(), crop.end() + 1, PLANTS);
+    }
+
+    /** "Broad beans in for the winter, 24 of them": sown before it, where none has grown yet. */
+    private static boolean inForTheWinter(Passage passage, Clause clause, CropSaid crop) {
+        return crop != null
+                && Set.of("broad-bean", "garlic").contains(crop.crop())
+                && clause.action().form() == null
+                && passage.word(crop.end()).equals("in")
+                && passage.word(crop.end() + 1).equals("for")
+                && PlantingsMeant.growing(passage.situation()).stream()
+                        .noneMatch(planting -> crop.crops().contains(planting.crop()));
     }
 
     /** "Put 10 broad beans in pots": of what does not grow yet and is sown big, the seed. */
@@ -334,6 +348,7 @@ final class WhatMeant {
         boolean sets = crop != null
                 && (crop.canMean("garlic")
                         || crop.canMean("potato")
+                        || crop.canMean("shallot")
                         || says(passage, crop.start(), crop.end() + 1, Set.of("sets", "cloves", "tubers")));
         return sets
                 && !says(
