@@ -224,7 +224,7 @@ final class OtherSenses {
         return action.action().equals("watered")
                 && Set.of("soaked", "soaking", "soak").contains(passage.word(verb))
                 && IntStream.rangeClosed(verb + 1, verb + SOAK_REACH)
-                        .anyMatch(at -> Set.of("overnight", "night", "hours", "hrs", "beforehand")
+                        .anyMatch(at -> Set.of("overnight", "night", "hours", "hrs", "beforehand", "first")
                                 .contains(passage.word(at)))
                 && passage.actions().stream()
                         .anyMatch(other -> Set.of("sown", "planted").contains(other.action()));

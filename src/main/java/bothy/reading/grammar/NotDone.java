@@ -9,6 +9,9 @@ import java.util.Set;
 /** Words of a doing that name a thing: "the harvest", "under netting", "hardening off schedule". */
 final class NotDone {
     /** "Hardening off schedule", "sowing dates": what is wanted, not done. */
+    /** So many words lie between a doing and the other one that it is set against. */
+    private static final int CHOICE_REACH = 5;
+
     private static final Set<String> PLANS =
             Set.of("schedule", "timetable", "dates", "calendar", "guide", "instructions", "advice", "tips", "chart");
 
@@ -73,6 +76,7 @@ final class NotDone {
                 || form == Form.PLAIN && NamesOfThings.noun(tokens, found)
                 || form == Form.ING && NamesOfThings.cover(tokens, found)
                 || form == Form.PAST && (caught(tokens, found) || given(tokens, found))
+                || chosen(tokens, found)
                 || wentOut(tokens, found)
                 || suffered(tokens, found)
                 || ofOnions(tokens, found)
@@ -254,6 +258,24 @@ final class NotDone {
         return at > 0
                 && !ofADiary // "Please make a note that", "please note for next year that".
                 && Set.of("please", "kindly", "pls").contains(tokens.get(at - 1).word());
+    }
+
+    /** "How do I pick them? Cut it or just twist it off": the one or the other, with a verb that has one form for both. */
+    private static boolean chosen(List<Token> tokens, Phrase.Place found) {
+        int at = found.start();
+        boolean bare = Set.of("cut", "put", "set").contains(tokens.get(at).word())
+                && (at == 0 || tokens.get(at - 1).mark());
+        int before = at > 0 && tokens.get(at - 1).is("just") ? at - 2 : at - 1;
+        boolean other = before > 0
+                && tokens.get(before).is("or")
+                && List.of("twist", "pull", "snap", "cut", "pick")
+                        .contains(tokens.get(at).word());
+        return other
+                || bare
+                        && at > 0
+                        && tokens.subList(at + 1, Math.min(tokens.size(), at + CHOICE_REACH)).stream()
+                                .takeWhile(token -> !token.mark())
+                                .anyMatch(token -> token.is("or"));
     }
 
     /** "Seed list for next year" notes nothing. */

@@ -46,7 +46,7 @@ final class Counts {
         if (summed != null) {
             return summed;
         }
-        Integer pieces = pieces(passage, clause, numbers);
+        Integer pieces = pieces(passage, clause, crop, numbers);
         if (pieces != null) {
             return pieces;
         }
@@ -115,8 +115,10 @@ final class Counts {
     }
 
     /** "Split three heads of garlic and set 24 cloves", "first okra! 12 of them": counted by its pieces. */
-    private static Integer pieces(Passage passage, Clause clause, List<NumberSaid> numbers) {
+    private static Integer pieces(Passage passage, Clause clause, CropSaid crop, List<NumberSaid> numbers) {
+        boolean own = numbers.stream().anyMatch(number -> number.end() == crop.start());
         return numbers.stream()
+                .filter(number -> !own || number.end() >= crop.start()) // "5 of them, and 16 runner beans".
                 .filter(number ->
                         clause.action().words().get(number.start()) && PIECES.contains(passage.word(number.end()))
                                 || ofThemDone(passage, clause, number))

@@ -85,6 +85,9 @@ final class WhenTold {
                 && !ofLastInList(passage, last)) {
             return last;
         }
+        if (alsoThen(passage, clause)) {
+            return lastBefore(passage, clause);
+        }
         if (clause.action().start() >= clause.to()) {
             return closing(passage, clause); // "40 parsnips. 60 carrots. All sown on Monday."
         }
@@ -197,6 +200,15 @@ final class WhenTold {
             }
         }
         return clause.action().form() == Form.PAST && passage.word(verb - 1).equals("and") || atOnce(passage, clause);
+    }
+
+    /** "Planted out the tomatoes Sunday. Staked them too": what is done to them besides, told of no day of its own. */
+    private static boolean alsoThen(Passage passage, Clause clause) {
+        int last = clause.sentence()[1] - 1;
+        return clause.action().form() == Form.PAST
+                && clause.action().start() == clause.sentence()[0]
+                && Set.of("too", "also").contains(passage.word(last))
+                && Set.of("them", "it", "em", "those").contains(passage.word(last - 1));
     }
 
     /** "… and put cloches over them straight away". */
