@@ -217,6 +217,9 @@ public final class Actions {
         all.removeIf(found -> found.meaning().action().equals("emerged")
                 && tokens.get(found.start()).is("up")
                 && (headsUp(tokens, found) || verbs.stream().anyMatch(verb -> takesUp(verb, found))));
+        // "Tipped a bucket over the lettuces" waters them; "2 kilo with pods on" were picked.
+        all.removeIf(found -> found.meaning().form() == null
+                && verbs.stream().anyMatch(verb -> tippedOver(verb, found) || carries(verb, found, tokens)));
         // "Before my shift", "after a long move", "on my lunch break".
         all.removeIf(found -> List.of("shift", "move", "break")
                         .contains(tokens.get(found.start()).word())
@@ -231,6 +234,21 @@ public final class Actions {
                                 && verb.place().words().get(found.end() - 1)));
         all.removeIf(found -> verbs.stream().anyMatch(verb -> describes(verb, found, slots) || objectOf(verb, found)));
         return book.withoutShared(all);
+    }
+
+    private static boolean tippedOver(PhraseBook.Found<Told> verb, PhraseBook.Found<Told> found) {
+        return found.meaning().action().equals("protected")
+                && verb.meaning().action().equals("watered")
+                && verb.meaning().form() != null
+                && verb.start() < found.start()
+                && verb.place().words().intersects(found.place().words());
+    }
+
+    private static boolean carries(PhraseBook.Found<Told> verb, PhraseBook.Found<Told> found, List<Token> tokens) {
+        return found.meaning().action().equals("fruit-set")
+                && verb.meaning().action().equals("harvested")
+                && verb.start() < found.start()
+                && tokens.get(found.start() - 1).is("with");
     }
 
     /** "Put the dried onions away": within another doing, right before the crop, it says of what kind they are. */

@@ -194,6 +194,8 @@ public record Passage(
                                         || quantity.start() == from + 1 && NEARLY.contains(word(from)))
                                 && Set.of("kg", "mm", "m").contains(quantity.unit()))
                         .anyMatch(quantity -> quantity.end() == tokens.size()
+                                || word(quantity.end()).equals("of")
+                                        && word(quantity.end() + 1).equals("it")
                                 || tokens.get(quantity.end()).endsSentence()
                                 || days.stream().anyMatch(day -> day.start() == quantity.end()));
     }

@@ -324,7 +324,11 @@ final class WhatMeant {
         if (Around.toCure(passage, clause)) {
             return What.CURED;
         }
-        boolean young = says(passage, clause, PLANTS);
+        // "Lambing flat out but got 40 shallots in": no plants set out.
+        boolean young = IntStream.range(clause.from(), clause.to())
+                .anyMatch(at -> PLANTS.contains(passage.word(at))
+                        && !(passage.word(at).equals("out")
+                                && passage.word(at - 1).equals("flat")));
         boolean nursery = Passage.within(passage.places(), clause.from(), clause.to()).stream()
                 .map(PlaceSaid::name)
                 .anyMatch(name -> INDOORS.stream().anyMatch(name::contains) || smallPot(name));

@@ -206,7 +206,9 @@ final class WhenTold {
     private static boolean alsoThen(Passage passage, Clause clause) {
         int last = clause.sentence()[1] - 1;
         return clause.action().form() == Form.PAST
-                && clause.action().start() == clause.sentence()[0]
+                && (clause.action().start() == clause.sentence()[0]
+                        || Set.of("and", "i", "we", "then")
+                                .contains(passage.word(clause.action().start() - 1)))
                 && Set.of("too", "also").contains(passage.word(last))
                 && Set.of("them", "it", "em", "those").contains(passage.word(last - 1));
     }
