@@ -60,6 +60,15 @@ final class LeftOver {
         return told;
     }
 
+    /** "Planted out 18 beans, slugs had 3 overnight": the night is of what the slugs did. */
+    private static boolean ofALaterDoing(Passage passage, Clause clause, DaySaid day) {
+        boolean night = passage.word(day.start()).equals("overnight")
+                || passage.word(day.end() - 1).equals("night");
+        return night
+                && passage.actions().stream()
+                        .anyMatch(other -> other.start() > clause.action().lastWord() && other.start() < day.start());
+    }
+
     /** A statement of today although its sentence tells a day that is over and belongs to nothing else; what is seen is of today. */
     static Told dated(Passage passage, Clause clause, Told told, List<Told> before) {
         boolean now = clause.action().state() && clause.action().form() == null;
@@ -74,6 +83,7 @@ final class LeftOver {
                                 && !DaysOfElse.occasion(passage, clause, one)
                                 && !DaysOfElse.forecast(passage, one)
                                 && !DaysOfElse.wished(passage, one)
+                                && !ofALaterDoing(passage, clause, one)
                                 && !WhenTold.ofLastInList(passage, one)
                                 && before.stream().noneMatch(earlier -> one.past()
                                         .equals(earlier.event().on()))
