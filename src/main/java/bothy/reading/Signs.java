@@ -287,7 +287,11 @@ final class Signs {
             boolean plants = Set.of("of", "plants", "plant", "seedlings", "out", "are", "have", "leaves")
                             .contains(next)
                     || passage.crops().stream().anyMatch(crop -> crop.start() == number.end());
+            // "It is 98 out, tomatoes droopy".
+            boolean heat =
+                    next.equals("out") && Set.of("is", "its", "was", "hit").contains(passage.word(number.start() - 1));
             if (plants
+                    && !heat
                     && number.value() >= 1
                     && number.value() < 10_000
                     && !passage.word(number.start()).equals("one")) {
