@@ -8,11 +8,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** What a message tells of a trouble beside the signs that reading names: looked at once, asked many things. For one thread. */
 public final class Description {
     /** "Not sure if the little one ate any, is it poisonous?": what was eaten is told in the question. */
+    /** A trouble named tells no more than its sign: "blossom" and "end" describe nothing there. */
+    private static final Pattern NAMED = Pattern.compile("\\b(?:blossom|bottom) end rot\\b");
+
     private static final String EATEN = "person-ate";
 
     private final CloserLook closerLook;
@@ -83,7 +87,12 @@ public final class Description {
 
     /** Its words in order, their spelling set right and plainer words put for some. */
     public String words() {
-        return plain.tokens().stream().filter(Token::aWord).map(Token::word).collect(Collectors.joining(" "));
+        return NAMED.matcher(plain.tokens().stream()
+                        .filter(Token::aWord)
+                        .map(Token::word)
+                        .collect(Collectors.joining(" ")))
+                .replaceAll(" ")
+                .strip();
     }
 
     /** How many different words of complaint it holds; those that complain only beside others count once at most. */

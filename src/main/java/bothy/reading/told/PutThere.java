@@ -4,6 +4,7 @@ import bothy.reading.said.Clause;
 import bothy.reading.said.CropSaid;
 import bothy.reading.said.Passage;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** What was put somewhere when a crop is named: its seed, its plants, or else what it bore. */
 final class PutThere {
@@ -42,6 +43,9 @@ final class PutThere {
             "transplants",
             "slips");
 
+    private static final Set<String> YOUNG =
+            Set.of("plants", "plant", "seedlings", "seedling", "plugs", "punnet", "transplants", "starts", "babies");
+
     private PutThere() {}
 
     /** "Sprinkled some rocket seed", "put 5 squash seeds in the propagator". */
@@ -64,5 +68,31 @@ final class PutThere {
     static boolean plants(Passage passage, Clause clause, CropSaid crop) {
         return PLANTS.contains(passage.word(crop.end()))
                 && PUTTING.contains(passage.word(clause.action().words().nextSetBit(0)));
+    }
+
+    /** "Broad beans in for the winter, 24 of them": sown before it, where none has grown yet. */
+    static boolean inForTheWinter(Passage passage, Clause clause, CropSaid crop) {
+        return crop != null
+                && Set.of("broad-bean", "garlic").contains(crop.crop())
+                && clause.action().form() == null
+                && passage.word(crop.end()).equals("in")
+                && passage.word(crop.end() + 1).equals("for")
+                && PlantingsMeant.growing(passage.situation()).stream()
+                        .noneMatch(planting -> crop.crops().contains(planting.crop()));
+    }
+
+    /** "Put 10 broad beans in pots": of what does not grow yet and is sown big, the seed. */
+    static boolean begunInPots(Passage passage, Clause clause, CropSaid crop) {
+        boolean big = crop != null
+                && crop.single()
+                && (crop.crop().endsWith("bean")
+                        || Set.of("pea", "sweetcorn", "pumpkin", "courgette", "winter-squash", "cucumber", "melon")
+                                .contains(crop.crop()));
+        return big
+                && IntStream.range(clause.from(), clause.to()).noneMatch(at -> YOUNG.contains(passage.word(at)))
+                && Passage.within(passage.places(), clause.from(), clause.to()).stream()
+                        .anyMatch(place -> place.container() && !place.name().startsWith("growbag"))
+                && PlantingsMeant.growing(passage.situation()).stream()
+                        .noneMatch(planting -> crop.crops().contains(planting.crop()));
     }
 }

@@ -16,8 +16,18 @@ import java.util.stream.IntStream;
 final class WhatMeant {
     private static final Set<String> SEED =
             Set.of("seed", "seeds", "cloves", "clove", "tubers", "sets", "chitted", "bulbs", "pips");
-    private static final Set<String> PLANTS =
-            Set.of("plants", "plant", "seedlings", "seedling", "plugs", "transplants", "starts", "babies", "out");
+    private static final Set<String> PLANTS = Set.of(
+            "plants",
+            "plant",
+            "seedlings",
+            "seedling",
+            "plugs",
+            "punnet",
+            "punnets",
+            "transplants",
+            "starts",
+            "babies",
+            "out");
     private static final Set<String> INDOORS = Set.of(
             "windowsill",
             "propagator",
@@ -93,7 +103,7 @@ final class WhatMeant {
             if (SCATTERED.contains(what) && PutThere.seed(passage, clause, crop)) {
                 return What.SOWN;
             }
-            if (what == What.STORED && inForTheWinter(passage, clause, crop)) {
+            if (what == What.STORED && PutThere.inForTheWinter(passage, clause, crop)) {
                 return What.SOWN;
             }
             if (KEPT.contains(what) && Around.toCure(passage, clause)) {
@@ -129,7 +139,7 @@ final class WhatMeant {
             if (put && intoTheSoil(passage, clause)) {
                 return What.PLANTED_OUT;
             }
-            if (put && begunInPots(passage, clause, crop)) {
+            if (put && PutThere.begunInPots(passage, clause, crop)) {
                 return What.SOWN;
             }
             if (what == What.MOVED && intoPots(passage, clause)) {
@@ -150,32 +160,6 @@ final class WhatMeant {
                 && clause.action().words().stream()
                         .anyMatch(at -> passage.word(at).equals("in"))
                 && says(passage, crop.start(), crop.end() + 1, PLANTS);
-    }
-
-    /** "Broad beans in for the winter, 24 of them": sown before it, where none has grown yet. */
-    private static boolean inForTheWinter(Passage passage, Clause clause, CropSaid crop) {
-        return crop != null
-                && Set.of("broad-bean", "garlic").contains(crop.crop())
-                && clause.action().form() == null
-                && passage.word(crop.end()).equals("in")
-                && passage.word(crop.end() + 1).equals("for")
-                && PlantingsMeant.growing(passage.situation()).stream()
-                        .noneMatch(planting -> crop.crops().contains(planting.crop()));
-    }
-
-    /** "Put 10 broad beans in pots": of what does not grow yet and is sown big, the seed. */
-    private boolean begunInPots(Passage passage, Clause clause, CropSaid crop) {
-        boolean big = crop != null
-                && crop.single()
-                && (crop.crop().endsWith("bean")
-                        || Set.of("pea", "sweetcorn", "pumpkin", "courgette", "winter-squash", "cucumber", "melon")
-                                .contains(crop.crop()));
-        return big
-                && !says(passage, clause, PLANTS)
-                && Passage.within(passage.places(), clause.from(), clause.to()).stream()
-                        .anyMatch(place -> place.container() && !place.name().startsWith("growbag"))
-                && PlantingsMeant.growing(passage.situation()).stream()
-                        .noneMatch(planting -> crop.crops().contains(planting.crop()));
     }
 
     /** "Took out all the beetroot, 5 kg": nobody weighs what goes on growing. */
@@ -261,8 +245,12 @@ final class WhatMeant {
                 && says(passage, clause, Set.of("down"))
                 && !says(passage, clause, Set.of("flower", "flowers", "haulms", "foliage"));
         int to = Math.min(clause.to(), clause.sentence()[1]);
-        boolean weighed = Passage.within(passage.quantities(), clause.from(), to).stream()
-                .anyMatch(quantity -> quantity.unit().equals("kg"));
+        // "Peas done, pulled them, about 2 kilo all up": what is over was weighed as the last.
+        boolean over = IntStream.range(clause.sentence()[0], clause.action().start())
+                .anyMatch(at -> Set.of("done", "finished", "over").contains(passage.word(at)));
+        boolean weighed = !over
+                && Passage.within(passage.quantities(), clause.from(), to).stream()
+                        .anyMatch(quantity -> quantity.unit().equals("kg"));
         // "Pulled everything": plants that are pulled up all at once bear no more.
         boolean plants = says(passage, clause, Set.of("plants", "vines", "haulms", "stumps", "everything"));
         return up && !weighed && (crop == null ? plants : cropNames.fruiting(crop.crop()));
