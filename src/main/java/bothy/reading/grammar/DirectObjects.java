@@ -348,6 +348,8 @@ final class DirectObjects {
         boolean subject = FINITE.contains(passage.word(crop.end()))
                 || FARING.contains(passage.word(crop.end()))
                 || STAYING.contains(passage.word(crop.end()))
+                || passage.word(crop.end()).equals("no")
+                || NOTHING.contains(passage.word(crop.end())) // "12 tomatoes up, chillies no sign".
                 || FINITE.contains(passage.word(crop.end() + 1))
                         && !passage.tokens()
                                 .get(Math.min(crop.end(), passage.size() - 1))

@@ -95,4 +95,13 @@ final class PutThere {
                 && PlantingsMeant.growing(passage.situation()).stream()
                         .noneMatch(planting -> crop.crops().contains(planting.crop()));
     }
+
+    /** "Shifted the tomato seedlings to grow bags": where young plants go to stay. */
+    static boolean intoGrowbags(Passage passage, Clause clause) {
+        return Passage.within(passage.places(), clause.from(), clause.to()).stream()
+                        .anyMatch(place -> place.container() && place.name().startsWith("growbag"))
+                && IntStream.range(clause.from(), clause.to()).anyMatch(at -> YOUNG.contains(passage.word(at)))
+                && IntStream.range(clause.from(), clause.to())
+                        .anyMatch(at -> Set.of("to", "into", "in").contains(passage.word(at)));
+    }
 }

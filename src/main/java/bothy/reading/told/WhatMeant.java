@@ -142,6 +142,9 @@ final class WhatMeant {
             if (put && PutThere.begunInPots(passage, clause, crop)) {
                 return What.SOWN;
             }
+            if (what == What.MOVED && PutThere.intoGrowbags(passage, clause)) {
+                return What.PLANTED_OUT;
+            }
             if (what == What.MOVED && intoPots(passage, clause)) {
                 return What.POTTED_ON;
             }
