@@ -13,10 +13,10 @@ import java.util.stream.Collectors;
 
 /** What a message tells of a trouble beside the signs that reading names: looked at once, asked many things. For one thread. */
 public final class Description {
-    /** "Not sure if the little one ate any, is it poisonous?": what was eaten is told in the question. */
     /** A trouble named tells no more than its sign: "blossom" and "end" describe nothing there. */
     private static final Pattern NAMED = Pattern.compile("\\b(?:blossom|bottom) end rot\\b");
 
+    /** "Not sure if the little one ate any, is it poisonous?": what was eaten is told in the question. */
     private static final String EATEN = "person-ate";
 
     private final CloserLook closerLook;

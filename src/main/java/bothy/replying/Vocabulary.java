@@ -109,8 +109,19 @@ final class Vocabulary {
             case "crops" -> Optional.ofNullable(given.planting()).map(names::planting);
             case "planting" -> Optional.ofNullable(given.planting()).map(names::planting);
             case "crop" -> Optional.ofNullable(given.crop()).map(names::one);
+            case "counted" -> Optional.ofNullable(given.planting()).map(planting -> counted(given, planting));
             default -> ofPlanting(given, name).or(() -> ofSheet(given.crop(), name));
         };
+    }
+
+    /** "3 onions", "1 tomato"; the crop alone where no count is told. */
+    private String counted(Given given, String planting) {
+        Object count = given.figures().get("count");
+        if (count == null) {
+            return names.planting(planting);
+        }
+        boolean one = count instanceof Number number && number.intValue() == 1 && given.crop() != null;
+        return write("count", count) + " " + (one ? names.one(given.crop()) : names.planting(planting));
     }
 
     private Optional<String> ofPlanting(Given given, String name) {

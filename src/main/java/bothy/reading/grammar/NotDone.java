@@ -8,10 +8,10 @@ import java.util.Set;
 
 /** Words of a doing that name a thing: "the harvest", "under netting", "hardening off schedule". */
 final class NotDone {
-    /** "Hardening off schedule", "sowing dates": what is wanted, not done. */
     /** So many words lie between a doing and the other one that it is set against. */
     private static final int CHOICE_REACH = 5;
 
+    /** "Hardening off schedule", "sowing dates": what is wanted, not done. */
     private static final Set<String> PLANS =
             Set.of("schedule", "timetable", "dates", "calendar", "guide", "instructions", "advice", "tips", "chart");
 
@@ -263,8 +263,9 @@ final class NotDone {
     /** "How do I pick them? Cut it or just twist it off": the one or the other, with a verb that has one form for both. */
     private static boolean chosen(List<Token> tokens, Phrase.Place found) {
         int at = found.start();
-        boolean bare = Set.of("cut", "put", "set").contains(tokens.get(at).word())
-                && (at == 0 || tokens.get(at - 1).mark());
+        boolean bare = at > 0
+                && tokens.get(at - 1).mark()
+                && Set.of("cut", "put", "set").contains(tokens.get(at).word());
         int before = at > 0 && tokens.get(at - 1).is("just") ? at - 2 : at - 1;
         boolean other = before > 0
                 && tokens.get(before).is("or")
@@ -272,7 +273,6 @@ final class NotDone {
                         .contains(tokens.get(at).word());
         return other
                 || bare
-                        && at > 0
                         && tokens.subList(at + 1, Math.min(tokens.size(), at + CHOICE_REACH)).stream()
                                 .takeWhile(token -> !token.mark())
                                 .anyMatch(token -> token.is("or"));

@@ -217,13 +217,13 @@ final class Repeats {
                 && one.event().count() == null);
     }
 
-    /** "The onions are in sacks now, put them away on Sunday": one doing, on the day that is told. */
     /** "Spuds in. 24 seed potatoes went down on Saturday". */
     private static boolean setOnce(Event event) {
         return event.what() == What.SOWN
                 && Set.of("potato", "garlic", "shallot", "onion").contains(String.valueOf(event.crop()));
     }
 
+    /** "The onions are in sacks now, put them away on Sunday": one doing, on the day that is told. */
     private static void onceOnly(List<Told> kept) {
         for (Told dated : List.copyOf(kept)) {
             kept.removeIf(now -> now != dated
