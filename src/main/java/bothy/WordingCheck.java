@@ -29,6 +29,7 @@ final class WordingCheck {
             "nextCheck",
             "due",
             "crops",
+            "counted",
             "crop",
             "planting",
             "s",
