@@ -159,7 +159,8 @@ final class CaseNotes {
             entries.addAll(fared);
             return entries;
         }
-        if (heard.signs().isEmpty() && entries.addAll(better(outcome(heard)))) {
+        if (heard.signs().isEmpty() && !better(outcome(heard)).isEmpty()) {
+            entries.addAll(better(outcome(heard)));
             return entries; // "Picked the caterpillars off, much better now": good news is no new description.
         }
         Optional<Finding> answer = pending == null || !ofACase(pending) ? Optional.empty() : answered(heard);

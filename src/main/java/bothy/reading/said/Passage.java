@@ -220,7 +220,7 @@ public record Passage(
                 && Set.of("enough", "plenty", "sufficient").contains(word(number.start() - 2));
     }
 
-    /** "In 1976 we had beans until November". */
+    /** "In 1976 we had beans until November": a year of the last century, as a memory tells it, and no count. */
     private boolean longAgo(NumberSaid number) {
         return number.value() > 1900
                 && number.value() < 2000

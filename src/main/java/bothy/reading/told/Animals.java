@@ -35,11 +35,10 @@ final class Animals {
         int verb = clause.action().words().nextSetBit(0);
         boolean cropToo = clause.crops().stream()
                 .anyMatch(crop -> passage.numbers().stream().anyMatch(number -> number.end() == crop.start()));
-        return !cropToo && takenOff(passage, clause)
-                || !cropToo
-                        && IntStream.rangeClosed(verb + 1, verb + GATHERED_REACH)
-                                .takeWhile(at -> passage.cropAt(at).isEmpty())
-                                .anyMatch(at -> names.contains(passage.word(at)));
+        boolean named = IntStream.rangeClosed(verb + 1, verb + GATHERED_REACH)
+                .takeWhile(at -> passage.cropAt(at).isEmpty())
+                .anyMatch(at -> names.contains(passage.word(at)));
+        return !cropToo && (named || takenOff(passage, clause));
     }
 
     /** "Beetles all over the potatoes, picked a whole jarful off": what was named first is what was picked off. */

@@ -100,7 +100,7 @@ final class BroughtIn {
         return stands && clause.crops().isEmpty() && !justNamed && (!named || !before.isEmpty());
     }
 
-    /** The word before a place, its article left out; "next to" and "in front of" end in what tells the place apart. */
+    /** The word before a place, its article left out; "to" tells a place apart only in "next to". */
     private static String nearest(Passage passage, int place) {
         int at = place - 1;
         while (Set.of("the", "my", "our", "a", "old").contains(passage.word(at))) {
