@@ -2,9 +2,7 @@ package bothy.reading.grammar;
 
 import bothy.reading.said.CropSaid;
 import bothy.reading.text.Token;
-import java.time.DayOfWeek;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -131,7 +129,7 @@ final class VarietyNames {
                 && token.word().length() > 1
                 && !token.is("sowed")
                 && !token.is("planted")
-                && !weekday(token.word());
+                && !token.weekday(); // "On Friday leeks" names no variety.
     }
 
     private CropSaid calledAfter(CropSaid crop) {
@@ -160,10 +158,5 @@ final class VarietyNames {
 
     private String written(int start, int end) {
         return message.substring(tokens.get(start).from(), tokens.get(end - 1).to());
-    }
-
-    /** "On Friday leeks" names no variety. */
-    private static boolean weekday(String word) {
-        return Arrays.stream(DayOfWeek.values()).anyMatch(day -> day.name().equalsIgnoreCase(word));
     }
 }

@@ -1,7 +1,6 @@
 package bothy.reading.said;
 
-import java.time.DayOfWeek;
-import java.util.Arrays;
+import bothy.reading.text.Token;
 import java.util.Set;
 
 /** Numbers without a scale or a unit that can only be how hot or how cold it was. */
@@ -112,7 +111,8 @@ final class BareDegrees {
         int from = at - 1;
         while (from > 0
                 && at - from < FROST_REACH
-                && (passage.tokens().get(from).mark() || behindFrost(passage.word(from)))) {
+                && (passage.tokens().get(from).mark()
+                        || behindFrost(passage.tokens().get(from)))) {
             from--;
         }
         return led && from >= 0 && FROST.contains(passage.word(from)) ? bare(at, COLDEST, FREEZING_F) : -1;
@@ -129,8 +129,7 @@ final class BareDegrees {
                 .orElse(-1);
     }
 
-    private static boolean behindFrost(String word) {
-        return BEHIND_FROST.contains(word)
-                || Arrays.stream(DayOfWeek.values()).anyMatch(day -> day.name().equalsIgnoreCase(word));
+    private static boolean behindFrost(Token token) {
+        return BEHIND_FROST.contains(token.word()) || token.weekday();
     }
 }

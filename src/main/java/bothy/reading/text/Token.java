@@ -1,5 +1,8 @@
 package bothy.reading.text;
 
+import java.time.DayOfWeek;
+import java.util.Arrays;
+
 /**
  * One word, number or mark of a message.
  *
@@ -43,6 +46,11 @@ public record Token(String word, Sort sort, double number, int from, int to, boo
     /** Whether it is a picture character, a word of itself. */
     public boolean picture() {
         return sort == Sort.WORD && !word.isEmpty() && Character.getType(word.codePointAt(0)) == Character.OTHER_SYMBOL;
+    }
+
+    /** Whether it is the full name of a day of the week. */
+    public boolean weekday() {
+        return Arrays.stream(DayOfWeek.values()).anyMatch(day -> day.name().equalsIgnoreCase(word));
     }
 
     /** Whether a sentence ends here. */

@@ -22,20 +22,7 @@ final class BroughtIn {
             "loft",
             "cellar",
             "larder");
-    private static final Set<String> PLANTS = Set.of(
-            "plants",
-            "plant",
-            "seedlings",
-            "seedling",
-            "plugs",
-            "transplants",
-            "starts",
-            "babies",
-            "out",
-            "pot",
-            "pots",
-            "tray",
-            "trays");
+    private static final Set<String> PLANTS = YoungPlants.and("out", "pot", "pots", "tray", "trays");
 
     private static final Set<String> GATHERED = Set.of("harvested", "cured", "stored");
     private static final Set<String> HANDLED = Set.of(

@@ -3,6 +3,7 @@ package bothy.reading.told;
 import bothy.reading.said.Clause;
 import bothy.reading.said.CropSaid;
 import bothy.reading.said.Passage;
+import bothy.reading.said.PlaceSaid;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -42,9 +43,6 @@ final class PutThere {
             "trays",
             "transplants",
             "slips");
-
-    private static final Set<String> YOUNG =
-            Set.of("plants", "plant", "seedlings", "seedling", "plugs", "punnet", "transplants", "starts", "babies");
 
     private PutThere() {}
 
@@ -89,18 +87,18 @@ final class PutThere {
                         || Set.of("pea", "sweetcorn", "pumpkin", "courgette", "winter-squash", "cucumber", "melon")
                                 .contains(crop.crop()));
         return big
-                && IntStream.range(clause.from(), clause.to()).noneMatch(at -> YOUNG.contains(passage.word(at)))
+                && !YoungPlants.named(passage, clause)
+                && !YoungPlants.intoGrowbag(passage, clause)
                 && Passage.within(passage.places(), clause.from(), clause.to()).stream()
-                        .anyMatch(place -> place.container() && !place.name().startsWith("growbag"))
+                        .anyMatch(PlaceSaid::container)
                 && PlantingsMeant.growing(passage.situation()).stream()
                         .noneMatch(planting -> crop.crops().contains(planting.crop()));
     }
 
     /** "Shifted the tomato seedlings to grow bags": where young plants go to stay. */
     static boolean intoGrowbags(Passage passage, Clause clause) {
-        return Passage.within(passage.places(), clause.from(), clause.to()).stream()
-                        .anyMatch(place -> place.container() && place.name().startsWith("growbag"))
-                && IntStream.range(clause.from(), clause.to()).anyMatch(at -> YOUNG.contains(passage.word(at)))
+        return YoungPlants.intoGrowbag(passage, clause)
+                && YoungPlants.named(passage, clause)
                 && IntStream.range(clause.from(), clause.to())
                         .anyMatch(at -> Set.of("to", "into", "in").contains(passage.word(at)));
     }

@@ -16,18 +16,7 @@ import java.util.stream.IntStream;
 final class WhatMeant {
     private static final Set<String> SEED =
             Set.of("seed", "seeds", "cloves", "clove", "tubers", "sets", "chitted", "bulbs", "pips");
-    private static final Set<String> PLANTS = Set.of(
-            "plants",
-            "plant",
-            "seedlings",
-            "seedling",
-            "plugs",
-            "punnet",
-            "punnets",
-            "transplants",
-            "starts",
-            "babies",
-            "out");
+    private static final Set<String> PLANTS = YoungPlants.and("out");
     private static final Set<String> INDOORS = Set.of(
             "windowsill",
             "propagator",
@@ -323,13 +312,11 @@ final class WhatMeant {
         boolean nursery = Passage.within(passage.places(), clause.from(), clause.to()).stream()
                 .map(PlaceSaid::name)
                 .anyMatch(name -> INDOORS.stream().anyMatch(name::contains) || smallPot(name));
-        boolean growbag = Passage.within(passage.places(), clause.from(), clause.to()).stream()
-                .anyMatch(place -> place.name().startsWith("growbag"));
         boolean growing = crop == null
                 || PlantingsMeant.growing(passage.situation()).stream()
                         .map(Planting::crop)
                         .anyMatch(crop.crops()::contains);
-        if (nursery && !young && !growbag && !(growing && crop != null)) {
+        if (nursery && !young && !YoungPlants.intoGrowbag(passage, clause) && !(growing && crop != null)) {
             return What.SOWN;
         }
         if (young || (growing && !(crop != null && rootedAtOnce(crop.crops())))) {
