@@ -20,8 +20,9 @@ final class Inquiries {
     private static final Set<Question> NOT_EACH =
             Set.of(Question.COMPARE, Question.WHAT_TO_GROW, Question.OTHER, Question.TO_DO, Question.SPACING);
 
-    private static final Set<String> JOINING =
-            Set.of("and", "or", "n", "&", "plus", "some", "the", "my", "our", "also", "as", "well", "a", "few");
+    private static final Set<String> JOINING = Set.of(
+            "and", "or", "n", "&", "plus", "some", "the", "my", "our", "also", "as", "well", "a", "few", "seed",
+            "seeds", "packet", "packets", "of");
     private static final Set<String> ANY = Set.of("anything", "any", "something", "which", "what", "plants");
 
     /** Whoever asks whether it is time to eat something may mean whether it can be eaten. */
@@ -123,7 +124,7 @@ final class Inquiries {
         return first < 0 ? List.of() : before.subList(first, before.size());
     }
 
-    /** The crops of the first list in a stretch: with nothing between them but "and", marks, numbers and "some". */
+    /** The crops of the first list in a stretch: with nothing between them but "and", marks, "some" and what seed comes in. */
     private static List<CropSaid> listed(Passage passage, int from, int to) {
         List<CropSaid> listed = new ArrayList<>();
         for (CropSaid said : Passage.within(passage.crops(), from, to)) {
