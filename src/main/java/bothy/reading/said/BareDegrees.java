@@ -83,6 +83,59 @@ final class BareDegrees {
     /** So many words stand there at most. */
     private static final int FROST_REACH = 8;
 
+    /** The warmest night in Fahrenheit. By judgement. */
+    private static final int WARMEST_NIGHT = 80;
+
+    private static final Set<String> NIGHT = Set.of("night", "overnight", "dawn", "daybreak");
+    /** What a night does to the thermometer. */
+    private static final Set<String> LOWERED =
+            Set.of("was", "down", "dropped", "fell", "dipped", "sank", "plunged", "went", "low", "minimum", "min");
+    /** What else a sentence of nothing but a cold night is made of. */
+    private static final Set<String> OF_A_NIGHT = Set.of(
+            "it",
+            "is",
+            "got",
+            "has",
+            "to",
+            "of",
+            "only",
+            "just",
+            "about",
+            "around",
+            "nearly",
+            "below",
+            "under",
+            "as",
+            "cold",
+            "chilly",
+            "right",
+            "on",
+            "in",
+            "at",
+            "by",
+            "the",
+            "my",
+            "our",
+            "last",
+            "here",
+            "out",
+            "there",
+            "outside",
+            "again",
+            "already",
+            "temp",
+            "temps",
+            "temperature",
+            "temperatures",
+            "thermometer",
+            "mercury",
+            "outdoor",
+            "indoor",
+            "patio",
+            "yard",
+            "garden",
+            "plot");
+
     private final Passage passage;
 
     BareDegrees(Passage passage) {
@@ -116,6 +169,40 @@ final class BareDegrees {
             from--;
         }
         return led && from >= 0 && FROST.contains(passage.word(from)) ? bare(at, COLDEST, FREEZING_F) : -1;
+    }
+
+    /** "It was 5 on the porch last night": a bare number in a clause that tells of a night, of how it cooled and of nothing else. */
+    int night(int at) {
+        int from = at;
+        while (from > 0 && !passage.tokens().get(from - 1).mark()) {
+            from--;
+        }
+        int end = bare(at, COLDEST, WARMEST_NIGHT);
+        int to = Math.max(at, end);
+        while (to < passage.tokens().size() && !passage.tokens().get(to).mark()) {
+            to++;
+        }
+        boolean night = false;
+        boolean lowered = false;
+        for (int i = from; i < to; i++) {
+            String word = passage.word(i);
+            night |= NIGHT.contains(word);
+            lowered |= LOWERED.contains(word);
+            boolean ofIt = i >= at && i < end
+                    || NIGHT.contains(word)
+                    || LOWERED.contains(word)
+                    || OF_A_NIGHT.contains(word)
+                    || passage.tokens().get(i).weekday()
+                    || placed(i);
+            if (!ofIt) {
+                return -1;
+            }
+        }
+        return night && lowered ? end : -1;
+    }
+
+    private boolean placed(int at) {
+        return passage.places().stream().anyMatch(place -> place.start() <= at && at < place.end());
     }
 
     /** A number without a unit from a least to a most, at a place. */

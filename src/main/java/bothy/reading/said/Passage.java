@@ -66,6 +66,7 @@ public record Passage(
                         .orElse(-1);
             case "hot" -> new BareDegrees(this).hot(at);
             case "cold" -> new BareDegrees(this).cold(at);
+            case "night" -> new BareDegrees(this).night(at);
             case "date" -> ending(days, at);
             case "place" -> ending(places, at);
             case "temp" ->

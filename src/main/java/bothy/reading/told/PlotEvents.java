@@ -42,6 +42,7 @@ public final class PlotEvents {
         return switch (event.what()) {
             case NOTE -> event.withDetail(note(passage, clause));
             case TEMPERATURE -> temperature(event, passage, clause);
+            case FROST -> event.amount() == null ? bare(event, passage, clause) : event;
             case RAIN -> event.amount() == null ? gauged(event, passage, clause) : event;
             case SOIL_CHECKED -> event.withPlace(place(passage, clause), null);
             default -> event;
@@ -74,13 +75,14 @@ public final class PlotEvents {
                         .orElse(event);
     }
 
-    /** "Got down to 3": the number alone is degrees. */
+    /** "Got down to 3", "frost, -2": the number alone is degrees. */
     private static Event bare(Event event, Passage passage, Clause clause) {
         return Passage.within(
                         passage.numbers(),
                         clause.action().start(),
                         clause.action().end())
                 .stream()
+                .filter(number -> event.what() != What.FROST || number.value() < 0) // "two frosts" counts them.
                 .reduce((first, second) -> second)
                 .map(number -> event.withAmount(number.value(), "°"))
                 .orElse(event);
@@ -216,10 +218,12 @@ public final class PlotEvents {
                 .anyMatch(passage.words()::contains);
     }
 
-    /** "Low of 38": no night is so warm but in Fahrenheit. */
+    /** "Low of 38", "was 41 on the porch last night": no night is so warm but in Fahrenheit. */
     private static boolean lowest(Passage passage) {
-        return LOWS.stream().anyMatch(passage.words()::contains)
-                && HIGHS.stream().noneMatch(passage.words()::contains);
+        boolean night = passage.numbers().stream().anyMatch(number -> passage.end("night", number.start()) > 0);
+        return night
+                || LOWS.stream().anyMatch(passage.words()::contains)
+                        && HIGHS.stream().noneMatch(passage.words()::contains);
     }
 
     /** "100 degrees today": the air of a day, which can be so only in Fahrenheit. */
