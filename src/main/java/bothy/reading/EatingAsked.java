@@ -25,6 +25,7 @@ final class EatingAsked {
     private final PhraseBook<String> asks;
     private final PhraseBook<String> whether;
     private final PhraseBook<String> unless;
+    private final PhraseBook<String> harm;
     private final PhraseBook<Named> by = new PhraseBook<>();
     private final PhraseBook<Named> parts = new PhraseBook<>();
     private final PhraseBook<Named> faults = new PhraseBook<>();
@@ -38,6 +39,7 @@ final class EatingAsked {
         asks = file.book("/asks", "asks");
         whether = file.book("/whether", "whether");
         unless = file.book("/unless", "unless");
+        harm = file.book("/harm", "harm");
         eating = Set.copyOf(words.list(FILE, "/eating"));
         named(words, file, "/by", by);
         named(words, file, "/parts", parts);
@@ -55,6 +57,7 @@ final class EatingAsked {
         Set<String> all = new HashSet<>(asks.vocabulary());
         all.addAll(whether.vocabulary());
         all.addAll(unless.vocabulary());
+        all.addAll(harm.vocabulary());
         all.addAll(by.vocabulary());
         all.addAll(parts.vocabulary());
         all.addAll(faults.vocabulary());
@@ -69,7 +72,9 @@ final class EatingAsked {
             return new Eaten(
                     BY_ANIMALS.contains(String.valueOf(fault)) ? null : name(by, passage, begins, sentence[1]),
                     name(parts, passage, sentence[0], sentence[1]),
-                    fault);
+                    fault,
+                    !passage.crops().isEmpty(),
+                    stands(harm, passage, sentence[0], sentence[1]));
         }
         return null;
     }

@@ -22,9 +22,11 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /** The words of one turn. */
 final class Phrasing {
+    private static final Pattern YES_OR_NO = Pattern.compile("^(?:Yes|No)[:,] ");
     private static final String CROPS_HERE = "\u0001";
     /** The advice whose words are made of a verdict. */
     private static final String LIKELIEST_CAUSE = "likeliest-cause";
@@ -128,9 +130,17 @@ final class Phrasing {
             return Optional.empty();
         }
         Wording.Says own = says.in(given.crop());
-        Optional<String> say = fill(own.say(), given, several).map(text -> dated(text, given));
+        Optional<String> say =
+                fill(own.say(), given, several).map(this::withoutYesOrNo).map(text -> dated(text, given));
         Optional<String> because = own.because() == null ? Optional.empty() : fill(own.because(), given, several);
         return say.map(text -> because.map(reason -> text + " " + upper(reason)).orElse(text));
+    }
+
+    /** "Are green potatoes poisonous?" is not answered "no: throw them out", which says whether they are food. */
+    private String withoutYesOrNo(String text) {
+        boolean harmAsked = turn.heard().inquiries().stream()
+                .anyMatch(inquiry -> inquiry.eaten() != null && inquiry.eaten().harm());
+        return harmAsked ? upper(YES_OR_NO.matcher(text).replaceFirst("")) : text;
     }
 
     private Optional<String> fill(String sentence, Given given, boolean several) {
