@@ -14,6 +14,11 @@ final class ColdNight {
     /** Milder nights are none that a grower fears. */
     private static final double COLD_C = 15;
 
+    /** So cold by the forecast there may be frost on the ground. Common practice. */
+    private static final double NEAR_FROST_C = 4;
+
+    private static final Set<String> COVERING = Set.of("cover", "covering", "covered", "fleece");
+
     private static final Set<Question> OPEN = Set.of(Question.SAFE, Question.STATUS, Question.OTHER);
     private static final Set<String> PLAIN_TOPICS = Set.of("normal", "eating");
     private static final Set<String> OF_THE_NIGHT = Set.of(
@@ -25,6 +30,9 @@ final class ColdNight {
     static Inquiry asked(Inquiry inquiry, Passage passage) {
         boolean plain = OPEN.contains(inquiry.question())
                 && (inquiry.topic() == null || PLAIN_TOPICS.contains(inquiry.topic()));
+        if (wouldCover(inquiry, passage)) {
+            return inquiry.asking(Question.SAFE).withTopic("frost");
+        }
         // "Too cold for the corn" asks when to sow it only while none stands.
         boolean tooCold = inquiry.question() == Question.WHEN_SOW
                 && inquiry.topic() == null
@@ -36,6 +44,16 @@ final class ColdNight {
         }
         return inquiry.asking(inquiry.question() == Question.SAFE ? Question.SAFE : Question.OTHER)
                 .withTopic(TOPIC);
+    }
+
+    /** "34F Thursday night, cover or leave it": how to cover is not what they want to know. */
+    private static boolean wouldCover(Inquiry inquiry, Passage passage) {
+        return inquiry.question() == Question.HOW_TO
+                && passage.words().stream().anyMatch(COVERING::contains)
+                && passage.words().stream().anyMatch(OF_THE_NIGHT::contains)
+                && passage.quantities().stream()
+                        .filter(Quantity::degrees)
+                        .anyMatch(one -> celsius(one, passage) <= NEAR_FROST_C);
     }
 
     private static boolean in(Passage passage, boolean cold) {

@@ -10,6 +10,7 @@ import bothy.reading.said.Passage;
 import bothy.reading.told.PlantingsMeant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -58,6 +59,21 @@ final class Inquiries {
             "fruit");
     private static final Set<Question> ALIKE_IN_KIND = Set.of(Question.OTHER, Question.HOW_TO);
     private static final Set<Question> WHOLE_PLOT = Set.of(Question.TO_DO, Question.WHAT_TO_GROW);
+    /** What "in bed 3" is asked of what stands there. */
+    private static final Set<Question> OF_A_PLACE = EnumSet.of(
+            Question.STATUS,
+            Question.READY,
+            Question.HOW_HARVEST,
+            Question.SPACING,
+            Question.WHEN_WATER,
+            Question.HOW_MUCH_WATER,
+            Question.WHEN_STOP_WATERING,
+            Question.FEED_WHEN,
+            Question.FEED_WHAT,
+            Question.SAFE,
+            Question.NEXT,
+            Question.HOW_TO);
+
     private final Questions questions;
 
     Inquiries(Questions questions) {
@@ -313,7 +329,9 @@ final class Inquiries {
         if (said != null) {
             return PlantingsMeant.of(said, passage, sentence[0], sentence[1], true);
         }
-        List<Planting> there = question == Question.STATUS ? standingWhereSaid(passage, sentence) : List.of();
+        List<Planting> there = OF_A_PLACE.contains(question)
+                ? PlantingsMeant.standingIn(passage, sentence[0], sentence[1])
+                : List.of();
         if (!there.isEmpty()) {
             return there;
         }
@@ -324,20 +342,6 @@ final class Inquiries {
         }
         List<Planting> mentioned = PlantingsMeant.mentioned(passage.situation());
         return points || question == Question.NEXT ? mentioned : List.of();
-    }
-
-    /** "What have I got in bed 2?" asks of what stands there. */
-    private static List<Planting> standingWhereSaid(Passage passage, int[] sentence) {
-        List<Planting> growing = passage.situation().plantings().stream()
-                .filter(planting -> !planting.over())
-                .toList();
-        return Passage.within(passage.places(), sentence[0], sentence[1]).stream()
-                .map(place -> growing.stream()
-                        .filter(planting -> PlantingsMeant.stands(planting, place))
-                        .toList())
-                .filter(there -> !there.isEmpty())
-                .findFirst()
-                .orElse(List.of());
     }
 
     private static boolean says(Passage passage, int[] sentence, String word) {

@@ -193,9 +193,10 @@ final class Signs {
 
     SignSeen seen(Passage passage, int[] sentence, Found<String> found) {
         CropSaid said = crop(passage, sentence, found);
-        List<Planting> plantings = said == null
-                ? PlantingsMeant.mentioned(passage.situation())
-                : PlantingsMeant.of(said, passage, sentence[0], sentence[1], true);
+        List<Planting> there = said == null ? PlantingsMeant.standingIn(passage, sentence[0], sentence[1]) : List.of();
+        List<Planting> plantings = said != null
+                ? PlantingsMeant.of(said, passage, sentence[0], sentence[1], true)
+                : there.isEmpty() ? PlantingsMeant.mentioned(passage.situation()) : there;
         List<String> crops = plantings.stream().map(Planting::crop).distinct().toList();
         String crop = crops.size() == 1
                 ? crops.get(0)

@@ -247,7 +247,9 @@ final class DirectObjects {
     }
 
     private static boolean onlyWhere(Passage passage, ActionSaid action, CropSaid crop) {
-        if (BEDS.contains(passage.word(crop.end())) && alsoNamed(passage, action, crop)) {
+        boolean named = BEDS.contains(passage.word(crop.end()))
+                && !passage.numberedPlace(crop.end()); // "10 runner beans bed 2" is where they went.
+        if (named && alsoNamed(passage, action, crop)) {
             return true;
         }
         for (int at = crop.start() - 1; at >= Math.max(0, crop.start() - REACH); at--) {

@@ -90,6 +90,11 @@ public record Passage(
         };
     }
 
+    /** Whether "bed 2" begins here, and not the bed of a crop. */
+    public boolean numberedPlace(int at) {
+        return places.stream().anyMatch(place -> place.start() == at && place.end() > at + 1);
+    }
+
     private static int ending(List<Quantity> quantities, int at, String unit) {
         return quantities.stream()
                 .filter(quantity -> quantity.start() == at && quantity.unit().equals(unit))

@@ -149,19 +149,6 @@ final class Counts {
                         .orElse(null);
     }
 
-    /** "It is late but 16 potatoes are in", against "all but 16 potatoes are in". */
-    private static boolean joined(Passage passage, int but) {
-        if (!passage.word(but).equals("but")) {
-            return false;
-        }
-        for (int at = but - 1; at >= 0 && !passage.word(at).equals("."); at--) {
-            if (LooseCounts.ALL.contains(passage.word(at))) {
-                return false;
-            }
-        }
-        return true;
-    }
-
     private static boolean outOf(Passage passage, NumberSaid number) {
         int of = passage.word(number.start() - 1).equals("the") ? number.start() - 2 : number.start() - 1;
         return passage.word(of).equals("of") && passage.word(of - 1).equals("out");
@@ -178,8 +165,10 @@ final class Counts {
 
     /** "6 little tomato plants", "4 of the toms", "2 trays of 12 lettuces". */
     private Integer before(Passage passage, List<NumberSaid> numbers, CropSaid crop, String action) {
-        if (notCounts.contains(passage.word(crop.end())) && !counted.contains(passage.word(crop.end()))) {
-            return null; // "Two radish sowings".
+        if (notCounts.contains(passage.word(crop.end()))
+                && !counted.contains(passage.word(crop.end()))
+                && !passage.numberedPlace(crop.end())) {
+            return null; // "Two radish sowings", but not "10 leeks bed 2".
         }
         for (int at = crop.start() - 1, words = 0; at >= 0 && words < 6; at--, words++) {
             int here = at;
@@ -189,7 +178,7 @@ final class Counts {
                     .orElse(null);
             if (number != null
                     && EXCEPT.contains(passage.word(number.start() - 1))
-                    && !joined(passage, number.start() - 1)) {
+                    && !LooseCounts.joined(passage, number.start() - 1)) {
                 return null; // "All but 3 of the onions".
             }
             if (number != null && outOf(passage, number)) {

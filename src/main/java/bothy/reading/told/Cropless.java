@@ -69,7 +69,8 @@ final class Cropless {
                     ? List.of()
                     : List.of(new Unnamed(passage, clause, before).among(Told.of(kept, from, to), hung));
         }
-        if (what == What.HARVESTED && whatMeant.cleared(passage, clause, null)) {
+        if (what == What.HARVESTED
+                && (whatMeant.cleared(passage, clause, null) || Endings.takenUpWhole(passage, clause))) {
             event = event.withDetail("last");
         }
         event = event.withCount(particulars.loose(passage, clause));

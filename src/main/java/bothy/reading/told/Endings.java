@@ -41,6 +41,15 @@ final class Endings {
             "dug",
             "binned",
             "chucked");
+    /** Verbs of taking the plant itself, not of picking from it. */
+    private static final Set<String> TAKEN_UP =
+            Set.of("pulled", "pulling", "lifted", "lifting", "uprooted", "yanked", "dug");
+
+    private static final Set<String> WHOLLY = Set.of("lot", "all", "everything");
+    /** "Pulled all the big ones" leaves the others. */
+    private static final Set<String> ONLY_THE = Set.of(
+            "big", "bigger", "biggest", "large", "larger", "largest", "ripe", "ready", "bolted", "weeds", "side",
+            "bad");
     /** Words beside which plants were cleared since they failed. */
     private static final Set<String> SPOILT = Set.of(
             "blight",
@@ -161,8 +170,19 @@ final class Endings {
         return false;
     }
 
+    /** "Pulled the lot", "lifted them all": plants taken up whole, and every one of them. */
+    static boolean takenUpWhole(Passage passage, Clause clause) {
+        return clause.action().words().stream().anyMatch(at -> TAKEN_UP.contains(passage.word(at)))
+                && IntStream.range(clause.from(), clause.to())
+                        .anyMatch(at -> WHOLLY.contains(passage.word(at))
+                                && !(passage.word(at).equals("all") && ONLY_THE.contains(passage.word(at + 2))));
+    }
+
     /** "Picked all the corn" ends what bears once; of beans it is only what was ripe. */
     static boolean allAtOnce(Passage passage, Clause clause, CropSaid crop) {
+        if (takenUpWhole(passage, clause)) {
+            return true;
+        }
         if (!BEARS_ONCE.contains(crop.crop())) {
             return false;
         }

@@ -247,4 +247,17 @@ final class LooseCounts {
                 && passage.word(at + 1).startsWith("bag");
         return at > from && notCounts.contains(passage.word(at)) || bags;
     }
+
+    /** "It is late but 16 potatoes are in", against "all but 16 potatoes are in". */
+    static boolean joined(Passage passage, int but) {
+        if (!passage.word(but).equals("but")) {
+            return false;
+        }
+        for (int at = but - 1; at >= 0 && !passage.word(at).equals("."); at--) {
+            if (ALL.contains(passage.word(at))) {
+                return false;
+            }
+        }
+        return true;
+    }
 }

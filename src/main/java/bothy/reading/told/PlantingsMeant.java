@@ -145,6 +145,19 @@ public final class PlantingsMeant {
         return kept.isEmpty() ? plantings : kept;
     }
 
+    /** "What have I got in bed 2?", "no sign of anything in bed 3": what stands where the words say. */
+    public static List<Planting> standingIn(Passage passage, int from, int to) {
+        List<Planting> growing = growing(passage.situation());
+        return Passage.within(passage.places(), from, to).stream()
+                .filter(place -> !place.container())
+                .map(place -> growing.stream()
+                        .filter(planting -> stands(planting, place))
+                        .toList())
+                .filter(there -> !there.isEmpty())
+                .findFirst()
+                .orElse(List.of());
+    }
+
     /** The plantings talked about last that still grow. */
     public static List<Planting> mentioned(Situation situation) {
         return growing(situation).stream()
