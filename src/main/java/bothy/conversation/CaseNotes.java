@@ -20,7 +20,6 @@ import bothy.garden.What;
 import bothy.reading.Description;
 import bothy.reading.Reading;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -29,8 +28,6 @@ import java.util.stream.Stream;
 
 /** What one message adds to the case that it belongs to: an answer to the question that waits, and what it tells unasked. */
 final class CaseNotes {
-    private static final Set<What> BEGUN = EnumSet.of(What.SOWN, What.PLANTED_OUT, What.PRICKED_OUT, What.POTTED_ON);
-
     private final Reading reading;
     private final TroubleBook book;
     private final Garden garden;
@@ -200,7 +197,12 @@ final class CaseNotes {
         List<SignSeen> again = description().looseSigns(true).isEmpty()
                 ? List.of()
                 : spokenOf().named();
+        tells &= loosely().goesOnWithATrouble(waits());
         return List.copyOf(wordsOf(tells ? spokenOf().talkedAbout() : again));
+    }
+
+    private boolean waits() {
+        return pending != null && ofACase(pending);
     }
 
     private Optional<Finding> answered(Heard heard) {
@@ -260,8 +262,8 @@ final class CaseNotes {
             return List.of();
         }
         // "How often should I water the tunnel" asks for itself, whatever question about a trouble waits.
-        boolean asksElse = LooselyTold.asksElse(heard);
-        return of(subjects, asksElse ? found.stream().filter(this::asked).toList() : found);
+        boolean ofIt = !LooselyTold.asksElse(heard) && loosely().goesOnWithATrouble(waits());
+        return of(subjects, ofIt ? found : found.stream().filter(this::asked).toList());
     }
 
     private static Stream<Finding> ofPlants(List<Finding> found) {
@@ -338,9 +340,6 @@ final class CaseNotes {
         List<Finding> found = found().stream()
                 .filter(finding -> !finding.about().equals(Finding.OUTCOME) && !Clinic.ofNoPlant(finding.about()))
                 .toList();
-        if (countIsOpen(heard)) {
-            return List.of();
-        }
         boolean nothingElse = heard.statements().stream().noneMatch(Statement::sure);
         boolean ofAnOpenCase = !spokenOf().named().isEmpty() && !anotherTrouble(heard);
         if (crops.isEmpty() && !nothingElse || ofAnOpenCase) {
@@ -368,14 +367,6 @@ final class CaseNotes {
                 && message.pressed() == null
                 && found.stream().noneMatch(this::asked)
                 && spokenOf().anotherTrouble(found);
-    }
-
-    /** "Sowed courgettes, 4 spots of 2 seeds" tells of no spots: how many there are is still to be asked. */
-    private static boolean countIsOpen(Heard heard) {
-        return heard.doubt() != null
-                && heard.doubt().about() == Doubt.About.HOW_MANY
-                && heard.statements().stream()
-                        .anyMatch(statement -> BEGUN.contains(statement.event().what()));
     }
 
     /** How soil and weather are may tell of a trouble that is open; what was done does not. */

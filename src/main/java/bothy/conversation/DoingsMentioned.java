@@ -50,6 +50,9 @@ final class DoingsMentioned {
     /** What is done against a trouble, told last. */
     private static final Set<What> HELP = EnumSet.of(What.PROTECTED, What.SUPPORTED);
 
+    /** What is found at the plants rather than done to them. */
+    private static final Set<What> SHOWN = EnumSet.of(What.DIED, What.SOIL_CHECKED, What.TEMPERATURE);
+
     private static final String SENTENCE_ENDS = ".!?;";
     /** A sentence of so few words tells that and nothing else. */
     private static final int BRIEF = 8;
@@ -103,6 +106,20 @@ final class DoingsMentioned {
     /** Whether a statement tells only in passing what plants or weather did. */
     static boolean seenInPassing(Statement told) {
         return SEEN.contains(told.event().what()) && inPassing(told);
+    }
+
+    /** Whether a statement tells a doing of its own and no loss: what describes no trouble, however it is worded. */
+    static boolean aDoing(Statement told) {
+        return told.sure()
+                && !SHOWN.contains(told.event().what())
+                && !told.event().what().ofThePlot()
+                && !mentioned(told);
+    }
+
+    /** "Peppers have their first small fruits": of good news what is small is no trouble. */
+    static boolean inBloom(Statement told) {
+        return told.sure()
+                && (told.event().what() == What.FLOWERING || told.event().what() == What.FRUIT_SET);
     }
 
     private static boolean mentioned(Statement told) {

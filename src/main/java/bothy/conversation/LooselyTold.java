@@ -11,18 +11,13 @@ import bothy.garden.Statement;
 import bothy.garden.What;
 import bothy.reading.Description;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 
 /** The signs of a trouble that was told in words of the grower's own, where reading found no sign that tells of a cause. */
 final class LooselyTold {
-    /** Holes that were made to set something in: "2 per hole", "12 holes". */
-    private static final Pattern DUG =
-            Pattern.compile("\\b(per|each|every|an?|one|deep|in|the|\\d+|planting) holes?\\b");
 
     /** A description of fewer telling words is none. By judgement. */
     private static final int LEAST_WORDS = 3;
@@ -36,7 +31,9 @@ final class LooselyTold {
     private static final int PLAIN = 2;
 
     /** Whoever describes a trouble takes more words than these. By judgement. */
-    private static final int BRIEF = 10;
+    static final int BRIEF = 10;
+    /** Whoever is asked about a trouble may take so many. By judgement. */
+    private static final int LONG_ANSWER = 20;
     /** A message of a crop that tells and asks nothing else, and so many telling words. By judgement, tried on messages of no trouble. */
     private static final int AT_LENGTH = 6;
     /** Such a message describes a trouble from this likeness on, without a word of complaint. By judgement, tried likewise. */
@@ -54,26 +51,6 @@ final class LooselyTold {
 
     /** "2 to a hole, 12 holes", "the sort with the bulb, in small pots". */
     private static final Set<String> OF_THE_SOWING = Set.of("holes-in-leaves", "small-bulbs");
-
-    /** Matters whose words may sound like a trouble. */
-    private static final Set<String> OF_NO_TROUBLE = Set.of(
-            "into-the-greenhouse",
-            "was-it-too-early",
-            "chitting",
-            "catches-blight",
-            "will-they-ripen",
-            "year-review",
-            "next-year",
-            "scapes"); // "The curly flower thing".
-
-    /** Questions of what is picked and kept. */
-    private static final Set<String> OF_KITCHEN = Set.of("harvest-size", "freezing", "pesto");
-
-    /** "How long a row do 26 potatoes need" tells of no trouble. */
-    private static final Set<Question> OF_PLANNING = EnumSet.of(Question.HOW_MANY_FIT, Question.SPACING);
-
-    /** Questions of what may come. */
-    private static final Set<String> AHEAD = Set.of("will-split", "will-bolt", "blight-risk", "night-cold");
 
     private final Description description;
     private final Function<String, Description> reading;
@@ -100,22 +77,14 @@ final class LooselyTold {
         boolean named = heard.signs().stream()
                 .anyMatch(sign -> !book.tables().beside().containsKey(sign.sign())
                         && !book.tables().rows(sign.sign(), sign.crop()).isEmpty());
-        if (asksAMatter(heard)
-                || asksWhatToGrow(heard)
-                || asksAhead(heard)
-                || setInHoles(heard)
-                || justUp(heard)
-                || lostOnly(heard)) {
-            return List.of();
-        }
-        if (asksOfTheHarvest(heard) && (text.split("\\s+").length <= BRIEF || showsRipeness(heard))) {
-            return List.of();
-        }
-        if (asksOfEating(heard) && text.split("\\s+").length <= BRIEF) {
+        if (new SoundsLikeTrouble(description, text, reading).toldIn(heard)) {
             return List.of();
         }
         if (!named && asksWhatAils(heard)) {
             return List.of(Troubles.UNNAMED);
+        }
+        if (!looksWrong(heard, found)) {
+            return List.of();
         }
         boolean nothingElse = tellsNothingElse(heard);
         boolean plainly = plainly(nothingElse && !ofABeginning(heard), found) || !named && besideDoings(heard);
@@ -124,7 +93,7 @@ final class LooselyTold {
             return List.of();
         }
         List<String> names = new ArrayList<>(description.looseSigns(nothingElse));
-        boolean complains = description.clearComplaints() >= 1;
+        boolean complains = complainsAtAll();
         if (names.isEmpty() && complains && (tells(nothingElse, found) || describes(nothingElse))) {
             names.add(Troubles.UNNAMED);
         }
@@ -135,15 +104,41 @@ final class LooselyTold {
         return names.isEmpty() && plainly ? List.of(Troubles.UNNAMED) : names;
     }
 
-    /** "Sowed 16 beans, 2 per hole": the holes are the grower's own. */
-    private boolean setInHoles(Heard heard) {
-        return heard.signs().isEmpty()
-                && description.complaints() <= 1
-                && DUG.matcher(text.toLowerCase(Locale.ROOT)).find()
-                && heard.statements().stream()
-                        .anyMatch(told -> told.sure()
-                                && (told.event().what() == What.SOWN
-                                        || told.event().what() == What.PLANTED_OUT));
+    /**
+     * Whether something that looks wrong is told at all, or asked about: in the message without the words of its doings, since "dug 4 lb,
+     * floury as you like" tells of supper. Likeness to what others told of a trouble is no trouble.
+     */
+    private boolean looksWrong(Heard heard, List<Finding> found) {
+        List<Statement> doings =
+                heard.statements().stream().filter(DoingsMentioned::aDoing).toList();
+        Description rest = doings.isEmpty() ? description : reading.apply(beside(text, doings));
+        if (heard.kind() == Kind.CHORE && description.clearComplaints() < PLAIN && !atSomeLength()) {
+            return false;
+        }
+        boolean seen = doings.isEmpty()
+                && rest.ofPlants()
+                && found.stream().anyMatch(one -> book.tables().tellsMuch(one.about(), one.found()));
+        boolean asksOfIt =
+                text.contains("?") && !description.plans() && (!asksElse(heard) || known().size() > 2 * AT_LENGTH);
+        return seen
+                || asksOfIt
+                || rest.complainsOfPlants()
+                || rest.complainsMildlyOfPlants()
+                        && heard.statements().stream().noneMatch(DoingsMentioned::inBloom)
+                        && likeSomeCause(known().size() >= MANY_WORDS ? LIKE_AT_LENGTH : STRIKING)
+                || atSomeLength() && !description.looseSigns(false).isEmpty()
+                || description.clearComplaints() >= PLAIN && atSomeLength()
+                || !rest.looseSigns(doings.isEmpty()).isEmpty();
+    }
+
+    /**
+     * Whether the message may go on with a trouble that is open: a few words may, and whoever writes at length of it complains. "Nobody
+     * watered for six days while we were away, but there was rain" tells of something else.
+     *
+     * @param asked whether a question about it waits
+     */
+    boolean goesOnWithATrouble(boolean asked) {
+        return text.split("\\s+").length <= (asked ? LONG_ANSWER : BRIEF) || description.complainsOfPlants();
     }
 
     /** "The rest of the bed is empty, it threw it down": what plants and weather did is of the trouble, told at length. */
@@ -178,14 +173,14 @@ final class LooselyTold {
         }
         List<String> words = book.tables()
                 .portraits()
-                .known(reading.apply(beside(heard.statements())).words());
+                .known(reading.apply(beside(text, heard.statements())).words());
         return words.size() >= MANY_WORDS
                 && book.tables().portraits().chances(words, description.crops()).values().stream()
                         .anyMatch(chance -> chance >= POINTING);
     }
 
-    /** The message without the words of some statements. */
-    private String beside(List<Statement> statements) {
+    /** A message without the words of some statements. */
+    static String beside(String text, List<Statement> statements) {
         StringBuilder beside = new StringBuilder(text);
         for (Statement told : statements) {
             int to = Math.min(told.to(), text.length());
@@ -196,34 +191,13 @@ final class LooselyTold {
         return beside.toString();
     }
 
-    /** "Planted 7 tomatoes in the bags, one snapped": a loss that is told by itself shows no trouble to look into. */
-    private boolean lostOnly(Heard heard) {
-        List<Statement> lost = heard.statements().stream()
-                .filter(told -> told.sure()
-                        && told.event().what() == What.DIED
-                        && told.event().count() != null)
-                .toList();
-        return !lost.isEmpty()
-                && heard.signs().isEmpty()
-                && lost.size() < heard.statements().size()
-                && reading.apply(beside(lost)).complaints() == 0;
-    }
-
     /** Whether the words describe a trouble, not only name one beside something else. */
     boolean describedAtLength() {
-        return description.complaints() >= PLAIN
-                && text.split("\\s+").length > BRIEF
-                && known().size() >= MANY_WORDS
-                && likeSomeCause(LIKE_AT_LENGTH);
+        return description.complaints() >= PLAIN && atSomeLength();
     }
 
-    /** "Basil up too, like tiny green dots" shows seedlings. */
-    private boolean justUp(Heard heard) {
-        return heard.signs().isEmpty()
-                && text.split("\\s+").length <= BRIEF
-                && description.clearComplaints() <= 1
-                && heard.statements().stream()
-                        .anyMatch(told -> told.sure() && told.event().what() == What.EMERGED);
+    private boolean atSomeLength() {
+        return text.split("\\s+").length > BRIEF && known().size() >= MANY_WORDS && likeSomeCause(LIKE_AT_LENGTH);
     }
 
     /** "A balcony that faces north, I want chillies and basil": nothing grows yet. */
@@ -231,29 +205,6 @@ final class LooselyTold {
         return heard.inquiries().stream()
                 .anyMatch(inquiry ->
                         inquiry.question() == Question.WHEN_SOW || inquiry.question() == Question.WHAT_TO_GROW);
-    }
-
-    /** "Will the tomatoes split after all that rain?": nothing has split. */
-    private boolean asksAhead(Heard heard) {
-        return heard.signs().isEmpty()
-                && heard.inquiries().stream()
-                        .anyMatch(inquiry -> inquiry.topic() != null && AHEAD.contains(inquiry.topic())
-                                || OF_PLANNING.contains(inquiry.question()) && description.clearComplaints() == 0);
-    }
-
-    /** "The silks have gone brown, are they ready?" tells of ripeness. */
-    private static boolean asksOfTheHarvest(Heard heard) {
-        return heard.inquiries().stream()
-                .anyMatch(inquiry -> inquiry.question() == Question.READY
-                        || inquiry.question() == Question.HOW_HARVEST
-                        || inquiry.topic() != null && OF_KITCHEN.contains(inquiry.topic()));
-    }
-
-    /** "A windy balcony, what is worth growing?" tells of the place, and nothing grows yet. */
-    private boolean asksWhatToGrow(Heard heard) {
-        return description.crops().isEmpty()
-                && heard.signs().isEmpty()
-                && heard.inquiries().stream().anyMatch(inquiry -> inquiry.question() == Question.WHAT_TO_GROW);
     }
 
     /** "One of the tomatoes looks off, what ails it?" of what grows, with nothing told of how it looks. */
@@ -268,24 +219,6 @@ final class LooselyTold {
                 && text.split("\\s+").length <= 2 * BRIEF;
     }
 
-    /** "It has turned orange and the stalk is cracking, cut it or leave it" tells of ripeness. */
-    private boolean showsRipeness(Heard heard) {
-        return description.clearComplaints() <= 1
-                && heard.inquiries().stream()
-                        .anyMatch(inquiry -> !inquiry.cues().isEmpty());
-    }
-
-    /** "When can they go in the tunnel" asks of the tunnel, and tells of none in a leaf. */
-    private static boolean asksAMatter(Heard heard) {
-        return heard.inquiries().stream().anyMatch(inquiry -> OF_NO_TROUBLE.contains(String.valueOf(inquiry.topic())));
-    }
-
-    /** "Can guinea pigs eat carrot tops?" tells of no gnawed carrots. */
-    private static boolean asksOfEating(Heard heard) {
-        return heard.inquiries().stream().anyMatch(inquiry -> inquiry.question() == Question.SAFE)
-                && heard.statements().isEmpty();
-    }
-
     /** A message without a question mark that complains twice and shows a sign asks nothing else, whatever its words. */
     private boolean complains() {
         return !text.contains("?")
@@ -296,15 +229,19 @@ final class LooselyTold {
     /** A trouble described at some length is one, whatever else was told or asked with it. */
     private boolean plainly(boolean aloneSaid, List<Finding> found) {
         boolean odd = description.looseSigns(false).contains(ODD);
-        boolean clearly = odd || description.clearComplaints() >= 1 && likeSomeCause(LIKE_A_CAUSE);
+        boolean clearly = odd || complainsAtAll() && likeSomeCause(LIKE_A_CAUSE);
         // Most messages complain of nothing; the tables of troubles are not opened for them.
         boolean strikingly = !description.plans()
-                && (description.clearComplaints() >= 1
+                && (complainsAtAll()
                         || aloneSaid // "Sowed 16 beans in the bed, 2 to a hole" shows none.
                                 && (!description.looseSigns(false).isEmpty() || known().size() > MANY_WORDS))
                 && known().size() >= MANY_WORDS
                 && likeSomeCause(STRIKING);
         return strikingly || clearly && complainsEnough(odd, found);
+    }
+
+    private boolean complainsAtAll() {
+        return description.clearComplaints() >= 1 || description.complainsMildlyOfPlants();
     }
 
     /** Two complaints, three where something is planned; what tells much makes up for one, and what startles for both. */

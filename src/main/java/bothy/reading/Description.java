@@ -19,38 +19,70 @@ public final class Description {
     /** "Not sure if the little one ate any, is it poisonous?": what was eaten is told in the question. */
     private static final String EATEN = "person-ate";
 
+    /** Words for plants that were named before. */
+    private static final Set<String> POINTING = Set.of(
+            "it",
+            "they",
+            "them",
+            "their",
+            "its",
+            "these",
+            "those",
+            "mine",
+            "this",
+            "that",
+            "one",
+            "ones",
+            "seedlings",
+            "seedling",
+            "others");
+
+    /** What is told of people has its caution, whoever they are. */
+    private static final Pattern OF_PEOPLE = Pattern.compile("person-|animal-mess|pregnancy");
+
     private final CloserLook closerLook;
     private final LooseSigns looseSigns;
     private final Set<String> complaints;
     private final Set<String> faint;
+    private final Set<String> mild;
     private final Set<String> plans;
     private final Set<String> whereabouts;
     private final Supplier<List<CropSaid>> crops;
     private final Set<String> growing;
     private final Passage plain;
+    private final Passage told;
     private final Passage whole;
     private List<String> signs;
 
+    /**
+     * @param plain what it tells of the plants that grow here now
+     * @param told the same with what it tells of others and of earlier years
+     * @param whole the same with what it only asks
+     */
     Description(
             CloserLook closerLook,
             LooseSigns looseSigns,
             Set<String> complaints,
             Set<String> faint,
+            Set<String> mild,
             Set<String> plans,
             Set<String> whereabouts,
             Supplier<List<CropSaid>> crops,
             Set<String> growing,
             Passage plain,
+            Passage told,
             Passage whole) {
         this.closerLook = closerLook;
         this.looseSigns = looseSigns;
         this.complaints = complaints;
         this.faint = faint;
+        this.mild = mild;
         this.plans = plans;
         this.whereabouts = whereabouts;
         this.crops = crops;
         this.growing = growing;
         this.plain = plain;
+        this.told = told;
         this.whole = whole;
     }
 
@@ -59,15 +91,18 @@ public final class Description {
      * the open cases to say.
      */
     public List<Finding> findings() {
-        List<Finding> found = closerLook.in(plain);
-        if (whole == plain) {
-            return found;
+        List<Finding> all = new ArrayList<>(closerLook.in(plain));
+        if (told != plain) {
+            closerLook.in(told).stream()
+                    .filter(one -> OF_PEOPLE.matcher(one.about()).lookingAt() && !all.contains(one))
+                    .forEach(all::add);
         }
-        List<Finding> all = new ArrayList<>(found);
-        closerLook.in(whole).stream()
-                .filter(one -> EATEN.equals(one.about()) && !found.contains(one))
-                .forEach(all::add);
-        return all;
+        if (whole != told) {
+            closerLook.in(whole).stream()
+                    .filter(one -> EATEN.equals(one.about()) && !all.contains(one))
+                    .forEach(all::add);
+        }
+        return List.copyOf(all);
     }
 
     /**
@@ -98,12 +133,54 @@ public final class Description {
     /** How many different words of complaint it holds; those that complain only beside others count once at most. */
     public long complaints() {
         return clearComplaints()
+                + plain.words().stream().filter(mild::contains).count()
                 + plain.words().stream().filter(faint::contains).limit(1).count();
     }
 
     /** How many different words it holds that complain by themselves. */
     public long clearComplaints() {
         return plain.words().stream().filter(complaints::contains).count();
+    }
+
+    /**
+     * Whether some sentence complains of plants: it holds a clear complaint, and it or the one before names a crop or a part of a plant, or
+     * points back to one.
+     */
+    public boolean complainsOfPlants() {
+        return complainOfPlants(complaints);
+    }
+
+    /** The same by words that complain of plants only beside what else tells of a trouble. */
+    public boolean complainsMildlyOfPlants() {
+        return complainOfPlants(mild);
+    }
+
+    private boolean complainOfPlants(Set<String> words) {
+        boolean before = false;
+        for (int[] sentence : plain.sentences()) {
+            boolean ofPlants = holds(sentence, whereabouts)
+                    || holds(sentence, POINTING)
+                    || !Passage.within(plain.crops(), sentence[0], sentence[1]).isEmpty();
+            if ((ofPlants || before) && holds(sentence, words)) {
+                return true;
+            }
+            before = ofPlants;
+        }
+        return false;
+    }
+
+    /** Whether it names a crop, a part of a plant or how many of them. */
+    public boolean ofPlants() {
+        return !plain.crops().isEmpty() || whereabouts() > 0;
+    }
+
+    private boolean holds(int[] sentence, Set<String> words) {
+        for (int at = sentence[0]; at < sentence[1]; at++) {
+            if (words.contains(plain.word(at))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** How many different words say where on the plants, how many of them or how fast. */

@@ -38,12 +38,14 @@ public final class Reading {
     private final PlainWords plainWords;
     private final Set<String> complaints;
     private final Set<String> faint;
+    private final Set<String> mild;
     private final Set<String> plans;
     private final Set<String> whereabouts;
     private final Guesses guesses;
     private final EatingAsked eating;
     private final AsksAlike asksAlike;
     private final Hearsay hearsay;
+    private final OtherPlotsAndYears otherPlotsAndYears;
 
     /** @throws bothy.almanac.RulesBroken when a words file is missing or a phrase in one cannot be read */
     public Reading(Words words) {
@@ -66,8 +68,10 @@ public final class Reading {
         plainWords = new PlainWords(words);
         complaints = Set.copyOf(words.list("clues", "/complaints"));
         faint = Set.copyOf(words.list("clues", "/faint-complaints"));
+        mild = Set.copyOf(words.list("clues", "/mild-complaints"));
         plans = Set.copyOf(words.list("clues", "/plans"));
         whereabouts = Set.copyOf(words.list("clues", "/whereabouts"));
+        otherPlotsAndYears = new OtherPlotsAndYears(moods, complaints);
         Set<String> known = new HashSet<>();
         List.of(
                         moods.vocabulary(),
@@ -135,11 +139,13 @@ public final class Reading {
     /** What a message tells of a trouble beside the signs that {@link #read} names. */
     public Description description(String text, Situation situation) {
         Passage whole = plainWords.of(hearsay.without(grammar.whole(text, situation)));
+        Passage told = eating.withoutWhatIsAsked(whole);
         return new Description(
                 closerLook,
                 looseSigns,
                 complaints,
                 faint,
+                mild,
                 plans,
                 whereabouts,
                 () -> grammar.crops(text, situation),
@@ -147,7 +153,8 @@ public final class Reading {
                         .filter(planting -> !planting.over())
                         .map(Planting::crop)
                         .collect(Collectors.toSet()),
-                eating.withoutWhatIsAsked(whole),
+                otherPlotsAndYears.without(told),
+                told,
                 whole);
     }
 

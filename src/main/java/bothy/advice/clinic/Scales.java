@@ -113,13 +113,29 @@ final class Scales {
         double[] chances = Weighing.chances(weights);
         double[] bySeen = Weighing.chances(seen);
         for (int i = 0; i < causes.size(); i++) {
-            if (chances[i] > MOST_BY_WORDS && bySeen[i] < BY_WORDS_ALONE) {
+            boolean byWordsAlone = bySeen[i] < BY_WORDS_ALONE || onlyUnnamed() && !clueTo(causes.get(i));
+            if (chances[i] > MOST_BY_WORDS && byWordsAlone) {
                 // What words alone make of it beyond that is left to something else.
                 chances[causes.size()] += chances[i] - MOST_BY_WORDS;
                 chances[i] = MOST_BY_WORDS;
             }
         }
         return chances;
+    }
+
+    /** Whether no sign with a name was told at all. */
+    private boolean onlyUnnamed() {
+        return file.signs().stream().allMatch(Troubles.UNNAMED::equals);
+    }
+
+    /** Whether something found on the plant, and no mere circumstance, speaks much for a cause. */
+    private boolean clueTo(String cause) {
+        return file.findings().entrySet().stream().anyMatch(found -> {
+            Question question = troubles.questions().get(found.getKey());
+            return question != null
+                    && !question.circumstance()
+                    && question.pointsTo(found.getValue(), BRINGS_IN).contains(cause);
+        });
     }
 
     List<Reason> reasons(int cause) {

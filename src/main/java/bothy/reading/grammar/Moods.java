@@ -27,6 +27,15 @@ public final class Moods {
     /** Past forms that are plain forms too. */
     private static final Set<String> PLAIN_TOO = Set.of("come", "put", "set", "cut", "run", "spread", "burst");
 
+    /** What comes back tells of this season too: "every year", "each spring", "used to the sun". */
+    private static final Set<String> RETURNING = Set.of("every", "each", "used", "most");
+
+    private static final Set<String> NOW = Set.of("again", "now", "still", "since", "too", "today");
+    /** Who did a thing without leave is told of the trouble: "someone has cut the tops off". */
+    private static final Set<String> ANYBODY = Set.of("someone", "somebody", "you", "she", "he");
+    /** Whoever is the subject of a clause stands behind so few words of it at most: "so then my neighbour …". */
+    private static final int AT_THE_HEAD = 2;
+
     private final Map<String, PhraseBook<String>> books = new HashMap<>();
     private final Set<String> vocabulary = new HashSet<>();
     private final Comparisons comparisons;
@@ -132,6 +141,34 @@ public final class Moods {
                 && (!has("others", passage, sentence[0], start) || has("household", passage, sentence[0], sentence[1]))
                 && (!theirs(passage, sentence[0], sentence[1])
                         || says(passage, sentence[0], sentence[1], OURS)); // "Jean has greenfly on her beans."
+    }
+
+    /** Whether a clause tells of a season that is over: "caterpillars got the lot last year", and not "worse than last year". */
+    public boolean ofAnotherYear(Passage passage, int from, int to) {
+        return books
+                .get("pastseason")
+                .all(passage.tokens(), from, comparisons.behind(passage, from, to), passage)
+                .stream()
+                .anyMatch(found -> !RETURNING.contains(passage.word(found.start()))
+                        && !OtherUses.counted(passage, found)
+                        && !says(passage, from, to, NOW));
+    }
+
+    /** Whether a clause tells of somebody else's plants: somebody is its subject, "next door has mildew", or owns them, "all his tomatoes". */
+    public boolean ofAnotherGrower(Passage passage, int from, int to) {
+        int compared = comparisons.behind(passage, from, to);
+        boolean another = books.get("others").all(passage.tokens(), from, compared, passage).stream()
+                .anyMatch(found -> found.start() - from <= AT_THE_HEAD
+                        && !ANYBODY.contains(passage.word(found.start()))
+                        && !OtherUses.addressed(passage, found)
+                        && !says(passage, found.end(), to, OURS));
+        return (another || theirs(passage, from, to) && !says(passage, from, to, OURS))
+                && !has("household", passage, from, to);
+    }
+
+    /** Whether a clause speaks of the grower's own again. */
+    public boolean ofOurs(Passage passage, int from, int to) {
+        return says(passage, from, to, OURS);
     }
 
     private Mood ours(ActionSaid action, Passage passage, int from, int to) {
