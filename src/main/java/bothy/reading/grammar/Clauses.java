@@ -79,6 +79,7 @@ public final class Clauses {
         NotEither.of(passage, clauses);
         ThereWas.of(passage, clauses);
         PutInTwice.of(passage, clauses);
+        GotThenSet.of(passage, clauses);
         for (ActionSaid action : all) {
             if (measured(action)) {
                 clauses.add(new Clause(
