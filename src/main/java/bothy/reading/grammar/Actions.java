@@ -209,7 +209,8 @@ public final class Actions {
         all.removeIf(found -> found.meaning().form() != null && NotDone.acrossComma(tokens, found.place(), slots));
         all.removeIf(
                 found -> NotDone.only(tokens, found.place(), found.meaning().form()));
-        all.removeIf(found -> asNoun(tokens, found, slots));
+        all.removeIf(found -> Qualifying.only(
+                tokens, found.meaning().action(), found.meaning().form(), found.place(), slots));
         // "Planted sprouts out" sees none.
         all.removeIf(found -> found.meaning().action().equals("emerged")
                 && tokens.get(found.start()).is("sprouts")
@@ -235,15 +236,6 @@ public final class Actions {
                                 && verb.place().words().get(found.end() - 1)));
         all.removeIf(found -> verbs.stream().anyMatch(verb -> describes(verb, found, slots) || objectOf(verb, found)));
         return book.withoutShared(all);
-    }
-
-    /** "A melon plant in the border", "lettuce starts": a thing that the crop says the kind of, and nobody plants or starts. */
-    private static boolean asNoun(List<Token> tokens, PhraseBook.Found<Told> found, Phrase.Slots slots) {
-        int at = found.start();
-        Form form = found.meaning().form();
-        return (form == Form.PLAIN || form == Form.PLAIN_S)
-                && Set.of("plant", "plants", "starts").contains(tokens.get(at).word())
-                && IntStream.range(Math.max(0, at - 3), at).anyMatch(crop -> slots.end("crop", crop) == at);
     }
 
     private static boolean tippedOver(PhraseBook.Found<Told> verb, PhraseBook.Found<Told> found) {

@@ -29,6 +29,12 @@ final class Scanner {
             + "|pints?|quarts?|lit(?:re|er)s?|l|m|met(?:re|er)s?|kilos?|kg|acres?|miles?|hours?|strength|cans?|of|an?"
             + "|in\\.? ?(?:deep|apart|down|tall|high|long|wide|thick|of|spacing|below|under|pots?|[,.;]|$))(?![a-z]))");
 
+    /** Figures that stand for how they sound, "b4" also for a bed where a place is told. */
+    private static final Pattern SOUNDED =
+            Pattern.compile("(b4|gr8|2moro|2morro|2morrow|4got|2nite|2day)(?![\\p{L}\\d])");
+
+    private static final Set<String> PLACING = Set.of("in", "into", "to", "of", "bed", "from", "and");
+
     private static final Pattern NUMBER = Pattern.compile("(\\d{1,3}(,\\d{3})+|\\d{1,15})(\\.\\d{1,9})?|\\.\\d{1,9}");
     private static final Pattern COMMA_DECIMAL = Pattern.compile("\\d{1,6},\\d{1,2}(?![\\d,])");
     private static final Pattern ORDINAL_ENDING = Pattern.compile("(st|nd|rd|th)\\b");
@@ -64,6 +70,9 @@ final class Scanner {
     private void run() {
         while (at < low.length()) {
             char c = low.charAt(at);
+            if (!placed() && take(SOUNDED, Sort.WORD)) {
+                continue;
+            }
             if (Character.isDigit(c) || (c == '.' && digitAt(at + 1) && !digitAt(at - 1))) {
                 number();
             } else if (c == '-' && digitAt(at + 1) && startsFresh()) {
@@ -74,6 +83,11 @@ final class Scanner {
                 other(c);
             }
         }
+    }
+
+    private boolean placed() {
+        return tokens.isEmpty()
+                || PLACING.contains(tokens.get(tokens.size() - 1).word());
     }
 
     private void number() {
