@@ -194,6 +194,11 @@ final class Sentences {
                 int[] here = sentence;
                 own.removeIf(clause -> ripeness.only(whole, here, clause.action()));
             }
+            if (begins < 0 && before != null && mark(passage, before)) {
+                // "How do you pick chard? Pull the stalk or cut it": goes on asking.
+                own.removeIf(clause ->
+                        clause.mood() == Mood.UNCLEAR && clause.action().form() == Form.PLAIN);
+            }
             if (safety) {
                 // "The toddler just ate a raw bean, is that dangerous?"
                 own.removeIf(clause -> Set.of("ate", "eaten", "eat", "swallowed", "munched")

@@ -43,6 +43,11 @@ final class Scanner {
     private static final Pattern BEGINS_ANEW = Pattern.compile(
             "\\. ?(oh|the|i|im|i'm|we|they|it|its|it's|also|then|but|now|so|how|what|when|is|are|can|should|do|does|will|any|my"
                     + "|our|some|next)\\b");
+    /** "Watered in with 2 gal. 14 hours in the truck": behind a measure another number begins anew, unless it is a part of it. */
+    private static final Pattern COUNTS_ANEW =
+            Pattern.compile("\\. \\d+(?! ?(?:oz|ounces?|lbs?|pounds?|in|inch|inches)\\b)");
+
+    private static final Set<String> MEASURES = Set.of("lb", "lbs", "oz", "gal", "ft");
 
     private static final Set<String> ABBREVIATIONS = Set.of(
             "nos", "no", "approx", "ca", "pkt", "pkts", "pcs", "qty", "lb", "lbs", "oz", "gal", "ft", "min", "max",
@@ -180,7 +185,10 @@ final class Scanner {
             at++;
         }
         add(low.substring(start, at), Sort.WORD, Double.NaN, start);
-        if (ABBREVIATIONS.contains(low.substring(start, at)) && goesOnBehindTheStop()) {
+        String word = low.substring(start, at);
+        boolean anew = MEASURES.contains(word)
+                && COUNTS_ANEW.matcher(low).region(at, low.length()).lookingAt();
+        if (ABBREVIATIONS.contains(word) && !anew && goesOnBehindTheStop()) {
             at++;
         }
     }
