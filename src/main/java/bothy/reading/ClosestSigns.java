@@ -4,13 +4,20 @@ import bothy.garden.SignSeen;
 import bothy.reading.said.Passage;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.IntStream;
 
 /** The signs of a message, each by the name that says most of it. */
 final class ClosestSigns {
-    private static final String NOTHING_UP = "no-emergence";
+    /**
+     * "Patchy, bare stretches where nothing came up" tells of gaps, not that none is up; "full size and just sitting there green" of
+     * fruit that stands still, not of seedlings.
+     */
+    private static final Map<String, String> OF_ANOTHER =
+            Map.of("no-emergence", "patchy-emergence", "seedlings-stalled", "not-ripening");
+
     /** What frost leaves behind of leaves, as growers see it. */
     private static final Set<String> FROSTED =
             Set.of("black", "blackened", "mushy", "soft", "limp", "soggy", "slimy", "glassy", "collapsed");
@@ -28,17 +35,16 @@ final class ClosestSigns {
         return seen.stream()
                 .distinct()
                 .filter(sign ->
-                        !wider.contains(sign.sign()) && !Signs.rotOfSeedlings(sign, seen) && !gapsOnly(sign, seen))
+                        !wider.contains(sign.sign()) && !Signs.rotOfSeedlings(sign, seen) && !saidBy(sign, seen))
                 .map(sign -> afterFrost(passage, sign))
                 .toList();
     }
 
-    /** "Patchy, bare stretches where nothing came up": of one crop the gaps are told, not that none is up. */
-    private static boolean gapsOnly(SignSeen sign, List<SignSeen> seen) {
-        return sign.sign().equals(NOTHING_UP)
-                && seen.stream()
-                        .anyMatch(other ->
-                                other.sign().equals("patchy-emergence") && Objects.equals(other.crop(), sign.crop()));
+    /** Whether the words of a sign are those of another that is told of the same crop. */
+    private static boolean saidBy(SignSeen sign, List<SignSeen> seen) {
+        String closer = OF_ANOTHER.get(sign.sign());
+        return seen.stream()
+                .anyMatch(other -> other.sign().equals(closer) && Objects.equals(other.crop(), sign.crop()));
     }
 
     /** "Frost on Monday. The leaves went black and soft from it": told of in another sentence, and behind it all the same. */

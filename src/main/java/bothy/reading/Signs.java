@@ -148,6 +148,7 @@ final class Signs {
         if (NoTrouble.madeToPlantIn(passage, sentence, sign)
                 || NoTrouble.growsNone(passage, sentence, sign)
                 || NoTrouble.onlyCalledSo(passage, sign)
+                || NoTrouble.bulbsRipening(passage, sentence, sign)
                 || quiet(passage, sentence, sign)
                 || NoTrouble.notSoEarly(passage, sign)) {
             return true;

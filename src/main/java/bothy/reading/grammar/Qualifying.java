@@ -38,7 +38,7 @@ final class Qualifying {
 
     static boolean only(List<Token> tokens, String action, Form form, Phrase.Place place, Phrase.Slots slots) {
         if (form == Form.PLAIN || form == Form.PLAIN_S) {
-            return asNoun(tokens, place.start(), slots);
+            return asNoun(tokens, place.start(), slots) || tallAndThin(tokens, place.start());
         }
         return form == null && (ofWhat(tokens, action, place.start()) || whichOnes(tokens, action, place, slots));
     }
@@ -47,6 +47,15 @@ final class Qualifying {
     private static boolean asNoun(List<Token> tokens, int at, Phrase.Slots slots) {
         return Set.of("plant", "plants", "starts").contains(tokens.get(at).word())
                 && IntStream.range(Math.max(0, at - 3), at).anyMatch(crop -> slots.end("crop", crop) == at);
+    }
+
+    /** "Very long and thin": how they look, and no thinning. */
+    private static boolean tallAndThin(List<Token> tokens, int at) {
+        return at > 1
+                && tokens.get(at).is("thin")
+                && Set.of("and", "&", ",").contains(tokens.get(at - 1).word())
+                && Set.of("long", "tall", "pale", "weak", "leggy", "spindly", "lanky")
+                        .contains(tokens.get(at - 2).word());
     }
 
     /** "A mulch of dead leaves", "bottoms of the first green tomatoes": of what or on what something else is told. */

@@ -19,6 +19,10 @@ final class Scanner {
     private static final Pattern ISO = Pattern.compile("\\d{4}-\\d{1,2}-\\d{1,2}(?!\\d)");
     private static final Pattern FIGURES = Pattern.compile(
             "(\\d{1,2}/\\d{1,2}(/\\d{2,4})?|\\d{1,2}\\.\\d{1,2}\\.\\d{2,4}|\\d{1,2}-\\d{1,2}-\\d{4})(?![\\d/])");
+    /** "On the 12.6.": day and month as they are written on the continent. */
+    private static final Pattern DAY_AND_MONTH =
+            Pattern.compile("(0?[1-9]|[12]\\d|3[01])\\.(0?[1-9]|1[0-2])(?=\\.(\\s|$))");
+
     private static final Pattern TIME =
             Pattern.compile("(\\d{1,2}[:.]\\d{2} ?([ap]\\.?m)\\b|\\d{1,2}:\\d{2}(?![\\d:])|\\d{1,2} ?[ap]m\\b)");
     /** "10-10-10" on a bag of fertiliser is neither a day nor a count. */
@@ -91,12 +95,19 @@ final class Scanner {
     }
 
     private boolean placed() {
-        return tokens.isEmpty()
-                || PLACING.contains(tokens.get(tokens.size() - 1).word());
+        return tokens.isEmpty() || PLACING.contains(lastWord());
+    }
+
+    private String lastWord() {
+        return tokens.isEmpty() ? "" : tokens.get(tokens.size() - 1).word();
     }
 
     private void number() {
         if (take(ISO, Sort.FIGURES) || feed() || part() || take(TIME, Sort.TIME) || take(FIGURES, Sort.FIGURES)) {
+            return;
+        }
+        if (Set.of("the", "on", "since", "from").contains(lastWord()) && take(DAY_AND_MONTH, Sort.FIGURES)) {
+            at += goesOnBehindTheStop() ? 1 : 0;
             return;
         }
         int start = at;
