@@ -6,6 +6,7 @@ import bothy.reading.said.Clause;
 import bothy.reading.said.Passage;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * Words of doing in a description of a trouble that are no doing of the day: a plant pulled up to look at its roots is no harvest, and
@@ -52,7 +53,14 @@ final class BesideATrouble {
                         .noneMatch(weight ->
                                 weight.unit().equals("kg") && weight.start() > verb && weight.start() <= verb + WEIGHED)
                 && !within(passage, verb + 1, verb + 1 + OBJECT, ALL)
-                && within(passage, verb + 1, Math.min(verb + 1 + OBJECT, passage.size()), LOOKED_AT);
+                && IntStream.range(verb + 1, Math.min(verb + 1 + OBJECT, passage.size()))
+                        .anyMatch(at -> LOOKED_AT.contains(passage.word(at)) && !halfOf(passage, at));
+    }
+
+    /** "Dug up half the potatoes", against "cut one in half". */
+    private static boolean halfOf(Passage passage, int at) {
+        return passage.word(at).equals("half")
+                && Set.of("the", "my", "our", "of", "a").contains(passage.word(at + 1));
     }
 
     private static boolean ofAFlower(Passage passage, ActionSaid action) {

@@ -1,5 +1,6 @@
 package bothy.reading;
 
+import bothy.reading.grammar.GotThenSet;
 import bothy.reading.said.Clause;
 import bothy.reading.said.Passage;
 import java.util.List;
@@ -10,7 +11,6 @@ import java.util.stream.IntStream;
 final class Chores {
     private static final Set<String> POINTING = Set.of("rest", "them", "others", "remaining");
 
-    private static final Set<String> GOT = Set.of("bought", "got", "picked", "was", "were", "been");
     private static final Set<String> SET = Set.of("planted", "planted-out", "potted-on", "sown");
 
     private Chores() {}
@@ -21,7 +21,7 @@ final class Chores {
 
     /** "Bought watermelon seeds, six of them we put in three holes": how many stands ahead of the doing. */
     private static boolean pointedAhead(Passage passage, Clause before, Clause clause) {
-        return GOT.contains(passage.word(before.action().words().nextSetBit(0)))
+        return GotThenSet.GOT.contains(passage.word(before.action().words().nextSetBit(0)))
                 && before.sentence()[0] == clause.sentence()[0]
                 && SET.contains(clause.action().action())
                 && IntStream.range(before.action().end(), clause.action().start())
@@ -33,7 +33,7 @@ final class Chores {
         int verb = clause.action().words().nextSetBit(0) + 1;
         int behind = Set.of("out", "on", "up").contains(passage.word(verb)) ? verb + 1 : verb;
         int number = passage.word(behind).equals("half") ? behind + 1 : Math.max(behind, passage.end("n", behind));
-        return GOT.contains(passage.word(before.action().words().nextSetBit(0)))
+        return GotThenSet.GOT.contains(passage.word(before.action().words().nextSetBit(0)))
                 && before.sentence()[0] == clause.sentence()[0]
                 && SET.contains(clause.action().action())
                 && (number >= clause.to()

@@ -30,6 +30,10 @@ final class GoesOnAsking {
     /** "How often", "when": so many words at most name nothing. */
     private static final int BARE = 2;
 
+    /** "How often do I feed, and what with?" */
+    private static final Map<Question, Question> WITH_WHAT =
+            Map.of(Question.FEED_WHEN, Question.FEED_WHAT, Question.FEED_DOSE, Question.FEED_WHAT);
+
     private static final Map<Question, Question> HOW = Map.of(Question.READY, Question.HOW_HARVEST);
 
     private GoesOnAsking() {}
@@ -67,6 +71,8 @@ final class GoesOnAsking {
         if (how && AMOUNT.contains(next)) {
             return HOW_MUCH;
         }
-        return how ? HOW : Map.of();
+        boolean with = next.equals("with") && passage.word(begins).equals("what")
+                || next.equals("what") && passage.word(begins).equals("with");
+        return how ? HOW : with ? WITH_WHAT : Map.of();
     }
 }

@@ -113,6 +113,42 @@ final class NoTrouble {
                                 && Set.of("planted", "planted-out", "sown").contains(action.action()));
     }
 
+    /** "Tops on the onions are flopping over": that is how bulbs ripen. */
+    static boolean bulbsRipening(Passage passage, int[] sentence, Found<String> sign) {
+        return sign.meaning().equals("wilting")
+                && sign.place().words().stream().anyMatch(at -> FLOPPING.contains(passage.word(at)))
+                && IntStream.range(sentence[0], sentence[1])
+                        .anyMatch(at -> Set.of("tops", "necks", "stalks").contains(passage.word(at)))
+                && Passage.within(passage.crops(), sentence[0], sentence[1]).stream()
+                        .anyMatch(crop -> Set.of("onion", "garlic", "shallot").contains(crop.crop()));
+    }
+
+    /** "A mulch of dead leaves", "give it a crack": a thing that was made use of, a way of speaking. */
+    static boolean onlyCalledSo(Passage passage, Found<String> sign) {
+        int before = sign.start() - 1;
+        boolean layer = passage.word(before).equals("of")
+                && Set.of(
+                                "mulch",
+                                "layer",
+                                "pile",
+                                "heap",
+                                "bag",
+                                "bags",
+                                "blanket",
+                                "load",
+                                "barrow",
+                                "bucket",
+                                "covering",
+                                "bed")
+                        .contains(passage.word(before - 1));
+        boolean crack = sign.place().words().stream()
+                .anyMatch(at -> passage.word(at).equals("crack")
+                        && Set.of("a", "another").contains(passage.word(at - 1))
+                        && !Set.of("in", "down", "round", "around", "across", "along", "on", "from", "right")
+                                .contains(passage.word(at + 1)));
+        return layer || crack;
+    }
+
     /** "Not growing any carrots this year": none that could stand still. */
     static boolean growsNone(Passage passage, int[] sentence, Found<String> sign) {
         return sign.meaning().equals("seedlings-stalled")

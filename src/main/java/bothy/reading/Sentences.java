@@ -29,10 +29,8 @@ import bothy.reading.told.Recalled;
 import bothy.reading.told.Statements;
 import bothy.reading.told.Told;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -53,6 +51,7 @@ final class Sentences {
     private final RipenessShown ripeness;
     private final TwoQuestions twoQuestions;
     private final Signs signs;
+    private final ClosestSigns closestSigns;
     private final Settings settings;
     private final KindOf kinds;
     private final CropNames cropNames;
@@ -96,6 +95,7 @@ final class Sentences {
         this.twoQuestions = new TwoQuestions(inquiries);
         this.pointsBack = new PointsBack(inquiries, questions.matters());
         this.signs = signs;
+        this.closestSigns = new ClosestSigns(signs);
         this.settings = settings;
         this.kinds = kinds;
         this.cropNames = grammar.cropNames();
@@ -194,6 +194,11 @@ final class Sentences {
                 int[] here = sentence;
                 own.removeIf(clause -> ripeness.only(whole, here, clause.action()));
             }
+            if (begins < 0 && before != null && mark(passage, before)) {
+                // "How do you pick chard? Pull the stalk or cut it": goes on asking.
+                own.removeIf(clause ->
+                        clause.mood() == Mood.UNCLEAR && clause.action().form() == Form.PLAIN);
+            }
             if (safety) {
                 // "The toddler just ate a raw bean, is that dangerous?"
                 own.removeIf(clause -> Set.of("ate", "eaten", "eat", "swallowed", "munched")
@@ -243,7 +248,7 @@ final class Sentences {
                 lines,
                 plans,
                 SeedSeen.asked(passage, seen, asked),
-                closest(seen),
+                closestSigns.of(whole, seen),
                 set,
                 chores.stream().anyMatch(clause -> clause.mood() == Mood.DONE));
     }
@@ -261,16 +266,6 @@ final class Sentences {
         boolean haulms = event.what() == What.NOTE && HAULMS.equals(event.detail()) && event.crop() == null;
         // "Four kohlrabi the size of a tennis ball" have set no fruit.
         return haulms || event.what() == What.FRUIT_SET && event.crop() != null && !cropNames.bears(event.crop());
-    }
-
-    /** Each sign once, and no wider one beside the closer: "wilting every afternoon. They hang down like rags." */
-    private List<SignSeen> closest(List<SignSeen> seen) {
-        Set<String> wider = new HashSet<>();
-        seen.forEach(sign -> wider.add(Objects.requireNonNullElse(signs.wider(sign.sign()), "")));
-        return seen.stream()
-                .distinct()
-                .filter(sign -> !wider.contains(sign.sign()) && !Signs.rotOfSeedlings(sign, seen))
-                .toList();
     }
 
     /** "When may the sweetcorn go out, we are in Perthshire?" tells a setting and asks. */

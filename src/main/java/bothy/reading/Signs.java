@@ -147,6 +147,8 @@ final class Signs {
     private boolean ofSomethingElse(Passage passage, int[] sentence, Found<String> sign) {
         if (NoTrouble.madeToPlantIn(passage, sentence, sign)
                 || NoTrouble.growsNone(passage, sentence, sign)
+                || NoTrouble.onlyCalledSo(passage, sign)
+                || NoTrouble.bulbsRipening(passage, sentence, sign)
                 || quiet(passage, sentence, sign)
                 || NoTrouble.notSoEarly(passage, sign)) {
             return true;

@@ -65,11 +65,18 @@ final class TroubleOrDoing {
     /** "Slugs ate 6 of the kale": what is counted as lost is no sign to look into. */
     private static boolean eatenUp(Passage passage, Found<String> trouble) {
         return Set.of("holes-in-leaves", "seedlings-cut-off").contains(trouble.meaning())
+                && !partTold(passage, trouble)
                 && passage.actions().stream()
                         .anyMatch(action -> action.action().equals("died")
                                 && !passage.counts(action.start(), action.end()).isEmpty()
                                 && trouble.start() >= action.start()
                                 && trouble.start() - action.end() <= LOSS_REACH);
+    }
+
+    /** "Lost 4 to cutworm, stems bitten through at the ground": what is told of a part of the plant is more than the loss. */
+    private static boolean partTold(Passage passage, Found<String> trouble) {
+        return IntStream.rangeClosed(trouble.start() - 1, trouble.end())
+                .anyMatch(at -> Set.of("stem", "stems", "stalk", "stalks").contains(passage.word(at)));
     }
 
     /** "Potted on in the tunnel, lovely roots", "it dried out enough to walk on": of the place, not of the plants. */

@@ -70,6 +70,10 @@ final class TwoQuestions {
                 || passage.word(at).equals("plus")
                 || passage.word(at).equals(",") && !passage.word(at + 1).equals("and");
         String next = passage.word(at + 1);
-        return joint && (ASKING.contains(next) || INVERTED.contains(next) && SUBJECTS.contains(passage.word(at + 2)));
+        boolean withWhat = next.equals("with") && passage.word(at + 2).equals("what");
+        return joint
+                && (withWhat
+                        || ASKING.contains(next)
+                        || INVERTED.contains(next) && SUBJECTS.contains(passage.word(at + 2)));
     }
 }

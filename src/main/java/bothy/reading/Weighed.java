@@ -7,6 +7,7 @@ import bothy.reading.said.DaySaid;
 import bothy.reading.said.Mood;
 import bothy.reading.said.Passage;
 import bothy.reading.said.Quantity;
+import bothy.reading.said.Span;
 import bothy.reading.text.Conjugation.Form;
 import java.util.BitSet;
 import java.util.List;
@@ -93,12 +94,17 @@ final class Weighed {
             "yay",
             "woohoo");
 
+    private static final Set<String> EXCLAIMED =
+            Set.of("omg", "lol", "haha", "wow", "whoa", "yum", "yippee", "hooray", "yay", "woohoo", "wahey");
+    private static final int LONGEST_CUT_SHORT = 4;
+
     private Weighed() {}
 
     /** The clauses of a sentence with what was weighed in it: alone, or ahead of a remark that some were given away. */
     static List<Clause> with(Passage passage, int[] sentence, List<Clause> own) {
         if (own.isEmpty()) {
-            return picked(passage, sentence);
+            List<Clause> all = picked(passage, sentence);
+            return all.isEmpty() ? picked(passage, new int[] {sentence[0], remark(passage, sentence)}) : all;
         }
         int remark = own.get(0).action().start() - 1;
         boolean givenAway = own.stream().allMatch(Chores::is)
@@ -108,6 +114,24 @@ final class Weighed {
         return picked.isEmpty()
                 ? own
                 : Stream.concat(picked.stream(), own.stream()).toList();
+    }
+
+    /** "2.3 kg of toms today, the neighbours are hiding": where a remark begins that weighs, counts and names nothing. */
+    private static int remark(Passage passage, int[] sentence) {
+        int told = Stream.of(passage.crops(), passage.quantities(), passage.numbers(), passage.days())
+                .flatMap(List::stream)
+                .filter(span -> span.start() >= sentence[0] && span.end() <= sentence[1])
+                .mapToInt(Span::end)
+                .max()
+                .orElse(sentence[1]);
+        boolean cutShort = passage.word(told - 1).length() <= LONGEST_CUT_SHORT
+                && passage.days().stream().anyMatch(day -> day.end() == told); // "900 g Mon. Sick of them".
+        int mark = told;
+        while (mark < sentence[1] && EXCLAIMED.contains(passage.word(mark))) {
+            mark++;
+        }
+        boolean parted = mark < sentence[1] && passage.tokens().get(mark).mark();
+        return parted || cutShort ? told : sentence[0];
     }
 
     private static List<Clause> picked(Passage passage, int[] sentence) {

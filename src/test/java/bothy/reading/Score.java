@@ -2,7 +2,9 @@ package bothy.reading;
 
 import bothy.garden.Event;
 import bothy.garden.Heard;
+import bothy.garden.Situation;
 import bothy.garden.Statement;
+import bothy.garden.Units;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,7 +36,7 @@ final class Score {
         List<String> found =
                 new ArrayList<>(heard.statements().stream().map(Score::word).toList());
         List<String> expected = message.entries().stream()
-                .map(entry -> full(entry, message.situation().today()))
+                .map(entry -> full(entry, message.situation()))
                 .toList();
         boolean entriesRight = entriesRight(message, heard, found, expected);
         count(sort(message), entriesRight && othersRight(message, heard, vocabulary));
@@ -173,21 +175,20 @@ final class Score {
     /** What, crop, count, day and amount, each "-" when not told. */
     private static String word(Statement statement) {
         Event event = statement.event();
-        String amount =
-                event.amount() == null ? "-" : figures(Math.round(event.amount() * 1000) / 1000.0) + event.unit();
+        String amount = event.amount() == null ? "-" : LabelledAmount.rounded(event.amount()) + event.unit();
         return event.what().word() + " " + or(event.crop()) + " " + or(event.count()) + " " + event.on() + " " + amount;
     }
 
-    private static String full(String entry, LocalDate today) {
+    private static String full(String entry, Situation situation) {
+        LocalDate today = situation.today();
         String[] parts = entry.split(" ");
         boolean ofYear = parts.length > 3 && parts[3].length() > "05-19".length(); // "2026-10-31".
         String day = ofYear ? parts[3] : parts.length > 3 ? today.getYear() + "-" + parts[3] : today.toString();
         return parts[0] + " " + parts[1] + " " + (parts.length > 2 ? parts[2] : "-") + " " + day + " "
-                + (parts.length > 4 ? parts[4] : "-");
-    }
-
-    private static String figures(double value) {
-        return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
+                + (parts.length > 4
+                        ? LabelledAmount.inTheDiarysUnit(
+                                parts[4], situation.grower().units() == Units.US)
+                        : "-");
     }
 
     private static String or(Object part) {

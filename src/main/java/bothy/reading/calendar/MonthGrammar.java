@@ -97,7 +97,8 @@ final class MonthGrammar {
                 && !isAny(at - 1, "sown", "sowed", "planted", "started", "since")) {
             return List.of();
         }
-        boolean monthFirst = grower.monthFirst() ? number[0] <= 12 : number[1] > 12;
+        boolean monthFirst =
+                grower.monthFirst() && !(parts.length == 2 && written.contains(".")) ? number[0] <= 12 : number[1] > 12;
         int month = number[monthFirst ? 0 : 1];
         int day = number[monthFirst ? 1 : 0];
         if (parts.length == 2) {

@@ -28,7 +28,8 @@ public final class Actions {
             "(a|an|the|their|its|them|another|first|second|third|fourth|final|last|good|quick|proper|bit of|some|more|weekly|light|heavy|big|all|my|our|of)";
     /** Little words between a verb and what was gathered. */
     private static final Set<String> LED = Set.of(
-            "the", "our", "my", "a", "few", "some", "first", "last", "more", "of", "another", "off", "out", "up");
+            "the", "our", "my", "a", "few", "some", "first", "last", "more", "of", "another", "off", "out", "up",
+            "about", "around", "all", "over", "nearly");
 
     private final PhraseBook<Told> book = new PhraseBook<>();
     private final Set<String> verbs = new HashSet<>();
@@ -209,6 +210,8 @@ public final class Actions {
         all.removeIf(found -> found.meaning().form() != null && NotDone.acrossComma(tokens, found.place(), slots));
         all.removeIf(
                 found -> NotDone.only(tokens, found.place(), found.meaning().form()));
+        all.removeIf(found -> Qualifying.only(
+                tokens, found.meaning().action(), found.meaning().form(), found.place(), slots));
         // "Planted sprouts out" sees none.
         all.removeIf(found -> found.meaning().action().equals("emerged")
                 && tokens.get(found.start()).is("sprouts")
@@ -345,10 +348,18 @@ public final class Actions {
                 && behind < tokens.size()
                 && Set.of("are", "is", "have", "has", "were")
                         .contains(tokens.get(behind).word()); // "Watered the peas and the kale is all netted".
-        if (said.isEmpty() || behind < 0 || stands) {
+        ActionSaid before = said.isEmpty() ? null : said.get(said.size() - 1);
+        int counted = slots.end("n", start);
+        if (before != null
+                && before.form() != null
+                && slots.end("crop", counted) > 0
+                && IntStream.range(Math.min(before.lastWord() + 1, start), start)
+                        .allMatch(at -> LED.contains(tokens.get(at).word()))) {
+            return true; // "Potted up 9 tomato plants into 5 inch pots".
+        }
+        if (before == null || behind < 0 || stands) {
             return false;
         }
-        ActionSaid before = said.get(said.size() - 1);
         return before.form() != null
                 && tokens.subList(Math.min(before.end(), start), start).stream()
                         .noneMatch(token -> token.mark() && !listed(tokens, before.end(), token, slots));

@@ -79,6 +79,7 @@ public final class Clauses {
         NotEither.of(passage, clauses);
         ThereWas.of(passage, clauses);
         PutInTwice.of(passage, clauses);
+        GotThenSet.of(passage, clauses);
         for (ActionSaid action : all) {
             if (measured(action)) {
                 clauses.add(new Clause(
@@ -99,6 +100,13 @@ public final class Clauses {
                     && (action.form() == Form.PLAIN || action.form() == null && !action.state())
                     && IntStream.range(last.lastWord() + 1, action.start())
                             .noneMatch(at -> PARTING.contains(passage.word(at)) && !namedAs(passage, at));
+            // "Have set small fruits": the same is seen in the words beside it.
+            again |= last != null
+                    && last.form() == null
+                    && action.form() == null
+                    && last.action().equals(action.action())
+                    && action.action().equals("fruit-set")
+                    && action.start() == last.end();
             if (!again) {
                 kept.add(action);
             }
@@ -209,7 +217,7 @@ public final class Clauses {
         boolean joined = boundary <= next.start() && !PARTING.contains(passage.word(boundary - 1));
         boolean named = passage.crops().stream().anyMatch(crop -> crop.start() >= start && crop.end() <= one.start());
         boolean led = Set.of("i", "we", "that", "which").contains(passage.word(one.start() - 1))
-                || passage.crops().stream().anyMatch(crop -> crop.end() == one.start());
+                || passage.crops().stream().anyMatch(crop -> behindKind(passage, crop.end()) == one.start());
         // "12 kale planted out with fleece over them" tells of both.
         boolean besides = passage.word(next.start()).equals("with")
                 || passage.word(next.start() - 1).equals("with");
@@ -220,6 +228,14 @@ public final class Clauses {
                 && led
                 && one.form() == Form.PAST
                 && (next.state() || next.form() == null || next.form() == Form.PAST || Tenses.happens(next));
+    }
+
+    /** "Corn seed planted in May has not come up": behind the word that says what of the crop is meant. */
+    private static int behindKind(Passage passage, int at) {
+        return Set.of("seed", "seeds", "plants", "seedlings", "sets", "starts", "plugs")
+                        .contains(passage.word(at))
+                ? at + 1
+                : at;
     }
 
     private void add(

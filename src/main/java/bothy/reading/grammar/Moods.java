@@ -301,7 +301,8 @@ public final class Moods {
         }
         if (OthersThenMe.denied(passage, action, from)
                 || OthersThenMe.seen(passage, action, from)
-                || OthersThenMe.theirs(passage, action)) {
+                || OthersThenMe.theirs(passage, action)
+                || OthersThenMe.hasHad(passage, action)) {
             return true;
         }
         boolean another = from < verb

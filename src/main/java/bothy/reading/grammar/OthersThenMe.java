@@ -85,4 +85,17 @@ final class OthersThenMe {
                                 && IntStream.range(from, crop.start()).noneMatch(at -> Set.of("my", "our", "and", ",")
                                         .contains(passage.word(at))));
     }
+
+    /** "Doreen has had 40 lb of beans": who tells of themselves says "have", and no plot or plant is its own harvester. */
+    static boolean hasHad(Passage passage, ActionSaid action) {
+        int verb = action.words().nextSetBit(0);
+        int subject = verb - 2;
+        return action.action().equals("harvested")
+                && passage.word(verb).equals("had")
+                && Set.of("has", "'s").contains(passage.word(verb - 1))
+                && subject >= 0
+                && passage.cropAt(subject).isEmpty()
+                && (passage.tokens().get(subject).capital()
+                        || passage.places().stream().anyMatch(place -> place.end() == subject + 1));
+    }
 }

@@ -78,6 +78,10 @@ final class PartGathered {
     /** Behind the part: it was taken away and not gathered. */
     private static final Set<String> AWAY = Set.of("off", "away", "out");
 
+    /** "Emptied the potato bags: 64 potatoes": the bags are only called so. */
+    private static final Set<String> BAGS =
+            Set.of("bag", "bags", "sack", "sacks", "tub", "tubs", "bucket", "buckets", "bed", "pots");
+
     private PartGathered() {}
 
     /** "Corn is done, pulled 32 cobs": the cobs are no second crop. */
@@ -86,6 +90,10 @@ final class PartGathered {
                 .filter(crop -> !CROPS.containsKey(passage.word(crop.start()))
                         || named.stream()
                                 .noneMatch(other -> other.end() <= crop.start()
+                                        && other.crops().equals(crop.crops())))
+                .filter(crop -> !BAGS.contains(passage.word(crop.end()))
+                        || named.stream()
+                                .noneMatch(other -> other.start() > crop.end()
                                         && other.crops().equals(crop.crops())))
                 .toList();
     }

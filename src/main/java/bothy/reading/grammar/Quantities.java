@@ -28,6 +28,7 @@ public final class Quantities {
     /** Before a unit these count it once. */
     private static final Set<String> ONE = Set.of("a", "an", "another", "whole", "full");
 
+    private static final double METRES_AN_INCH = 0.0254;
     private static final Set<String> LENGTHS = Set.of("m", "mm");
     private static final List<String> SCALES = List.of("kg", "L", "mm", "m", "m²");
     private final PhraseBook<Unit> units = new PhraseBook<>();
@@ -83,6 +84,14 @@ public final class Quantities {
                             rounded(number.value() * unit.factor(units)),
                             unit.si(),
                             number.value())));
+            if (inchesOfRain(tokens, number)) {
+                quantities.add(new Quantity(
+                        number.start(),
+                        number.end() + 1,
+                        rounded(number.value() * METRES_AN_INCH),
+                        "m",
+                        number.value()));
+            }
             PhraseBook.Found<Unit> unit = named.get(number.end());
             if (unit != null && !number.ordinal()) {
                 used.add(unit.start());
@@ -105,6 +114,41 @@ public final class Quantities {
             }
         }
         return quantities;
+    }
+
+    /** "0.8 in on the gauge", "1.5 in of rain", "2 in overnight": the short form is also the commonest of prepositions. */
+    private static boolean inchesOfRain(List<Token> tokens, NumberSaid number) {
+        int behind = number.end() + 1;
+        if (behind > tokens.size()
+                || number.ordinal()
+                || !tokens.get(number.end()).is("in")) {
+            return false;
+        }
+        List<String> next = tokens.subList(behind, Math.min(tokens.size(), behind + 3)).stream()
+                .map(Token::word)
+                .toList();
+        boolean rain = !next.isEmpty()
+                && (next.get(0).startsWith("rain")
+                        || next.get(0).equals("of")
+                                && next.size() > 1
+                                && next.get(1).startsWith("rain")
+                        || next.contains("gauge"));
+        boolean part = !number.whole()
+                && (next.isEmpty()
+                        || tokens.get(behind).mark()
+                        || Set.of(
+                                        "overnight",
+                                        "last",
+                                        "yesterday",
+                                        "today",
+                                        "on",
+                                        "since",
+                                        "so",
+                                        "total",
+                                        "fell",
+                                        "and")
+                                .contains(next.get(0)));
+        return rain || part;
     }
 
     /** "4 by 8 foot": the first side is measured as the second. */

@@ -215,7 +215,8 @@ public record Passage(
                         .anyMatch(action -> action.action().equals("temperature") && action.overlaps(number));
         return within(numbers, from, to).stream()
                 .filter(number -> !number.ordinal() && number.whole())
-                .filter(number -> !orTwo(number) && !labels(number) && !meals(number) && !longAgo(number))
+                .filter(number ->
+                        !orTwo(number) && !notOne(number) && !labels(number) && !meals(number) && !longAgo(number))
                 .filter(taken.negate())
                 .toList();
     }
@@ -231,6 +232,12 @@ public record Passage(
         return number.value() > 1900
                 && number.value() < 2000
                 && Set.of("in", "since", "summer", "of").contains(word(number.start() - 1));
+    }
+
+    /** "Not come up, not a one": none. */
+    private boolean notOne(NumberSaid number) {
+        int before = word(number.start() - 1).equals("a") ? number.start() - 2 : number.start() - 1;
+        return word(number.start()).equals("one") && word(before).equals("not");
     }
 
     /** "An hour or two" counts nothing. */

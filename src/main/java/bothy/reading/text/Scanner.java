@@ -19,6 +19,10 @@ final class Scanner {
     private static final Pattern ISO = Pattern.compile("\\d{4}-\\d{1,2}-\\d{1,2}(?!\\d)");
     private static final Pattern FIGURES = Pattern.compile(
             "(\\d{1,2}/\\d{1,2}(/\\d{2,4})?|\\d{1,2}\\.\\d{1,2}\\.\\d{2,4}|\\d{1,2}-\\d{1,2}-\\d{4})(?![\\d/])");
+    /** "On the 12.6.": day and month as they are written on the continent. */
+    private static final Pattern DAY_AND_MONTH =
+            Pattern.compile("(0?[1-9]|[12]\\d|3[01])\\.(0?[1-9]|1[0-2])(?=\\.(\\s|$))");
+
     private static final Pattern TIME =
             Pattern.compile("(\\d{1,2}[:.]\\d{2} ?([ap]\\.?m)\\b|\\d{1,2}:\\d{2}(?![\\d:])|\\d{1,2} ?[ap]m\\b)");
     /** "10-10-10" on a bag of fertiliser is neither a day nor a count. */
@@ -29,6 +33,12 @@ final class Scanner {
             + "|pints?|quarts?|lit(?:re|er)s?|l|m|met(?:re|er)s?|kilos?|kg|acres?|miles?|hours?|strength|cans?|of|an?"
             + "|in\\.? ?(?:deep|apart|down|tall|high|long|wide|thick|of|spacing|below|under|pots?|[,.;]|$))(?![a-z]))");
 
+    /** Figures that stand for how they sound, "b4" also for a bed where a place is told. */
+    private static final Pattern SOUNDED =
+            Pattern.compile("(b4|gr8|2moro|2morro|2morrow|4got|2nite|2day)(?![\\p{L}\\d])");
+
+    private static final Set<String> PLACING = Set.of("in", "into", "to", "of", "bed", "from", "and");
+
     private static final Pattern NUMBER = Pattern.compile("(\\d{1,3}(,\\d{3})+|\\d{1,15})(\\.\\d{1,9})?|\\.\\d{1,9}");
     private static final Pattern COMMA_DECIMAL = Pattern.compile("\\d{1,6},\\d{1,2}(?![\\d,])");
     private static final Pattern ORDINAL_ENDING = Pattern.compile("(st|nd|rd|th)\\b");
@@ -37,6 +47,11 @@ final class Scanner {
     private static final Pattern BEGINS_ANEW = Pattern.compile(
             "\\. ?(oh|the|i|im|i'm|we|they|it|its|it's|also|then|but|now|so|how|what|when|is|are|can|should|do|does|will|any|my"
                     + "|our|some|next)\\b");
+    /** "Watered in with 2 gal. 14 hours in the truck": behind a measure another number begins anew, unless it is a part of it. */
+    private static final Pattern COUNTS_ANEW =
+            Pattern.compile("\\. \\d+(?! ?(?:oz|ounces?|lbs?|pounds?|in|inch|inches)\\b)");
+
+    private static final Set<String> MEASURES = Set.of("lb", "lbs", "oz", "gal", "ft");
 
     private static final Set<String> ABBREVIATIONS = Set.of(
             "nos", "no", "approx", "ca", "pkt", "pkts", "pcs", "qty", "lb", "lbs", "oz", "gal", "ft", "min", "max",
@@ -64,6 +79,9 @@ final class Scanner {
     private void run() {
         while (at < low.length()) {
             char c = low.charAt(at);
+            if (!placed() && take(SOUNDED, Sort.WORD)) {
+                continue;
+            }
             if (Character.isDigit(c) || (c == '.' && digitAt(at + 1) && !digitAt(at - 1))) {
                 number();
             } else if (c == '-' && digitAt(at + 1) && startsFresh()) {
@@ -76,8 +94,20 @@ final class Scanner {
         }
     }
 
+    private boolean placed() {
+        return tokens.isEmpty() || PLACING.contains(lastWord());
+    }
+
+    private String lastWord() {
+        return tokens.isEmpty() ? "" : tokens.get(tokens.size() - 1).word();
+    }
+
     private void number() {
         if (take(ISO, Sort.FIGURES) || feed() || part() || take(TIME, Sort.TIME) || take(FIGURES, Sort.FIGURES)) {
+            return;
+        }
+        if (Set.of("the", "on", "since", "from").contains(lastWord()) && take(DAY_AND_MONTH, Sort.FIGURES)) {
+            at += goesOnBehindTheStop() ? 1 : 0;
             return;
         }
         int start = at;
@@ -166,7 +196,10 @@ final class Scanner {
             at++;
         }
         add(low.substring(start, at), Sort.WORD, Double.NaN, start);
-        if (ABBREVIATIONS.contains(low.substring(start, at)) && goesOnBehindTheStop()) {
+        String word = low.substring(start, at);
+        boolean anew = MEASURES.contains(word)
+                && COUNTS_ANEW.matcher(low).region(at, low.length()).lookingAt();
+        if (ABBREVIATIONS.contains(word) && !anew && goesOnBehindTheStop()) {
             at++;
         }
     }

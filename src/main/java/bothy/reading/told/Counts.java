@@ -42,7 +42,7 @@ final class Counts {
     /** The count told for a crop, {@code null} when none is. */
     Integer of(Passage passage, Clause clause, CropSaid crop) {
         List<NumberSaid> numbers = passage.counts(clause.from(), clause.to());
-        Integer summed = clause.crops().size() > 1 ? null : summed(passage, numbers);
+        Integer summed = clause.crops().size() > 1 ? null : SummedUp.of(passage, numbers);
         if (summed != null) {
             return summed;
         }
@@ -79,39 +79,6 @@ final class Counts {
         }
         Integer after = after(passage, numbers, crop);
         return after != null || clause.crops().size() > 1 ? after : byThemselves.of(passage, clause, numbers);
-    }
-
-    /** "2 at each cane, 20 in all", "potting on, got 12 done": the number that sums up. */
-    private static Integer summed(Passage passage, List<NumberSaid> numbers) {
-        return numbers.stream()
-                .filter(number -> {
-                    String next = passage.word(number.end());
-                    String behind = passage.word(number.end() + 1);
-                    String last = passage.word(number.start() - 1);
-                    return next.equals("in") && Set.of("all", "total").contains(behind)
-                            || next.equals("altogether")
-                            || sums(passage, number, numbers)
-                            || next.equals("all") && behind.equals("told")
-                            || next.equals("done")
-                                    && Set.of("got", "have", "did", "managed", "about")
-                                            .contains(last);
-                })
-                .map(number -> whole(number.value()))
-                .findFirst()
-                .orElse(null);
-    }
-
-    /** "4 seeds each in 3 buckets so 12", "2 each, total 6": behind the reckoning stands what it comes to. */
-    private static boolean sums(Passage passage, NumberSaid number, List<NumberSaid> numbers) {
-        String last = passage.word(number.start() - 1);
-        int lead = last.equals("of") ? number.start() - 2 : number.start() - 1;
-        return Set.of("so", "total", "totalling", "totaling", "makes", "making", "=")
-                        .contains(passage.word(lead))
-                && !numbers.isEmpty()
-                && numbers.get(0).start() < lead
-                && passage.tokens().subList(numbers.get(0).end(), lead).stream()
-                        .anyMatch(token ->
-                                Set.of("each", "per", "to", "in", "of", "x").contains(token.word()));
     }
 
     /** "Split three heads of garlic and set 24 cloves", "first okra! 12 of them": counted by its pieces. */
@@ -194,7 +161,7 @@ final class Counts {
                     || offThem(passage, at, action)
                     || (passage.word(at).equals("the") && Set.of("of", "all").contains(passage.word(at - 1)))
                     || Set.of("my", "our", "these", "those").contains(passage.word(at));
-            if (!of && ENDS_NAME.contains(passage.word(at))
+            if (!of && ENDS_NAME.contains(passage.word(at)) && !PerVessel.hyphened(passage, at)
                     || passage.cropAt(at).isPresent()
                     || passage.tokens().get(at).endsSentence()) {
                 return null;
@@ -268,7 +235,10 @@ final class Counts {
                 return whole(more.value() * number.value());
             }
         }
-        return notCounts.contains(next) || byThemselves.ofLooks(passage, number.end()) ? null : whole(number.value());
+        return notCounts.contains(next) && !PerVessel.pack(passage, number)
+                        || byThemselves.ofLooks(passage, number.end())
+                ? null
+                : whole(number.value());
     }
 
     private static boolean done(Passage passage, int at) {

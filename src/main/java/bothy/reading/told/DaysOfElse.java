@@ -102,4 +102,13 @@ final class DaysOfElse {
         }
         return false;
     }
+
+    /** "On Mother's Day, 5/9": the feast that is told once more by its date. */
+    static boolean toldAgain(Passage passage, DaySaid day) {
+        boolean mark = Set.of(",", "(", "-", ":").contains(passage.word(day.end()));
+        return !day.known()
+                && mark
+                && Set.of("day", "eve", "easter", "christmas", "halloween").contains(passage.word(day.end() - 1))
+                && passage.days().stream().anyMatch(other -> other.start() == day.end() + 1 && other.known());
+    }
 }

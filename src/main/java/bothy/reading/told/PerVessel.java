@@ -51,6 +51,8 @@ final class PerVessel {
     /** So many words may say how big the vessels are. */
     private static final int SIZES = 3;
 
+    private static final Set<String> PACK = Set.of("pack", "cell");
+
     private PerVessel() {}
 
     /** How many in all, {@code null} where it is not told so or where a number of the crop itself is told. */
@@ -104,5 +106,16 @@ final class PerVessel {
                         && other.value() == number.value()
                         && passage.word(other.start()).equals(passage.word(number.start()))
                         && (other.start() == number.end() || other.end() == number.start()));
+    }
+
+    /** "A 6 pack of lettuce plants", "a 6-pack": one pack, and so many in it. */
+    static boolean pack(Passage passage, NumberSaid number) {
+        int behind = hyphened(passage, number.end()) ? number.end() + 1 : number.end();
+        return PACK.contains(passage.word(behind))
+                && Set.of("a", "one", "another", "this", "the", "my").contains(passage.word(number.start() - 1));
+    }
+
+    static boolean hyphened(Passage passage, int at) {
+        return passage.word(at).equals("-") && PACK.contains(passage.word(at + 1)) && passage.end("n", at - 1) == at;
     }
 }

@@ -57,7 +57,7 @@ public final class Statements {
         for (Clause clause : clauses) {
             if (clause.mood() == Mood.DONE || clause.mood() == Mood.UNCLEAR) {
                 if (!PlansTold.toCome(passage, clause)) {
-                    told.addAll(ofClause(passage, clause, told));
+                    told.addAll(StandsWhereBegun.without(clause, ofClause(passage, clause, told), told));
                 }
                 if (whatMeant.of(passage, clause, null) == What.NOTE
                         && clause.action().detail() == null) {

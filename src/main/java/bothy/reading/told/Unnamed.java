@@ -52,6 +52,7 @@ final class Unnamed {
             "whole",
             "first",
             "tops",
+            "top",
             "best");
     /** "Peas falling over, put up sticks": what helps is for what was named before it. */
     private static final Set<What> AIDS = Set.of(What.SUPPORTED, What.PROTECTED, What.WATERED, What.FED);
@@ -230,7 +231,7 @@ final class Unnamed {
                                 || Set.of("but", "-", "only").contains(last))
                 || Set.of(
                                 "and", ",", "then", "also", "i", "we", "have", "been", "plus", "were", "are", "was",
-                                "now", "all", "which")
+                                "now", "all", "which", "with")
                         .contains(last)
                 || passage.word(verb).equals("and")
                 || clause.from() == verb && clause.sentence()[0] < verb

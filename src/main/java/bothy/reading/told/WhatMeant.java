@@ -29,6 +29,8 @@ final class WhatMeant {
             "soil blocks");
     private static final Set<What> SCATTERED = EnumSet.of(What.WATERED, What.MOVED, What.PROTECTED, What.FED);
     static final Set<String> HANGING = Set.of("strung", "string", "hung", "hang", "tied", "tie", "stringing", "tying");
+    private static final Set<String> UPRIGHT =
+            Set.of("stick", "sticks", "stake", "stakes", "cane", "canes", "pole", "poles", "trellis", "cage", "cages");
     private static final Set<String> INTO = Set.of("into", "to");
     private static final Set<String> COVERED = Set.of(
             "greenhouse",
@@ -211,7 +213,8 @@ final class WhatMeant {
     private boolean hungUp(Passage passage, Clause clause, CropSaid crop) {
         return crop != null
                 && cropNames.hung(crop.crop())
-                && clause.action().words().stream().anyMatch(at -> HANGING.contains(passage.word(at)));
+                && clause.action().words().stream().anyMatch(at -> HANGING.contains(passage.word(at)))
+                && !says(passage, clause, UPRIGHT); // "Tied the chillies to the stick".
     }
 
     /** "Dug the garlic, hung it in the shed": what is hung up as it comes out of the ground dries first. */

@@ -40,7 +40,8 @@ final class WhenTold {
                         && !DaysOfElse.forecast(passage, day)
                         && !ofWhatWentOn(passage, clause, day)
                         && !DaysOfElse.occasion(passage, clause, day)
-                        && !DaysOfElse.wished(passage, day))
+                        && !DaysOfElse.wished(passage, day)
+                        && !DaysOfElse.toldAgain(passage, day))
                 .toList();
         if (!own.isEmpty()) {
             // "Don't know when exactly, early April-ish": who says so is to be asked.
@@ -157,10 +158,11 @@ final class WhenTold {
 
     /** "Cut on Saturday, and curing ever since". */
     private static boolean everSince(Passage passage, Clause clause) {
-        return IntStream.range(clause.action().end(), clause.to())
-                .anyMatch(at -> passage.word(at).equals("since")
-                        && (at + 1 >= passage.size()
-                                || passage.tokens().get(at + 1).mark()));
+        return !clause.action().action().equals("died") // "1 has died since": not on that day.
+                && IntStream.range(clause.action().end(), clause.to())
+                        .anyMatch(at -> passage.word(at).equals("since")
+                                && (at + 1 >= passage.size()
+                                        || passage.tokens().get(at + 1).mark()));
     }
 
     private static DaySaid closing(Passage passage, Clause clause) {
@@ -199,7 +201,21 @@ final class WhenTold {
                 return clause.action().form() == Form.PAST;
             }
         }
-        return clause.action().form() == Form.PAST && passage.word(verb - 1).equals("and") || atOnce(passage, clause);
+        return clause.action().form() == Form.PAST && passage.word(verb - 1).equals("and")
+                || andGave(passage, clause)
+                || atOnce(passage, clause);
+    }
+
+    /** "Set them out yesterday and gave them 40 litres": the giving is the verb, though the litres tell the doing. */
+    private static boolean andGave(Passage passage, Clause clause) {
+        int gave = clause.action().start() - 1;
+        while (Set.of("them", "it", "those", "each", "all", "the", "lot", "both")
+                .contains(passage.word(gave))) {
+            gave--;
+        }
+        return Set.of("watered", "fed").contains(clause.action().action())
+                && passage.word(gave).equals("gave")
+                && passage.word(gave - 1).equals("and");
     }
 
     /** "Planted out the tomatoes Sunday. Staked them too": what is done to them besides, told of no day of its own. */
