@@ -5,6 +5,7 @@ import bothy.garden.Amendment;
 import bothy.garden.Doubt;
 import bothy.garden.Event;
 import bothy.garden.Heard;
+import bothy.garden.Inquiry;
 import bothy.garden.Kind;
 import bothy.garden.Logged;
 import bothy.garden.Situation;
@@ -121,6 +122,16 @@ final class Corrections {
         boolean idle = changes.none() && !firm && !noBeforeComma(passage);
         if (idle || !leads && !Pointing.only(passage, told)) {
             return Optional.empty();
+        }
+        List<Inquiry> asked = passage.situation().asked();
+        if (changes.contrast() && changes.crop() != null && told.isEmpty() && !asked.isEmpty()) {
+            // "Not the corn, the tomatillos", right after a question: it is the question that is put right.
+            CropSaid crop = changes.crop();
+            List<String> ids = PlantingsMeant.ids(PlantingsMeant.of(crop, passage, 0, passage.size(), true));
+            return Optional.of(Heard.nothing(Kind.QUESTION)
+                    .asking(asked.stream()
+                            .map(one -> one.ofCrop(crop.crop()).about(ids))
+                            .toList()));
         }
         return corrected(passage, changes, told, meant || noBeforeComma(passage));
     }

@@ -192,6 +192,13 @@ public final class Reading {
         if (back.isPresent()) {
             return back.get();
         }
+        boolean only = gathered.told().isEmpty()
+                && gathered.asked().isEmpty()
+                && gathered.seen().isEmpty();
+        Optional<Heard> ofAnother = only ? WhoseTrouble.in(passage) : Optional.empty();
+        if (ofAnother.isPresent()) {
+            return ofAnother.get();
+        }
         Heard corrected = corrections.opens(passage) ? CorrectionThenMore.of(text, situation, this) : null;
         if (corrected != null) {
             return corrected;

@@ -3,6 +3,7 @@ package bothy.replying;
 import bothy.almanac.troubles.TroubleBook;
 import bothy.almanac.troubles.TroubleWording;
 import bothy.almanac.troubles.Troubles;
+import bothy.garden.Amendment;
 import bothy.garden.Diagnosis;
 import bothy.garden.Diagnosis.HowSure;
 import bothy.garden.Diagnosis.Likely;
@@ -138,8 +139,17 @@ final class Verdicts {
                         ? "speaks-against-it"
                         : isNotKnown()
                                 ? "never-mind"
-                                : diagnosis.said().sure() == HowSure.OPEN ? "does-not-settle" : "changes-nothing";
+                                : isPutRight()
+                                        ? "as-before"
+                                        : diagnosis.said().sure() == HowSure.OPEN
+                                                ? "does-not-settle"
+                                                : "changes-nothing";
         return fill(id, Map.of("verdict", fill(headOf(diagnosis), causes(diagnosis))));
+    }
+
+    /** "Only one of them": how many it is changes no verdict, and nobody meant it to. */
+    private boolean isPutRight() {
+        return !turn.written().isEmpty() && turn.written().stream().allMatch(line -> line.entry() instanceof Amendment);
     }
 
     private boolean isNotKnown() {

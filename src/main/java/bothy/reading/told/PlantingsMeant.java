@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Which of the grower's plantings a crop, a place or a "they" can mean. */
@@ -99,6 +100,14 @@ public final class PlantingsMeant {
                     .toList();
             boolean unnamed = fitting.size() == 1 && fitting.get(0).variety() == null;
             fitting = unnamed ? fitting : called;
+        } else if (fitting.size() > 1) {
+            // "The earlies": a name of the crop that names its kind as well.
+            String name = IntStream.range(crop.start(), crop.end())
+                    .mapToObj(passage::word)
+                    .collect(Collectors.joining(" "));
+            fitting = keep(
+                    fitting,
+                    planting -> planting.variety() != null && squeezed(name).contains(squeezed(planting.variety())));
         }
         return narrowed(fitting, passage, from, to, placeTells);
     }
@@ -110,7 +119,10 @@ public final class PlantingsMeant {
     }
 
     private static String squeezed(String name) {
-        return name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\d]", "").replaceAll("(es|s)$", "");
+        return name.toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\d]", "")
+                .replaceAll("ies$", "y")
+                .replaceAll("(es|s)$", "");
     }
 
     /** Those that a named place or day of sowing picks out; all of them when it picks none. */
