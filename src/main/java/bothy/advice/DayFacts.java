@@ -6,6 +6,7 @@ import bothy.advice.facts.CuesTold;
 import bothy.advice.facts.Frosts;
 import bothy.advice.facts.Happened;
 import bothy.advice.facts.Meant;
+import bothy.advice.facts.NightTold;
 import bothy.advice.facts.NoSummer;
 import bothy.advice.facts.Sign;
 import bothy.advice.facts.SizeTold;
@@ -39,6 +40,11 @@ import java.util.TreeMap;
 final class DayFacts {
     /** Topic of the question what can be sown now. */
     private static final String NOW = "now";
+    /** Topic of the question what grows where there are only pots. */
+    private static final String IN_POTS = "grow-in-pots";
+
+    /** Of a night told beside a question when something goes out. */
+    private static final String DEGREES = "°C";
 
     private static final String FOLLOWING = "following";
 
@@ -248,7 +254,8 @@ final class DayFacts {
                 facts.add(new Asked(inquiry.question(), planting, inquiry.topic(), inquiry.eaten()));
             }
             if (anyCrop(inquiry)) {
-                sheets.keySet().forEach(crop -> facts.add(new Asked(inquiry.question(), PACKET + crop, NOW, null)));
+                String topic = IN_POTS.equals(inquiry.topic()) ? IN_POTS : NOW;
+                sheets.keySet().forEach(crop -> facts.add(new Asked(inquiry.question(), PACKET + crop, topic, null)));
             }
         }
         for (Plan plan : day.plans()) {
@@ -271,6 +278,11 @@ final class DayFacts {
                 Sheet sheet = planting == null ? null : sheet(day, planting);
                 if (FOLLOWING.equals(inquiry.topic()) && climate.climate() == Climate.FROSTY) {
                     facts.add(following.after(planting, sheet));
+                }
+                if (planting != null
+                        && inquiry.question() == Question.WHEN_PLANT_OUT
+                        && DEGREES.equals(inquiry.unit())) {
+                    facts.add(new NightTold(planting, inquiry.amount()));
                 }
                 if (sheet != null && sheet.harvest() != null) {
                     ofHarvest(inquiry, planting, sheet.harvest(), facts);

@@ -41,6 +41,7 @@ final class AboutWhat {
             NEXT_YEAR,
             "temperature",
             "was-it-too-early",
+            "young-plants-wait",
             "normal",
             "coming-up",
             "due-up",

@@ -24,6 +24,11 @@ public record FeedLabel(double feed, double waterLitres, Double capMl, boolean w
         return new FeedLabel(caps, waterLitres, 1.0, false);
     }
 
+    /** Whether it was told in caps or scoops of which it is not known what one holds; none holds as little as 1 ml. */
+    public boolean capUnknown() {
+        return capMl != null && capMl == 1.0;
+    }
+
     /** The same label, told in caps, now that it is known what a cap holds. */
     public FeedLabel withCap(double ml) {
         return new FeedLabel(feed * ml / capMl, waterLitres, ml, false);

@@ -42,7 +42,9 @@ final class CapAsked {
     private static boolean byCap(Inquiry inquiry) {
         return inquiry.question() == Question.FEED_DOSE
                 && inquiry.label() != null
-                && inquiry.label().capMl() != null;
+                && inquiry.label().capMl() != null
+                // "A capful to 5 litres, my can holds 2": parts of a cap will do.
+                && inquiry.amount() == null;
     }
 
     /** "20 ml", "4 teaspoons", "20": the waiting question with the cap's size known. */

@@ -138,6 +138,13 @@ final class FrostToCome {
         return new Plan(What.FROST, null, List.of(), on);
     }
 
+    /** "Frost on Monday, can the basil go out?": what is asked of going out hangs on it. */
+    static List<Plan> beside(List<Inquiry> asked, Passage passage, int[] sentence) {
+        return asked.stream().anyMatch(one -> one.question() == Question.WHEN_PLANT_OUT)
+                ? List.of(plan(passage, sentence))
+                : List.of();
+    }
+
     /** The question of a sentence that also asks, as one about frost unless it asks of something else. */
     static Inquiry asked(Inquiry own, Passage passage, int[] sentence) {
         Inquiry frost = asked(own);

@@ -9,7 +9,6 @@ import bothy.reading.said.DaySaid;
 import bothy.reading.said.Passage;
 import bothy.reading.told.PlantingsMeant;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -21,9 +20,6 @@ final class Inquiries {
     private static final Set<Question> NOT_EACH =
             Set.of(Question.COMPARE, Question.WHAT_TO_GROW, Question.OTHER, Question.TO_DO, Question.SPACING);
 
-    private static final Set<String> JOINING = Set.of(
-            "and", "or", "n", "&", "plus", "some", "the", "my", "our", "also", "as", "well", "a", "few", "seed",
-            "seeds", "packet", "packets", "of");
     private static final Set<String> ANY = Set.of("anything", "any", "something", "which", "what", "plants");
 
     /** Whoever asks whether it is time to eat something may mean whether it can be eaten. */
@@ -74,6 +70,10 @@ final class Inquiries {
             Question.NEXT,
             Question.HOW_TO);
 
+    /** "And when?": so many words at most ask of what was asked before them. */
+    private static final int BARE = 2;
+
+    private static final Set<Question> WHAT_TO_DO = Set.of(Question.TO_DO, Question.HOW_TO, Question.OTHER);
     private final Questions questions;
 
     Inquiries(Questions questions) {
@@ -98,8 +98,11 @@ final class Inquiries {
         }
         Eaten eaten = questions.eating().in(passage, sentence, begins);
         boolean whether = eaten != null && questions.eating().asksWhether(eaten, passage, sentence);
-        Question question = whether ? Question.SAFE : questions.asked(passage, sentence, begins);
-        return each(passage, sentence, begins, question).stream()
+        Question question = whether
+                ? Question.SAFE
+                : ShortlyAsked.kind(questions.asked(passage, sentence, begins), passage, sentence, begins);
+        List<Inquiry> each = each(passage, sentence, begins, question);
+        return questions.matters().withThePlan(each, passage, sentence).stream()
                 .map(inquiry ->
                         eaten == null || !OF_EATING.contains(inquiry.question()) ? inquiry : inquiry.ofEating(eaten))
                 // "The lettuce got frosted, can I still eat it" asks of no frost to come.
@@ -113,56 +116,23 @@ final class Inquiries {
         // "Got tomato and chilli seeds, what do I do first" asks of both.
         boolean ofSeed =
                 question == Question.TO_DO && (says(passage, sentence, "seeds") || says(passage, sentence, "seed"));
-        List<CropSaid> listed = NOT_EACH.contains(question) && !ofSeed ? List.of() : listed(passage, sentence, begins);
+        List<CropSaid> named = CropsListed.of(passage, sentence, begins);
+        // "I want peas, carrots and a pumpkin. What do I do and when?" asks when each is begun.
+        boolean whenEach = sentence[1] - begins > BARE
+                && WHAT_TO_DO.contains(question)
+                && questions.topic(passage, begins, sentence[1]) == null
+                && says(passage, new int[] {begins, sentence[1]}, "when")
+                && named.size() > 1
+                && named.stream().noneMatch(said -> ShortlyAsked.grows(said, passage));
+        Question each = whenEach ? Question.WHEN_SOW : question;
+        List<CropSaid> listed = NOT_EACH.contains(each) && !ofSeed ? List.of() : named;
         if (listed.size() < 2) {
             return List.of(of(passage, sentence, begins, question, crop(passage, sentence, begins)));
         }
         return listed.stream()
-                .map(said -> of(passage, sentence, begins, question, said))
+                .map(said -> of(passage, sentence, begins, each, said))
                 .distinct()
                 .toList();
-    }
-
-    private static List<CropSaid> listed(Passage passage, int[] sentence, int begins) {
-        List<CropSaid> inside = listed(passage, begins, sentence[1]);
-        if (!inside.isEmpty()) {
-            return inside;
-        }
-        List<CropSaid> before = Passage.within(passage.crops(), 0, begins).stream()
-                .filter(said -> !said.thing())
-                .toList();
-        int first = before.size() - 1;
-        while (first > 0
-                && joined(
-                        passage, before.get(first - 1).end(), before.get(first).start())) {
-            first--;
-        }
-        return first < 0 ? List.of() : before.subList(first, before.size());
-    }
-
-    /** The crops of the first list in a stretch: with nothing between them but "and", marks, "some" and what seed comes in. */
-    private static List<CropSaid> listed(Passage passage, int from, int to) {
-        List<CropSaid> listed = new ArrayList<>();
-        for (CropSaid said : Passage.within(passage.crops(), from, to)) {
-            if (said.thing()) {
-                continue;
-            }
-            if (!listed.isEmpty()
-                    && !joined(passage, listed.get(listed.size() - 1).end(), said.start())) {
-                break;
-            }
-            listed.add(said);
-        }
-        return listed;
-    }
-
-    private static boolean joined(Passage passage, int from, int to) {
-        for (int at = from; at < to; at++) {
-            if (!passage.tokens().get(at).mark() && !JOINING.contains(passage.word(at))) {
-                return false;
-            }
-        }
-        return to > from;
     }
 
     private Inquiry of(Passage passage, int[] sentence, int begins, Question question, CropSaid said) {
@@ -215,7 +185,9 @@ final class Inquiries {
                 ofTheColdPast(ofOldSeed(likeliest(ofPeriod, said), passage), passage, begins), passage);
         Inquiry ofTheNight =
                 questions.eating().in(passage, sentence, begins) == null ? ColdNight.asked(settled, passage) : settled;
-        return StartsOut.asked(questions.cues().in(ofTheNight, passage), passage, begins, sentence[1]);
+        Inquiry placed = OnlyPots.asked(
+                StartsOut.asked(questions.cues().in(ofTheNight, passage), passage, begins, sentence[1]), passage);
+        return NightAhead.asked(placed, passage);
     }
 
     /** "There was a frost this morning. Will the peas take harm?": of nothing to eat. */

@@ -54,9 +54,10 @@ final class KindOf {
             List<SettingChange> settings,
             List<Plan> plans,
             boolean chores) {
-        boolean strangeQuestion =
-                asked.stream().allMatch(inquiry -> inquiry.question() == Question.OTHER && inquiry.topic() == null)
-                        && !onTopic(passage);
+        boolean strangeQuestion = asked.stream()
+                        .allMatch(inquiry -> inquiry.question() == Question.OTHER
+                                && (inquiry.topic() == null || inquiry.topic().equals(OffTopic.TOPIC)))
+                && !onTopic(passage);
         boolean questions = !asked.isEmpty() && !(strangeQuestion && lines.isEmpty() && signs.isEmpty());
         boolean events =
                 lines.stream().anyMatch(line -> !MEASURED.contains(line.event().what()));
@@ -106,6 +107,12 @@ final class KindOf {
                         && passage.tokens().stream()
                                 .filter(Token::aWord)
                                 .noneMatch(token -> BESIDE_NO_GREETING.contains(token.word())));
+    }
+
+    /** Whether a part of a message names anything of the garden. */
+    boolean onTopic(Passage passage, int from, int to) {
+        return !Passage.within(passage.actions(), from, to).isEmpty()
+                || !topics.all(passage.tokens(), from, to, passage).isEmpty();
     }
 
     /** Whether anything of the garden is named. */

@@ -9,6 +9,7 @@ import bothy.reading.text.PhraseBook.Found;
 import bothy.reading.text.PhraseFile;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -57,6 +58,9 @@ final class MattersAsked {
     private static final String UP_BY_NOW = "up-by-now";
 
     private static final String YIELD = "yield";
+
+    private static final String NEXT_YEAR = "next-year";
+    private static final String ROTATION_PLAN = "rotation-plan";
 
     private static final String TOPICS = "/topics";
 
@@ -126,6 +130,21 @@ final class MattersAsked {
                         .thenComparing(found -> found.place().words().cardinality()))
                 .map(found -> of(inquiry, found.meaning()))
                 .orElse(inquiry);
+    }
+
+    /** "What should I do differently, and the rotation for four beds": of a year looked back on the next one's plan may be asked too. */
+    List<Inquiry> withThePlan(List<Inquiry> asked, Passage passage, int[] sentence) {
+        boolean back = asked.stream().anyMatch(one -> NEXT_YEAR.equals(one.topic()));
+        boolean plan = back
+                && matters.find(passage.tokens(), sentence[0], sentence[1], passage).stream()
+                        .anyMatch(found -> ROTATION_PLAN.equals(found.meaning().name()));
+        return plan
+                ? Stream.concat(
+                                asked.stream(),
+                                Stream.of(Inquiry.of(Question.OTHER, null, List.of())
+                                        .withTopic(ROTATION_PLAN)))
+                        .toList()
+                : asked;
     }
 
     private boolean stands(Matter matter) {

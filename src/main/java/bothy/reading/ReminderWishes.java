@@ -21,6 +21,8 @@ import java.util.stream.Stream;
 
 /** Finds when a grower wants to hear something unasked: "only Sundays", "remind me tomorrow", "away until the 5th", "stop messages". */
 final class ReminderWishes {
+    private static final Set<String> UP_TO = Set.of("to", "till", "til", "until", "through", "-", "–");
+
     private static final Set<String> AHEAD = Set.of(
             "will",
             "going",
@@ -103,13 +105,27 @@ final class ReminderWishes {
             LocalDate last = days(passage, sentence)
                     .reduce((first, later) -> later.isAfter(first) ? later : first)
                     .orElseThrow();
-            return List.of(new SettingChange("awayUntil", last.toString()));
+            LocalDate until = upTo(passage, sentence, last);
+            return List.of(new SettingChange("awayUntil", until.toString()));
         }
         if (said("list-on", passage, sentence) && day.isPresent()) {
             return list(day.get(), reminders.hour(passage, sentence, times), false);
         }
         return withoutDay(
                 passage, sentence, times, day.orElse(passage.situation().today()));
+    }
+
+    /** "August 19 to 30": the day of the month behind the last day told. */
+    private static LocalDate upTo(Passage passage, int[] sentence, LocalDate last) {
+        return Passage.within(passage.days(), sentence[0], sentence[1]).stream()
+                .filter(day -> last.equals(day.future()) && UP_TO.contains(passage.word(day.end())))
+                .flatMap(day -> passage.numbers().stream()
+                        .filter(number -> number.start() == day.end() + 1 && number.whole())
+                        .filter(number ->
+                                number.value() > last.getDayOfMonth() && number.value() <= last.lengthOfMonth()))
+                .map(number -> last.withDayOfMonth((int) number.value()))
+                .findFirst()
+                .orElse(last);
     }
 
     /** "Away ten days; the celery is stringy": whoever tells how things stand is back. */

@@ -37,9 +37,9 @@ import java.util.stream.Stream;
 /** Gathers what the sentences of a message tell, ask and show. */
 final class Sentences {
     private static final String HAULMS = "haulms cut";
-    /** "I'm in Kent, what can I sow now" tells a place and asks. */
     private static final Set<String> WEATHER_TOLD = Set.of("temperature", "rain", "frost");
 
+    /** "I'm in Kent, what can I sow now" tells a place and asks. */
     private static final Set<String> QUESTION_WORDS = Set.of(
             "what", "when", "which", "where", "how", "can", "should", "shall", "is", "am", "do", "who", "anything");
 
@@ -113,7 +113,7 @@ final class Sentences {
         int[] behind = null;
         for (int[] sentence : whole.sentences()) {
             int[] before = behind;
-            behind = sentence;
+            behind = PointsBack.weighsOnly(whole, sentence) ? behind : sentence;
             List<Found<String>> troubles = TroubleOrDoing.withoutSoil(passage, seenIn(passage, sentence));
             int asks = questions.begins(passage, sentence);
             boolean asksPlainly = asks >= sentence[0] && QUESTION_WORDS.contains(passage.word(asks));
@@ -156,10 +156,12 @@ final class Sentences {
                         : inquiries.all(passage, sentence, begins).stream()
                                 .map(inquiry -> frost ? FrostToCome.asked(inquiry, here, sentence) : inquiry)
                                 .toList();
+                all = OffTopic.each(all, kinds, passage, sentence, begins);
                 all = frost ? all : pointsBack.with(before, all, passage, sentence, begins);
                 if (all.size() == 1 && !asked.isEmpty()) {
                     all = List.of(GoesOnAsking.from(asked.get(asked.size() - 1), all.get(0), passage, begins));
                 }
+                toCome.addAll(frost ? FrostToCome.beside(all, passage, sentence) : List.of());
                 asked.addAll(NarrowsDown.only(asked, all, passage, sentence) ? List.of() : all);
                 safety = all.get(0).question() == Question.SAFE;
                 troubles = InQuestion.seen(passage, troubles, all.get(0), begins);
@@ -222,7 +224,8 @@ final class Sentences {
             asked.add(inquiries.ofLabel(passage, labelled));
         }
         set.removeIf(one -> !seen.isEmpty() && ReminderWishes.over(whole, one));
-        asked.replaceAll(inquiry -> LookingBack.of(whole, WorthKeeping.of(whole, inquiry)));
+        asked.replaceAll(inquiry -> LookingBack.of(whole, WorthKeeping.of(whole, inquiry), seen));
+        asked.replaceAll(inquiry -> AwayAsked.of(whole, set, DripAsked.of(whole, inquiry)));
         said.removeIf(clause -> FeedLabels.onlyNamed(whole, clause, asked));
         said.removeIf(clause ->
                 !seen.isEmpty() && (TroubleOrDoing.beside(whole, clause) || BesideATrouble.only(whole, clause, seen)));
@@ -238,6 +241,7 @@ final class Sentences {
         }
         List<Plan> plans = Stream.concat(toCome.stream(), statements.plans(passage, said).stream())
                 .toList();
+        asked.addAll(DripAsked.told(whole, asked, lines.isEmpty() && seen.isEmpty()));
         if (lines.isEmpty() && plans.isEmpty() && asked.isEmpty() && seen.isEmpty()) {
             asked.addAll(growingWished.in(passage));
             if (asked.isEmpty() && set.isEmpty()) {

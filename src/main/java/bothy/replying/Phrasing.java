@@ -58,7 +58,7 @@ final class Phrasing {
     }
 
     Recorded recorded() {
-        return new Recorded(wording, vocabulary, receipts(), verdicts.signs(), turn);
+        return new Recorded(wording, vocabulary, receipts(), verdicts.words(), turn);
     }
 
     Plot plot() {

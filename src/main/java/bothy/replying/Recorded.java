@@ -43,17 +43,12 @@ final class Recorded {
     private final Wording wording;
     private final Vocabulary vocabulary;
     private final Receipts receipts;
-    private final Map<String, TroubleWording.Sign> signs;
+    private final TroubleWording troubles;
     private final Turn turn;
 
-    /** @param signs what the signs of trouble are called */
-    Recorded(
-            Wording wording,
-            Vocabulary vocabulary,
-            Receipts receipts,
-            Map<String, TroubleWording.Sign> signs,
-            Turn turn) {
-        this.signs = signs;
+    /** @param troubles what signs are called and how causes are prevented */
+    Recorded(Wording wording, Vocabulary vocabulary, Receipts receipts, TroubleWording troubles, Turn turn) {
+        this.troubles = troubles;
         this.wording = wording;
         this.vocabulary = vocabulary;
         this.receipts = receipts;
@@ -71,12 +66,12 @@ final class Recorded {
                 ? turn.today().minusDays(LATELY_DAYS)
                 : turn.today().minusYears(1);
         if (inquiry.topic().equals(YEAR_REVIEW)) {
-            return new YearReview(wording, vocabulary, signs, turn).text();
+            return new YearReview(wording, vocabulary, troubles, turn).text();
         }
         if (inquiry.topic().equals("diary-picked")
                 && inquiry.crop() == null
                 && inquiry.plantings().isEmpty()) {
-            return new YearReview(wording, vocabulary, signs, turn).harvest();
+            return new YearReview(wording, vocabulary, troubles, turn).harvest();
         }
         Period asked = inquiry.during() == null ? new Period(since, turn.today()) : inquiry.during();
         List<Event> events = turn.garden().events().stream()

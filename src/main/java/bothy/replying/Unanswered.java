@@ -22,6 +22,9 @@ final class Unanswered {
     /** The matter of "is that normal?". */
     private static final String NORMAL = "normal";
 
+    /** What was asked of no garden: told so in a line, whatever else was answered. */
+    private static final String OFF_TOPIC = "off-topic";
+
     private static final Set<Question> LISTS = Set.of(Question.TO_DO, Question.STATUS, Question.NEXT, Question.WHY);
     /** "Sowing squash tomorrow, how do I do it?" is answered by what the plan called for. */
     private static final Set<Given.Occasion> ANSWERS =
@@ -45,7 +48,8 @@ final class Unanswered {
     List<String> lines(List<Given> spoken) {
         Set<String> lines = new TreeSet<>();
         for (Inquiry inquiry : turn.heard().inquiries()) {
-            if (!LISTS.contains(inquiry.question()) && !answered(inquiry, spoken)) {
+            boolean offTopic = OFF_TOPIC.equals(inquiry.topic());
+            if (offTopic || !LISTS.contains(inquiry.question()) && !answered(inquiry, spoken)) {
                 lines.add(noAnswer(inquiry));
             }
         }

@@ -43,8 +43,8 @@ final class Verdicts {
     }
 
     /** What the signs of trouble are called. */
-    Map<String, TroubleWording.Sign> signs() {
-        return book.words().signs();
+    TroubleWording words() {
+        return book.words();
     }
 
     /** The trouble that an advice is about, empty for advice about none. */

@@ -2,6 +2,8 @@ package bothy.replying;
 
 import bothy.almanac.Wording;
 import bothy.almanac.troubles.TroubleWording;
+import bothy.garden.Diagnosis;
+import bothy.garden.Diagnosis.HowSure;
 import bothy.garden.Event;
 import bothy.garden.Finding;
 import bothy.garden.Logged;
@@ -24,14 +26,15 @@ final class YearReview {
 
     private final Wording wording;
     private final Vocabulary vocabulary;
-    private final Map<String, TroubleWording.Sign> signs;
+    private final TroubleWording worded;
     private final Turn turn;
     private final LocalDate since;
 
-    YearReview(Wording wording, Vocabulary vocabulary, Map<String, TroubleWording.Sign> signs, Turn turn) {
+    /** @param worded what signs are called and how causes are prevented */
+    YearReview(Wording wording, Vocabulary vocabulary, TroubleWording worded, Turn turn) {
+        this.worded = worded;
         this.wording = wording;
         this.vocabulary = vocabulary;
-        this.signs = signs;
         this.turn = turn;
         this.since = turn.today().minusYears(1);
     }
@@ -118,21 +121,44 @@ final class YearReview {
     private List<String> troubles() {
         Map<String, String> lines = new LinkedHashMap<>();
         for (SignSeen seen : turn.garden().signs()) {
-            TroubleWording.Sign sign = signs.get(seen.sign());
+            Optional<String> cause = cause(seen);
+            TroubleWording.Sign sign = worded.signs().get(seen.sign());
+            // What could not be named by its sign goes by its cause.
+            String name = sign != null && sign.name() != null ? sign.name() : cause.orElse(null);
             Optional<String> crop = crop(seen.planting(), seen.crop());
-            if (sign != null && sign.name() != null && crop.isPresent() && inTheYear(seen.on())) {
+            if (name != null && crop.isPresent() && inTheYear(seen.on())) {
                 lines.putIfAbsent(
-                        crop.get() + " " + seen.sign(),
+                        crop.get() + " " + name,
                         fill(
                                 "year-trouble",
                                 words(
                                         "crops", vocabulary.names().many(crop.get()),
-                                        "sign", sign.name(),
+                                        "sign", name,
                                         "on", vocabulary.quantities().nearDay(seen.on()),
-                                        "outcome", outcome(seen))));
+                                        "outcome", outcome(seen),
+                                        "lesson",
+                                                cause.map(one -> prevented(one, crop.get()))
+                                                        .orElse(null))));
             }
         }
         return List.copyOf(lines.values());
+    }
+
+    /** The likeliest cause of it, where one is likely enough to learn from. */
+    private Optional<String> cause(SignSeen seen) {
+        return turn.diagnoses().stream()
+                .filter(diagnosis -> diagnosis.signs().contains(seen.sign())
+                        && Objects.equals(diagnosis.planting(), seen.planting())
+                        && (seen.planting() != null || Objects.equals(diagnosis.crop(), seen.crop())))
+                .map(diagnosis -> diagnosis.causes().get(0))
+                .filter(cause -> HowSure.of(cause.chance()).atLeast(HowSure.PERHAPS))
+                .map(Diagnosis.Likely::cause)
+                .findFirst();
+    }
+
+    private String prevented(String cause, String crop) {
+        TroubleWording.Cause known = worded.causes().get(cause);
+        return known == null ? null : known.at(crop).prevent();
     }
 
     private String outcome(SignSeen seen) {

@@ -53,6 +53,15 @@ final class Cases {
         return cases.joined(open);
     }
 
+    /** The cases of the year gone by, those closed or laid aside among them. */
+    static List<CaseFile> ofTheYear(Garden garden, LocalDate today, Troubles troubles) {
+        Cases cases = new Cases(garden, troubles);
+        garden.standing().forEach(cases::take);
+        return cases.joined(cases.files.values().stream()
+                .filter(file -> file.opened().isAfter(today.minusYears(1)))
+                .toList());
+    }
+
     /** The cases with those made one that were told together and are one trouble after all. */
     private List<CaseFile> joined(List<CaseFile> open) {
         List<CaseFile> joined = new ArrayList<>();

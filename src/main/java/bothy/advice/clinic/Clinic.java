@@ -39,6 +39,9 @@ public final class Clinic {
     /** What is told of people beside the plants: it gets its caution, and the plants their answer. */
     public static final Set<String> OF_PEOPLE = Set.of("person-ate", "animal-mess", "pregnancy");
 
+    /** Matters that a whole year is asked of. */
+    private static final Set<String> LOOKING_BACK = Set.of("year-review", "next-year");
+
     private static final int WEATHER_DAYS = 10;
     private final TroubleBook book;
     private final Day day;
@@ -51,10 +54,18 @@ public final class Clinic {
     public Clinic(TroubleBook book, Day day) {
         this.book = book;
         this.day = day;
-        this.files = Cases.of(day.garden(), day.today(), book.tables()).stream()
-                .map(file -> file.without(book.tables().beside()))
-                .filter(file -> !onlyFeltTheSoil(file))
-                .toList();
+        this.files = (looksBack(day)
+                        ? Cases.ofTheYear(day.garden(), day.today(), book.tables())
+                        : Cases.of(day.garden(), day.today(), book.tables()))
+                .stream()
+                        .map(file -> file.without(book.tables().beside()))
+                        .filter(file -> !onlyFeltTheSoil(file))
+                        .toList();
+    }
+
+    /** Whoever asks what the year taught is told of the troubles that are long over too. */
+    private static boolean looksBack(Day day) {
+        return day.inquiries().stream().anyMatch(asked -> LOOKING_BACK.contains(String.valueOf(asked.topic())));
     }
 
     /** Soil told as dry or wet is an entry with advice of its own; it opens no case. */

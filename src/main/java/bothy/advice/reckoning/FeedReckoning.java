@@ -1,5 +1,6 @@
 package bothy.advice.reckoning;
 
+import bothy.advice.reckoned.CapsForCan;
 import bothy.advice.reckoned.FeedForBed;
 import bothy.advice.reckoned.FeedMix;
 import bothy.advice.reckoned.FeedTooStrong;
@@ -9,7 +10,9 @@ import bothy.agronomy.FeedDose;
 import bothy.garden.FeedLabel;
 import bothy.garden.Inquiry;
 import bothy.garden.Units;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** The label's strength for the can told. */
 public final class FeedReckoning {
@@ -27,6 +30,22 @@ public final class FeedReckoning {
     private static final double MOST_G_PER_M2 = 20_000;
 
     private static final double MOST_M2 = 10_000;
+
+    private static final double TENTHS = 10;
+    /** What the eye does not see in a cap. */
+    private static final double HARDLY = 0.005;
+
+    /** How a part of a cap is judged by eye, from which part on. */
+    private static final Map<Double, String> SHARES = new TreeMap<>(Map.of(
+            0.0, "cap-few-drops",
+            0.1, "cap-about-a-tenth",
+            0.2, "cap-about-a-quarter",
+            0.3, "cap-about-a-third",
+            0.4, "cap-under-half",
+            0.5, "cap-half",
+            0.6, "cap-about-two-thirds",
+            0.72, "cap-three-quarters",
+            0.85, "cap-almost-full"));
 
     private FeedReckoning() {}
 
@@ -70,6 +89,9 @@ public final class FeedReckoning {
             if (label.weighed()) {
                 return weighed(planting, label, canLitres);
             }
+            if (label.capUnknown()) {
+                return caps(planting, label, canLitres);
+            }
             FeedDose dose = new FeedDose(label.feed(), label.waterLitres());
             double exact = dose.exactMlFor(canLitres);
             double ml = dose.mlFor(canLitres);
@@ -109,6 +131,17 @@ public final class FeedReckoning {
         }
         double grams = new FeedDose(label.feed(), label.waterLitres()).mlFor(canLitres);
         return new FeedWeighed(planting, grams, canLitres, label.feed(), label.waterLitres());
+    }
+
+    /** Never more than the label says: 0.44 of a cap is told as 0.4, a little less than half. */
+    private static CapsForCan caps(String planting, FeedLabel label, double canLitres) {
+        double exact = label.feed() / label.waterLitres() * canLitres;
+        double tenths = Math.floor(exact * TENTHS + HARDLY) / TENTHS;
+        String share = null;
+        for (Map.Entry<Double, String> step : SHARES.entrySet()) {
+            share = exact < 1 && exact >= step.getKey() - HARDLY ? step.getValue() : share;
+        }
+        return new CapsForCan(planting, tenths, share, canLitres, label.feed(), label.waterLitres());
     }
 
     private static Double caps(double ml, FeedLabel label) {

@@ -20,6 +20,7 @@ public final class Reckoning {
             WaterReckoning::of,
             HowManyReckoning::of,
             subject -> FeedReckoning.of(subject).stream(),
+            subject -> DripReckoning.of(subject).stream(),
             subject -> KeepingReckoning.of(subject).stream(),
             RiskReckoning::of,
             subject -> HarvestReckoning.of(subject).stream());

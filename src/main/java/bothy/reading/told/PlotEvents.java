@@ -102,8 +102,16 @@ public final class PlotEvents {
         int from = clause.action().end() < clause.sentence()[1]
                 ? passage.tokens().get(at).from()
                 : 0;
-        String text = passage.message()
-                .substring(Math.min(from, passage.message().length()))
+        String message = passage.message();
+        // "Note: mesh on the kale. Anything else I should change?" asks behind the note.
+        int to = passage.sentences().stream()
+                .filter(later -> later[0] > clause.sentence()[0]
+                        && passage.word(later[1]).equals("?"))
+                .mapToInt(later -> passage.tokens().get(later[0]).from())
+                .filter(asking -> asking > from)
+                .findFirst()
+                .orElse(message.length());
+        String text = message.substring(Math.min(from, message.length()), Math.min(to, message.length()))
                 .strip();
         String bare = text.replaceAll("^[:,\\-\\s]+", "");
         return bare.length() > 500 ? bare.substring(0, 500) : bare;
