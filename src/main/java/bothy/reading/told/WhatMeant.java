@@ -301,6 +301,9 @@ final class WhatMeant {
         if (standsIn(passage, clause)) {
             return What.MOVED;
         }
+        if (crop == null && BroughtIn.indoors(passage, clause) && BroughtIn.gatheredBefore(passage, clause)) {
+            return What.STORED;
+        }
         if (says(passage, clause, SEED) || crop != null && crop.canMean("garlic")) {
             return What.SOWN;
         }
