@@ -15,8 +15,8 @@ import java.util.stream.IntStream;
  */
 public final class GotThenSet {
     /** Ways of coming by plants. */
-    public static final Set<String> GOT = Set.of(
-            "bought", "got", "picked", "was", "were", "been", "collected", "ordered", "grabbed", "given", "swapped");
+    public static final Set<String> GOT =
+            Set.of("bought", "got", "picked", "was", "were", "been", "collected", "ordered", "grabbed", "given");
 
     private static final Set<String> SETTING =
             Set.of("planted", "planted-out", "potted-on", "pricked-out", "sown", "moved", "hardening-started");

@@ -34,11 +34,18 @@ final class Qualifying {
             "seem",
             "need");
 
+    /** "Leeks frozen in": by the frost. */
+    private static final Set<String> FAST = Set.of("in", "into", "solid", "hard", "stiff", "to", "by");
+
     private Qualifying() {}
 
     static boolean only(List<Token> tokens, String action, Form form, Phrase.Place place, Phrase.Slots slots) {
         if (form == Form.PLAIN || form == Form.PLAIN_S) {
             return asNoun(tokens, place.start(), slots) || tallAndThin(tokens, place.start());
+        }
+        if (form == Form.PAST && tokens.get(place.start()).is("frozen")) {
+            return place.end() < tokens.size()
+                    && FAST.contains(tokens.get(place.end()).word());
         }
         return form == null && (ofWhat(tokens, action, place.start()) || whichOnes(tokens, action, place, slots));
     }

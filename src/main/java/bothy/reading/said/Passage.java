@@ -250,6 +250,7 @@ public record Passage(
     /** "Parsnips sown, row 3", "the sister on ward 7": which row, no count. */
     private boolean labels(NumberSaid number) {
         return Set.of(
+                                "number",
                                 "ward",
                                 "room",
                                 "flat",

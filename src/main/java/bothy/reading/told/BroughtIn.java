@@ -54,6 +54,17 @@ final class BroughtIn {
         return what == What.PLANTED_OUT && fitting.isEmpty() ? What.SOWN : What.MOVED;
     }
 
+    /** "Cured the squash for ten days, put them in the spare room": what was just gathered is put there to keep. */
+    static boolean gatheredBefore(Passage passage, Clause clause) {
+        return passage.actions().stream()
+                .filter(action -> action.start() >= clause.sentence()[0]
+                        && action.end() <= clause.action().start()
+                        && HANDLED.contains(action.action()))
+                .reduce((first, second) -> second)
+                .filter(action -> GATHERED.contains(action.action()))
+                .isPresent();
+    }
+
     /** "Brought the chillies back indoors", or those in pots out of the cold: what is carried in goes on growing. */
     private boolean growing(Passage passage, Clause clause, CropSaid crop, List<Planting> fitting) {
         boolean back = Cropless.names(passage, clause, Set.of("back"));

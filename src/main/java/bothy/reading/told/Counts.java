@@ -110,6 +110,7 @@ final class Counts {
                 : numbers.stream()
                         .filter(number -> number.start() >= crop.end()
                                 && clause.action().words().get(number.start())
+                                && clause.crops().stream().noneMatch(other -> other.start() == number.end())
                                 && numbers.stream().anyMatch(other -> other.end() <= crop.start()))
                         .map(number -> whole(number.value()))
                         .findFirst()

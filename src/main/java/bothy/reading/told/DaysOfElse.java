@@ -111,4 +111,13 @@ final class DaysOfElse {
                 && Set.of("day", "eve", "easter", "christmas", "halloween").contains(passage.word(day.end() - 1))
                 && passage.days().stream().anyMatch(other -> other.start() == day.end() + 1 && other.known());
     }
+
+    /** "Planted 2 more to replace the ones I lost on Monday": the day tells which ones. */
+    static boolean ofWhichOnes(Passage passage, Clause clause, DaySaid day) {
+        return passage.actions().stream()
+                .filter(action -> action.start() >= clause.to() && action.start() < day.start())
+                .mapToInt(action -> action.words().nextSetBit(0))
+                .anyMatch(verb -> Set.of("i", "we").contains(passage.word(verb - 1))
+                        && Set.of("ones", "one", "that", "which", "those").contains(passage.word(verb - 2)));
+    }
 }

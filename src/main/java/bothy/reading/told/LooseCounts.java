@@ -75,6 +75,7 @@ final class LooseCounts {
                             && !clause.action().action().equals("died") // "Lost 2 to slugs".
                     || Set.of("each", "per", "a").contains(passage.word(number.end() + 1)) && counted.contains(next)
                     || Set.of("by", "bar", "except", "off", "from").contains(last)
+                    || last.equals("x") && passage.end("n", number.start() - 2) > 0 // "In a block, 4 x 5".
                     || last.equals("but") && ofAll(passage, clause, number)
                     || !(last.equals("is") && next.equals("of"))
                             && Set.of("at", "be", "hit", "reached", "until", "till", "by", "was", "is", "for")

@@ -301,7 +301,10 @@ final class WhatMeant {
         if (standsIn(passage, clause)) {
             return What.MOVED;
         }
-        if (says(passage, clause, SEED) || crop != null && crop.canMean("garlic")) {
+        if (crop == null && BroughtIn.indoors(passage, clause) && BroughtIn.gatheredBefore(passage, clause)) {
+            return What.STORED;
+        }
+        if (saysSeed(passage, clause, crop) || crop != null && crop.canMean("garlic")) {
             return What.SOWN;
         }
         if (Around.toCure(passage, clause)) {
@@ -326,6 +329,19 @@ final class WhatMeant {
             return What.PLANTED_OUT;
         }
         return crop != null && cropNames.plantedIsSown(crop.crop()) ? What.SOWN : What.PLANTED_OUT;
+    }
+
+    /** "The onion plants and four rows of seed potatoes": the seed is of the other crop where this one's plants are told. */
+    private static boolean saysSeed(Passage passage, Clause clause, CropSaid crop) {
+        boolean plants = crop != null
+                && (YoungPlants.WORDS.contains(passage.word(crop.end()))
+                        || YoungPlants.WORDS.contains(passage.word(crop.end() - 1)));
+        return IntStream.range(clause.from(), clause.to())
+                .filter(at -> SEED.contains(passage.word(at)))
+                .anyMatch(at -> !plants
+                        || clause.crops().stream()
+                                .noneMatch(other -> other != crop
+                                        && (other.covers(at) || other.start() == at + 1 || other.end() == at)));
     }
 
     /** "Planted 20 potatoes outside", "planted out the onion sets": so they are begun, unless plants of them stand somewhere already. */

@@ -83,7 +83,8 @@ final class WhenTold {
                 && last.start() > clause.to()
                 && clause.action().form() == Form.PAST
                 && last.end() >= clause.sentence()[1] - 1
-                && !ofLastInList(passage, last)) {
+                && !ofLastInList(passage, last)
+                && !DaysOfElse.ofWhichOnes(passage, clause, last)) {
             return last;
         }
         if (alsoThen(passage, clause)) {
