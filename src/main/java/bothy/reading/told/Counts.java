@@ -42,9 +42,13 @@ final class Counts {
     /** The count told for a crop, {@code null} when none is. */
     Integer of(Passage passage, Clause clause, CropSaid crop) {
         List<NumberSaid> numbers = passage.counts(clause.from(), clause.to());
-        Integer summed = clause.crops().size() > 1 ? null : summed(passage, numbers);
+        Integer summed = clause.crops().size() > 1 ? null : SummedUp.count(passage, numbers);
         if (summed != null) {
             return summed;
+        }
+        Integer block = InBlocks.count(passage, PerVessel.own(clause, crop, numbers), crop);
+        if (block != null) {
+            return block;
         }
         Integer pieces = pieces(passage, clause, crop, numbers);
         if (pieces != null) {
@@ -65,13 +69,15 @@ final class Counts {
         if (trays != null && clause.crops().size() == 1) {
             return trays;
         }
-        Integer vessels = clause.crops().size() == 1 ? PerVessel.count(passage, numbers, crop) : null;
+        Integer vessels = PerVessel.count(passage, PerVessel.own(clause, crop, numbers), crop);
         if (vessels != null && !clause.action().action().equals("harvested")) {
             return vessels;
         }
         Integer before = before(passage, numbers, crop, clause.action().action());
         if (before != null) {
-            return before;
+            boolean byArticle = numbers.stream().noneMatch(number -> number.end() <= crop.start());
+            Integer behind = byArticle ? after(passage, numbers, crop) : null;
+            return behind == null ? before : behind; // "First okra, 8 pods picked".
         }
         Integer listed = Listed.count(passage, clause, numbers, crop);
         if (listed != null) {
@@ -79,39 +85,6 @@ final class Counts {
         }
         Integer after = after(passage, numbers, crop);
         return after != null || clause.crops().size() > 1 ? after : byThemselves.of(passage, clause, numbers);
-    }
-
-    /** "2 at each cane, 20 in all", "potting on, got 12 done": the number that sums up. */
-    private static Integer summed(Passage passage, List<NumberSaid> numbers) {
-        return numbers.stream()
-                .filter(number -> {
-                    String next = passage.word(number.end());
-                    String behind = passage.word(number.end() + 1);
-                    String last = passage.word(number.start() - 1);
-                    return next.equals("in") && Set.of("all", "total").contains(behind)
-                            || next.equals("altogether")
-                            || sums(passage, number, numbers)
-                            || next.equals("all") && behind.equals("told")
-                            || next.equals("done")
-                                    && Set.of("got", "have", "did", "managed", "about")
-                                            .contains(last);
-                })
-                .map(number -> whole(number.value()))
-                .findFirst()
-                .orElse(null);
-    }
-
-    /** "4 seeds each in 3 buckets so 12", "2 each, total 6": behind the reckoning stands what it comes to. */
-    private static boolean sums(Passage passage, NumberSaid number, List<NumberSaid> numbers) {
-        String last = passage.word(number.start() - 1);
-        int lead = last.equals("of") ? number.start() - 2 : number.start() - 1;
-        return Set.of("so", "total", "totalling", "totaling", "makes", "making", "=")
-                        .contains(passage.word(lead))
-                && !numbers.isEmpty()
-                && numbers.get(0).start() < lead
-                && passage.tokens().subList(numbers.get(0).end(), lead).stream()
-                        .anyMatch(token ->
-                                Set.of("each", "per", "to", "in", "of", "x").contains(token.word()));
     }
 
     /** "Split three heads of garlic and set 24 cloves", "first okra! 12 of them": counted by its pieces. */
