@@ -21,6 +21,7 @@ final class AskedAgain {
         boolean asksAgain = pending != null
                 && !answered
                 && !pending.askedBefore()
+                && !pending.putOff()
                 && saysNothing(heard)
                 && text.strip().split("\\s+").length <= WORDS_OF_AN_ANSWER;
         return asksAgain ? heard.withDoubt(pending.again()) : heard;

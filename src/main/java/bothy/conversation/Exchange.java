@@ -76,7 +76,7 @@ final class Exchange {
     }
 
     private Outcome answered(Heard told) {
-        Waiting waiting = new Waiting(memory, before);
+        Waiting waiting = new Waiting(memory, before, today);
         boolean own = chosen == null && message.pressed() == null && !Commands.isCommand(message.text());
         Heard heard = own ? waiting.kept(told) : told;
         CaseNotes notes = new CaseNotes(
@@ -95,7 +95,10 @@ final class Exchange {
         heard = DoingsMentioned.without(heard, closerLook, notes.describe(), message.text());
         boolean ofTrouble = !heard.signs().isEmpty()
                 || closerLook.stream().anyMatch(entry -> entry instanceof SignSeen || entry instanceof Finding);
-        if (ofTrouble && heard.statements().stream().noneMatch(Statement::sure)) {
+        boolean weighed = heard.statements().stream()
+                .anyMatch(one ->
+                        one.event().what() == What.HARVESTED && one.event().amount() != null);
+        if (ofTrouble && !weighed && heard.statements().stream().noneMatch(Statement::sure)) {
             // A trouble comes first: its own question is asked, not that about what else may have been said.
             heard = heard.withDoubt(null);
         }

@@ -8,6 +8,8 @@ import bothy.garden.Garden;
 import bothy.garden.Heard;
 import bothy.garden.Kind;
 import bothy.garden.Statement;
+import bothy.garden.What;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -24,12 +26,19 @@ final class Waiting {
     private static final Set<About> ASKED_ONCE_MORE =
             EnumSet.of(About.WHICH_DATE, About.WHICH_CROP, About.DID_YOU_MEAN, About.HOW_MANY, About.REALLY_DONE);
 
+    private static final Set<What> OF_PLANTS =
+            EnumSet.of(What.EMERGED, What.PRICKED_OUT, What.POTTED_ON, What.PLANTED_OUT, What.MOVED);
+    /** So long a question is asked once more. By judgement. */
+    private static final int ASKED_DAYS = 2;
+
+    private final LocalDate today;
     private final Doubt pending;
     private final Garden garden;
     private final Memory memory;
     private Choice taken;
 
-    Waiting(Memory memory, Garden garden) {
+    Waiting(Memory memory, Garden garden, LocalDate today) {
+        this.today = today;
         this.pending = memory.pending();
         this.garden = garden;
         this.memory = memory;
@@ -66,12 +75,18 @@ final class Waiting {
                 && pending.draftTells()
                 && !pending.putOff()
                 && !pending.askedBefore()
+                && askedLately()
                 && heard.doubt() == null
                 && hasItsOwn(heard)
                 && !heard.corrects()
                 && !answers(heard)
                 && !tellsAgain(heard);
         return still ? pending.later() : null;
+    }
+
+    /** After some days nobody knows what "have you done that" was about. */
+    private boolean askedLately() {
+        return memory.saidOn() != null && !memory.saidOn().isBefore(today.minusDays(ASKED_DAYS));
     }
 
     private static boolean hasItsOwn(Heard heard) {
@@ -119,14 +134,26 @@ final class Waiting {
 
     /** The planting talked about last, else the one that the diary told of last. */
     private Optional<Choice> likeliest() {
-        List<Choice> mentioned = pending.choices().stream()
+        List<Choice> fitting = pending.choices().stream().filter(this::enough).toList();
+        List<Choice> mentioned = fitting.stream()
                 .filter(choice -> memory.mentioned().contains(choice.meaning()))
                 .toList();
         return mentioned.size() == 1
                 ? Optional.of(mentioned.get(0))
-                : pending.choices().stream()
+                : fitting.stream()
                         .filter(choice -> choice.then() != null && grows(choice.meaning()))
                         .max(Comparator.comparing(choice -> lastTold(choice.meaning())));
+    }
+
+    /** Of six that were sown no nine come up. */
+    private boolean enough(Choice choice) {
+        Integer sown = garden.planting(choice.meaning()).map(one -> one.sown()).orElse(null);
+        return sown == null
+                || choice.then() == null
+                || choice.then().statements().stream()
+                        .map(Statement::event)
+                        .noneMatch(event ->
+                                OF_PLANTS.contains(event.what()) && event.count() != null && event.count() > sown);
     }
 
     private boolean grows(String planting) {

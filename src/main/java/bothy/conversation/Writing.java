@@ -24,6 +24,7 @@ final class Writing {
     private final List<Logged> lines;
     private final List<String> mentioned;
     private final Map<String, String> begunNow = new HashMap<>();
+    private final Map<String, String> begunAs = new HashMap<>();
     private final Map<String, LocalDate> begunOn = new HashMap<>();
 
     /** @param mentioned ids of the plantings talked about last, to which a note without a crop belongs */
@@ -106,7 +107,7 @@ final class Writing {
         if (event.crop() == null || event.what().ofThePlot() || event.what() == What.NOTE) {
             return List.of(event);
         }
-        String begun = event.what() == What.SOWN ? null : begunNow.get(event.crop());
+        String begun = event.what() == What.SOWN || ofAnotherVariety(event) ? null : begunNow.get(event.crop());
         String id = begun == null ? begin(event) : begun;
         return List.of(event.withPlanting(id, event.crop()));
     }
@@ -144,7 +145,16 @@ final class Writing {
                 && begun.isBefore(sign.on().minusDays(Planting.SOONEST_UP_DAYS));
     }
 
+    /** "Chitting 2 kg of Rocket and 2 kg of Cara": two lots. */
+    private boolean ofAnotherVariety(Event event) {
+        String begun = begunAs.get(event.crop());
+        return begun != null && event.variety() != null && !begun.equalsIgnoreCase(event.variety());
+    }
+
     private String begin(Event event) {
+        if (event.variety() != null) {
+            begunAs.put(event.crop(), event.variety());
+        }
         String id = Replay.nextPlanting(event.crop(), lines);
         begunNow.put(event.crop(), id);
         begunOn.put(event.crop(), event.on());

@@ -31,13 +31,18 @@ final class BesideATrouble {
     /** So many words before a flower say where on it. */
     private static final int BEFORE = 3;
 
+    private static final Set<String> GATHERED =
+            Set.of("heads", "bulbs", "roots", "tubers", "cobs", "ears", "fruit", "fruits", "pods", "in");
+    /** So many may be taken to look at. */
+    private static final int TO_LOOK_AT = 5;
+
     private BesideATrouble() {}
 
     /** Whether a clause only describes the trouble. */
     static boolean only(Passage passage, Clause clause, List<SignSeen> seen) {
         ActionSaid action = clause.action();
         return switch (action.action()) {
-            case "harvested" -> lookedAt(passage, action);
+            case "harvested" -> lookedAt(passage, action) && !gathered(passage, clause);
             case "flowering" -> ofAFlower(passage, action);
             case "colour-turned" -> within(passage, action.start(), action.end() + OBJECT, SICKLY);
             case "watered" -> within(passage, action.start(), clause.to(), NOW_AND_THEN);
@@ -61,6 +66,12 @@ final class BesideATrouble {
     private static boolean halfOf(Passage passage, int at) {
         return passage.word(at).equals("half")
                 && Set.of("the", "my", "our", "of", "a").contains(passage.word(at + 1));
+    }
+
+    /** "Dug it. 38 heads.": nobody counts so many to look at them. */
+    private static boolean gathered(Passage passage, Clause clause) {
+        return passage.counts(clause.action().end(), clause.to()).stream()
+                .anyMatch(number -> number.value() > TO_LOOK_AT && GATHERED.contains(passage.word(number.end())));
     }
 
     private static boolean ofAFlower(Passage passage, ActionSaid action) {

@@ -34,6 +34,7 @@ import java.util.stream.IntStream;
  * @param wrongCrop the crop that was wrong
  * @param planting the planting meant
  * @param what the right kind of entry
+ * @param weighed the right figure of something weighed, told without its unit, {@code null} for none
  */
 record Changes(
         LocalDate on,
@@ -45,7 +46,8 @@ record Changes(
         CropSaid wrongCrop,
         List<Planting> planting,
         What what,
-        boolean contrast) {
+        boolean contrast,
+        BareWeight weighed) {
 
     private static final Set<String> OF_A_DAY = Set.of(
             "on", "the", "in", "at", "until", "till", "from", "since", "last", "this", "sown", "sowed", "sow",
@@ -69,7 +71,7 @@ record Changes(
                 && (wrong != null && (right != null || amount != null)
                         || crop != null && wrongCrop != null && !tellsNot(passage, not)
                         || days(passage) > 1 && dayDenied(passage, not))
-                && told.isEmpty();
+                && (told.isEmpty() || toldSo(passage.situation(), crop, wrong, right));
         return new Changes(
                 on,
                 whole(right),
@@ -80,7 +82,20 @@ record Changes(
                 wrongCrop,
                 plantings(passage, crop),
                 what,
-                contrast);
+                contrast,
+                BareWeight.in(passage, right));
+    }
+
+    /** "It was 24 potatoes I planted, not 20": whatever it would tell, where the diary has the wrong number of that crop. */
+    private static boolean toldSo(Situation situation, CropSaid crop, NumberSaid wrong, NumberSaid right) {
+        return crop != null
+                && wrong != null
+                && right != null
+                && situation.earlier().stream()
+                        .anyMatch(line -> line.entry() instanceof Event event
+                                && crop.canMean(event.crop())
+                                && event.count() != null
+                                && event.count() == wrong.value());
     }
 
     /** "Beans aren't up, chard is" tells of both and puts nothing right. */
@@ -181,7 +196,7 @@ record Changes(
     }
 
     boolean none() {
-        return on == null && count == null && amount == null && crop == null && planting.isEmpty();
+        return on == null && count == null && amount == null && crop == null && planting.isEmpty() && weighed == null;
     }
 
     /** Whether the change is one that may hold for all lines at once. */
@@ -246,10 +261,16 @@ record Changes(
                 named,
                 line -> crop != null
                         && wrongCrop == null
-                        && (count != null || on != null || amount != null)
+                        && (count != null || on != null || amount != null || weighed != null)
                         && crop.canMean(crop(line)));
         if (count != null && wrongCount == null) {
             named = keep(named, line -> count(line) != null);
+        }
+        if (count == null && amount == null && weighed != null) {
+            return named.stream()
+                    .filter(line ->
+                            line.entry() instanceof Event event && event.amount() != null && event.count() == null)
+                    .toList();
         }
         if (amount != null) {
             named = keep(
@@ -281,7 +302,8 @@ record Changes(
     Changes besides(Entry entry) {
         boolean same = crop != null && entry instanceof Event event && crop.canMean(event.crop());
         return same
-                ? new Changes(on, count, wrongCount, wrongOn, amount, null, wrongCrop, List.of(), what, contrast)
+                ? new Changes(
+                        on, count, wrongCount, wrongOn, amount, null, wrongCrop, List.of(), what, contrast, weighed)
                 : this;
     }
 
@@ -297,7 +319,9 @@ record Changes(
 
     private Event applied(Event event) {
         Event changed = on == null ? event : event.withOn(on);
-        changed = count == null || amount != null ? changed : changed.withCount(count);
+        boolean onlyWeighed = weighed != null && amount == null && event.count() == null && event.amount() != null;
+        changed = onlyWeighed ? weighed.instead(changed) : changed;
+        changed = count == null || amount != null || onlyWeighed ? changed : changed.withCount(count);
         changed = amount == null ? changed : changed.withAmount(amount.value(), amount.unit());
         changed = what == null || what == What.NOTE ? changed : changed.withWhat(what);
         List<Planting> ofCrop = planting.size() > 1

@@ -9,6 +9,9 @@ import java.util.regex.Pattern;
 final class CorrectionThenMore {
     private static final Pattern SENTENCE_ENDS = Pattern.compile("[.!;](?=\\s)|\\R");
 
+    private static final Pattern REST =
+            Pattern.compile("(?i)(and )?(the )?(others?|rest|remaining|spares?|remainder)\\b");
+
     private CorrectionThenMore() {}
 
     /** Both together, {@code null} when the message is not of that kind. */
@@ -22,6 +25,8 @@ final class CorrectionThenMore {
             return null;
         }
         Heard more = reading.understood(text.substring(end.end()).strip(), situation.withoutPending());
-        return more.inquiries().isEmpty() && more.signs().isEmpty() ? null : Joined.of(first, more);
+        // "No, 30 beans. The other 10 I gave away": what became of the rest puts nothing right.
+        boolean ofTheRest = REST.matcher(text.substring(end.end()).strip()).lookingAt();
+        return more.inquiries().isEmpty() && more.signs().isEmpty() ? ofTheRest ? first : null : Joined.of(first, more);
     }
 }

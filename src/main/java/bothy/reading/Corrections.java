@@ -32,6 +32,9 @@ final class Corrections {
     /** A message of more words that opens with "sorry" and tells nothing puts nothing right. By judgement. */
     private static final int REGRETS = 14;
 
+    /** Of what was told longer ago nobody says "scrap that". By judgement. */
+    private static final int JUST_TOLD_DAYS = 14;
+
     private static final Set<String> BESIDE = Set.of("too", "also", "another", "besides", "plus");
 
     private final PhraseBook<String> undo;
@@ -44,7 +47,7 @@ final class Corrections {
     private final PhraseBook<String> elsewhere;
     private final Set<String> leading;
     private final FigureAfterNo figureAfterNo;
-    private final CropNames cropNames;
+    private final WhichEntry whichEntry;
 
     Corrections(Words words, CropNames cropNames) {
         PhraseFile file = new PhraseFile(words, "corrections", Map.of());
@@ -58,7 +61,7 @@ final class Corrections {
         elsewhere = file.book("/elsewhere", "elsewhere");
         leading = leading(words, "/leading-unnamed");
         figureAfterNo = new FigureAfterNo(words);
-        this.cropNames = cropNames;
+        whichEntry = new WhichEntry(cropNames);
     }
 
     /** Words that may stand before those that take something back. */
@@ -84,15 +87,27 @@ final class Corrections {
     Optional<Heard> read(Passage passage, List<Told> told, boolean asks) {
         boolean recounts = opens(miscounted, passage);
         boolean forAnother = told.isEmpty() && opens(elsewhere, passage);
-        if (asks && !recounts || passage.size() == 0 || forAnother) {
+        boolean regrets = passage.word(0).equals("sorry")
+                && passage.word(1).equals("to")
+                && Set.of("say", "report", "tell", "hear").contains(passage.word(2)); // "Sorry to say 2 beans died".
+        if (asks && !recounts || passage.size() == 0 || forAnother || regrets) {
             return Optional.empty();
         }
         if (opens(undo, passage) && !figureBehind(passage)) {
             return Optional.of(waits(passage) ? Heard.nothing(Kind.LET_GO) : takenBack(passage));
         }
+        if (opens(cues, passage) && SeveralPutRight.ofEachOnly(passage)) {
+            return Optional.of(Heard.correcting(List.of())); // "Sorry, karela 2 seeds each": of how many is not told.
+        }
         List<Logged> denied = denied(passage);
         if (!denied.isEmpty() && told.isEmpty()) {
             return Optional.of(Heard.takingBack(denied));
+        }
+        Optional<Heard> several = opens(cues, passage) || opens(strong, passage) || noBeforeComma(passage)
+                ? SeveralPutRight.of(passage)
+                : Optional.empty();
+        if (several.isPresent()) {
+            return several;
         }
         if (opens(same, passage) || told.isEmpty() && GoingOn.only(passage)) {
             return sameFor(passage);
@@ -148,7 +163,7 @@ final class Corrections {
 
     /** Whether a message opens with words that put something right and hardly say anything else: "correction: 15 beans". */
     boolean opens(Passage passage) {
-        return opens(strong, passage) || opens(miscounted, passage);
+        return opens(strong, passage) || opens(miscounted, passage) || noBeforeComma(passage);
     }
 
     /** "No not five, it is four" of a count told lately: put right, whatever was asked meanwhile. */
@@ -160,6 +175,16 @@ final class Corrections {
         return wrong.isEmpty() ? Optional.empty() : Optional.of(amended(wrong, changes));
     }
 
+    /** "The leeks were 56, not 65" of what was told at any time. */
+    Optional<Heard> refuted(Passage passage, List<Told> told) {
+        Changes changes = Changes.in(passage, told);
+        if (!changes.contrast() || changes.wrongCount() == null || changes.crop() == null) {
+            return Optional.empty();
+        }
+        List<Logged> wrong = changes.refuted(passage.situation().earlier());
+        return wrong.isEmpty() ? Optional.empty() : Optional.of(amended(wrong, changes));
+    }
+
     /** "Scratch that 16 lb", "scrap that, 8": what stands behind is put in the place of what was told. */
     private boolean figureBehind(Passage passage) {
         return undo.all(passage.tokens(), 0, Math.min(passage.size(), 14), passage).stream()
@@ -168,7 +193,10 @@ final class Corrections {
                                     || passage.word(found.end()).equals("-")
                             ? found.end() + 1
                             : found.end();
-                    return passage.end("n", at) > 0 && passage.crops().isEmpty();
+                    int figure = passage.end("n", at);
+                    // "Scrap that, 2.5 on the beans": behind it stands what it is of.
+                    boolean of = Set.of("on", "for").contains(passage.word(figure));
+                    return figure > 0 && (passage.crops().isEmpty() || of);
                 });
     }
 
@@ -221,7 +249,7 @@ final class Corrections {
             return nothingToCorrect(lately, told, meant, changes);
         }
         if (wanted.size() > 1 && !changes.forAll()) {
-            return Optional.of(which(wanted, changes));
+            return Optional.of(whichEntry.of(wanted, changes));
         }
         return Optional.of(amended(wanted, changes));
     }
@@ -273,8 +301,14 @@ final class Corrections {
         List<Logged> named =
                 situation.lately().stream().filter(line -> names(passage, line)).toList();
         if (named.isEmpty() && !passage.crops().isEmpty()) {
+            boolean pointing = passage.words().stream().limit(3).anyMatch(Set.of("that", "it")::contains);
             named = situation.earlier().stream()
                     .filter(line -> names(passage, line))
+                    .filter(line -> !pointing
+                            || line.at()
+                                    .atZone(situation.grower().zone())
+                                    .toLocalDate()
+                                    .isAfter(situation.today().minusDays(JUST_TOLD_DAYS)))
                     .limit(1)
                     .toList();
         }
@@ -303,27 +337,10 @@ final class Corrections {
                 && passage.crops().stream().anyMatch(crop -> crop.canMean(event.crop()));
     }
 
-    private static Heard amended(List<Logged> lines, Changes changes) {
+    static Heard amended(List<Logged> lines, Changes changes) {
         return Heard.correcting(lines.stream()
                 .map(line -> new Amendment(line.number(), changes.applied(line.entry())))
                 .toList());
-    }
-
-    private Heard which(List<Logged> lines, Changes changes) {
-        List<Doubt.Choice> choices = lines.stream()
-                .map(line ->
-                        new Doubt.Choice(label(line), String.valueOf(line.number()), amended(List.of(line), changes)))
-                .toList();
-        return Heard.correcting(List.of()).withDoubt(new Doubt(Doubt.About.WHICH_ENTRY, Map.of(), choices, null));
-    }
-
-    private String label(Logged line) {
-        if (line.entry() instanceof Event event) {
-            String count = event.count() == null ? "" : event.count() + " ";
-            String crop = event.crop() == null ? "" : " " + count + cropNames.called(event.crop());
-            return event.what().word().replace('-', ' ') + crop;
-        }
-        return "the entry before";
     }
 
     /** "Same for the beans": what was told last, for another crop. */

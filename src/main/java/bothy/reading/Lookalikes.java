@@ -172,6 +172,7 @@ final class Lookalikes {
                 || grown(passage, action)
                 || setDown(passage, action)
                 || trimmedWeight(passage, action)
+                || OfItself.only(passage, action)
                 || OtherSenses.meant(passage, action);
     }
 
@@ -242,7 +243,8 @@ final class Lookalikes {
                     // "Picked 3 for the neighbours", "gave 5 to the neighbours".
                     && !Set.of("for", "to", "with").contains(passage.word(at - 2));
         }
-        return picked || shop || plants(passage, action) || fromAShop(passage, action);
+        boolean paid = Set.of("bought", "ordered", "buying").contains(passage.word(action.start() - 1));
+        return picked || paid || shop || plants(passage, action) || fromAShop(passage, action);
     }
 
     /** "Got the seed from a guy in Perth" puts none in. */

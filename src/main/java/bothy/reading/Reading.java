@@ -11,6 +11,7 @@ import bothy.reading.grammar.Grammar;
 import bothy.reading.grammar.Moods;
 import bothy.reading.said.Passage;
 import bothy.reading.told.Particulars;
+import bothy.reading.told.Told;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -199,6 +200,13 @@ public final class Reading {
         if (ofAnother.isPresent()) {
             return ofAnother.get();
         }
+        Heard atOnce = PutRightAtOnce.of(text, situation, this);
+        if (atOnce == null) {
+            atOnce = MoreThenCorrection.of(text, situation, this);
+        }
+        if (atOnce != null) {
+            return atOnce;
+        }
         Heard corrected = corrections.opens(passage) ? CorrectionThenMore.of(text, situation, this) : null;
         if (corrected != null) {
             return corrected;
@@ -219,6 +227,14 @@ public final class Reading {
             if (answer.isPresent()) {
                 return own ? Joined.of(answer.get(), sentences.heard(passage, gathered)) : answer.get();
             }
+        }
+        Optional<Heard> countedAfter = gathered.told().isEmpty()
+                        && gathered.asked().isEmpty()
+                        && gathered.seen().isEmpty()
+                ? CountToldAfter.of(passage)
+                : Optional.empty();
+        if (countedAfter.isPresent()) {
+            return countedAfter.get();
         }
         Optional<List<Inquiry>> alike = asksAlike.in(passage, gathered);
         if (alike.isPresent()) {
@@ -269,6 +285,13 @@ public final class Reading {
                         .read(passage, sentences.gathered(passage).told(), false)
                         .orElse(null)
                 : null;
+    }
+
+    /** A message read only as one that calls a figure told at any time wrong, {@code null} when it is none. */
+    Heard refutation(String text, Situation situation) {
+        Passage passage = grammar.passage(text, situation);
+        List<Told> told = sentences.gathered(passage).told();
+        return told.isEmpty() ? corrections.refuted(passage, told).orElse(null) : null;
     }
 
     /** Time zones that a place may lie in, the most likely first; empty when no known city is near. */

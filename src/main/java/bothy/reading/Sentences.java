@@ -28,6 +28,7 @@ import bothy.reading.told.Particulars;
 import bothy.reading.told.Recalled;
 import bothy.reading.told.Statements;
 import bothy.reading.told.Told;
+import bothy.reading.told.UncertainBeside;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -235,7 +236,8 @@ final class Sentences {
         List<Told> told = statements.told(passage, said).stream()
                 .filter(one -> !ofNoPlant(one.event()) && !CuesTold.curd(whole, one.event()))
                 .toList();
-        List<Told> lines = seen.isEmpty() ? told : Recalled.without(told, passage.situation());
+        List<Told> certain = seen.isEmpty() ? told : Recalled.without(told, passage.situation());
+        List<Told> lines = UncertainBeside.without(certain, !asked.isEmpty() || !seen.isEmpty());
         if (asked.size() == 1 && HowLongAlone.is(whole, lines)) {
             asked.clear();
         }

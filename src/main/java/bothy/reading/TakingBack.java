@@ -102,11 +102,13 @@ final class TakingBack {
 
     /** "Scrap the 6 beetroot", "scrap that it's 3". */
     private Optional<Heard> ordered(int verb) {
+        int figure = passage.end("n", passage.word(verb + 2).equals(",") ? verb + 3 : verb + 2);
         boolean figureOnly = Set.of("that", "it").contains(passage.word(verb + 1))
-                && passage.crops().isEmpty()
-                && passage.end("n", passage.word(verb + 2).equals(",") ? verb + 3 : verb + 2) > 0;
+                && figure > 0
+                && (passage.crops().isEmpty() || Set.of("on", "for").contains(passage.word(figure)));
         if (figureOnly) {
-            return Optional.empty(); // "Scratch that 16 lb" puts right what was told last.
+            return Optional
+                    .empty(); // "Scratch that 16 lb", "scrap that, 2.5 on the beans": what was told last is put right.
         }
         int right = rightAt(verb + 1);
         int denied = deniedAt(verb + 1);

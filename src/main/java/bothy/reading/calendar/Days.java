@@ -42,6 +42,11 @@ public final class Days {
         }
         for (PhraseBook.Found<Feast> found : calendar.feasts(tokens)) {
             Feast feast = found.meaning();
+            if (found.start() > 0
+                    && Set.of("happy", "merry")
+                            .contains(tokens.get(found.start() - 1).word())) {
+                continue; // "Happy independence day!" is a greeting, in many countries on different days.
+            }
             all.add(new DaySaid(found.start(), found.end(), feast.past(today), feast.future(today), Sort.EXACT));
         }
         for (PhraseBook.Found<Sort> found : calendar.unknown(tokens)) {

@@ -38,6 +38,11 @@ public final class Clauses {
             "also", "been", "is", "are", "am", "was", "were", "has", "do", "did", "after", "before", "even", "when",
             "then", "never", "still", "it", "they", "if", "be");
 
+    private static final Set<String> TOGETHER = Set.of(
+            "bags", "bag", "buckets", "bucket", "pots", "pot", "tubs", "tub", "trays", "tray", "rows", "row", "hills",
+            "hill", "holes", "hole", "poles", "pole", "canes", "cane", "cells", "cell", "modules", "seeds", "seed",
+            "plants", "cloves", "pcs", "pieces", "nos", "each", "per", "to", "a", "in", "of", ",");
+
     private final Moods moods;
 
     public Clauses(Moods moods) {
@@ -353,7 +358,7 @@ public final class Clauses {
                         passage.end("place", at))
                 .max()
                 .getAsInt();
-        int end = detail > 0 ? detail : prefixed ? at : -1;
+        int end = inVessels(passage, detail > 0 ? detail : prefixed ? at : -1);
         end += end > 0 && Counting.THINGS.contains(passage.word(end)) ? 1 : 0; // "And onions, 50 sets".
         while (end > 0 && (passage.end("date", end) > 0 || passage.word(end).equals("only"))) {
             end = Math.max(end + 1, passage.end("date", end));
@@ -362,6 +367,17 @@ public final class Clauses {
                 && (end >= passage.size()
                         || passage.tokens().get(end).mark()
                         || Set.of("and", "but", "so", "then", "too").contains(passage.word(end)));
+    }
+
+    /** "Karela 2 buckets 3 seeds each": behind the number how many stand together; where that ends. */
+    private static int inVessels(Passage passage, int end) {
+        int at = end;
+        boolean each = false;
+        while (at > 0 && at < passage.size() && (TOGETHER.contains(passage.word(at)) || passage.end("n", at) > 0)) {
+            each |= Set.of("each", "per", "a").contains(passage.word(at));
+            at++;
+        }
+        return each ? at : end;
     }
 
     /** "Put the bean poles up": what the poles are for. */

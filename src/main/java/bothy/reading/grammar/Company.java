@@ -46,25 +46,37 @@ final class Company {
             "bedded",
             "set");
 
+    private static final Set<String> SOWING = Set.of("sowed", "sown", "sow", "sowing");
+    private static final Set<String> SOME_OF = Set.of("half", "some", "rest");
+    private static final int LIST_REACH = 14;
+
     private Company() {}
 
     /** "Picked enough salad for two". */
     static boolean grownOrGathered(List<Token> tokens, int at) {
-        return tokens.subList(Math.max(0, at - 4), at).stream().anyMatch(token -> Set.of(
-                        "sowed",
-                        "sown",
-                        "sow",
-                        "sowing",
-                        "picked",
-                        "cut",
-                        "planted",
-                        "harvested",
-                        "thinned",
-                        "watered",
-                        "gathered",
-                        "grow",
-                        "growing")
-                .contains(token.word()));
+        boolean listed = at > 2
+                && (SOME_OF.contains(tokens.get(at - 1).word())
+                        || tokens.get(at - 1).is("the")
+                                && SOME_OF.contains(tokens.get(at - 2).word()))
+                && tokens.subList(Math.max(0, at - LIST_REACH), at).stream()
+                        .anyMatch(token ->
+                                SOWING.contains(token.word())); // "Sowed the radishes today and half the salad".
+        return listed
+                || tokens.subList(Math.max(0, at - 4), at).stream().anyMatch(token -> Set.of(
+                                "sowed",
+                                "sown",
+                                "sow",
+                                "sowing",
+                                "picked",
+                                "cut",
+                                "planted",
+                                "harvested",
+                                "thinned",
+                                "watered",
+                                "gathered",
+                                "grow",
+                                "growing")
+                        .contains(token.word()));
     }
 
     /** "Gave the sprouts a feed", "staked my runners": what the grower does something to. */

@@ -31,6 +31,7 @@ public final class CropNames {
     private final Set<String> things;
     private final Set<String> ordinary;
     private final Set<String> varietyNames = new HashSet<>();
+    private final Set<String> varietyWords = new HashSet<>();
 
     /** Of these none but a crop's are told. */
     private static final Set<String> YOUNG = Set.of("seed", "seeds", "seedling", "seedlings", "plugs");
@@ -51,6 +52,7 @@ public final class CropNames {
             add(words.list("crops", at + "/careful"), new Name(List.of(crop), true, false, true));
             List<String> varieties = words.list("varieties", "/" + crop);
             varietyNames.addAll(varieties);
+            varieties.forEach(name -> varietyWords.addAll(List.of(name.split(" "))));
             add(varieties, new Name(List.of(crop), true, true, true));
             add(
                     varieties.stream()
@@ -161,7 +163,13 @@ public final class CropNames {
         }
         said.addAll(ownVarieties(tokens, message, plantings, said));
         said.sort(java.util.Comparator.comparingInt(CropSaid::start));
-        return new VarietyNames(tokens, message, this::knownWord).joined(said);
+        List<CropSaid> listed = new VarietyLists(tokens, message, this::knownWord).with(said);
+        return new VarietyNames(tokens, message, this::knownWord).joined(listed);
+    }
+
+    /** Whether a word is used for nothing but in names of varieties. */
+    public boolean onlyOfVarieties(String word) {
+        return varietyWords.contains(word) && !ordinary.contains(word) && !mendable.contains(word);
     }
 
     private boolean knownWord(String word) {
@@ -321,6 +329,11 @@ public final class CropNames {
             if (planting.variety() != null && planting.variety().matches("[\\p{L}\\d' -]{3,40}")) {
                 own.add(new Phrase(planting.variety(), Map.of()), planting);
                 own.add(new Phrase(planting.variety() + "s", Map.of()), planting);
+                for (String word : planting.variety().toLowerCase(Locale.ROOT).split(" ")) {
+                    if (word.length() > 3 && !word.equals(planting.variety()) && !ordinary.contains(word)) {
+                        own.add(new Phrase(word, Map.of()), planting); // "Dug the Sarpo" of Sarpo Mira.
+                    }
+                }
             }
         }
         List<CropSaid> more = new ArrayList<>();

@@ -158,6 +158,7 @@ public final class Grammar {
         List<NumberSaid> parts = partsOfWhole(tokens, crops);
         free = free.stream()
                 .filter(day -> parts.stream().noneMatch(day::overlaps))
+                .filter(day -> crops.stream().noneMatch(crop -> named(crop) && crop.overlaps(day)))
                 .toList();
         found.addAll(parts);
         found.sort(java.util.Comparator.comparingInt(NumberSaid::start));
@@ -188,6 +189,11 @@ public final class Grammar {
             }
         }
         return "";
+    }
+
+    /** "5 January King" are cabbages and no day. */
+    private static boolean named(CropSaid crop) {
+        return crop.variety() != null && crop.end() - crop.start() > 1;
     }
 
     /** "2/6 melons" are two of six. */

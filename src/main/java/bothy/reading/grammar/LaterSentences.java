@@ -18,6 +18,9 @@ public final class LaterSentences {
                 .filter(crop -> !crop.thing())
                 .toList();
         Clause last = before.isEmpty() ? null : before.get(before.size() - 1);
+        if (ofAnother(passage, sentence[0])) {
+            return List.of();
+        }
         if (last != null && crops.isEmpty() && last.mood() == Mood.DONE && Counting.only(passage, sentence, last)) {
             before.remove(before.size() - 1);
             return List.of(Counting.upTo(last, sentence[1]));
@@ -51,6 +54,13 @@ public final class LaterSentences {
             before.remove(before.size() - 1); // What a heading tells is told of what stands under it.
         }
         return List.of(new Clause(last.action(), sentence[0], sentence[1], sentence, meant, Mood.DONE, -1));
+    }
+
+    /** "Methi sown in trays. The other one I put in bags": nothing there counts what was named. */
+    public static boolean ofAnother(Passage passage, int start) {
+        return passage.word(start).equals("the")
+                && passage.word(start + 1).equals("other")
+                && Set.of("one", "kind", "sort", "veg", "crop", "packet").contains(passage.word(start + 2));
     }
 
     /** "12 of them plus 4 aubergines": where what goes on the list stands behind the count of what was named before, −1 where none does. */
@@ -126,6 +136,7 @@ public final class LaterSentences {
             mark++;
         }
         boolean counts = last != null
+                && !ofAnother(passage, sentence[0])
                 && mark < sentence[1]
                 && last.mood() == Mood.DONE
                 && (own.isEmpty()

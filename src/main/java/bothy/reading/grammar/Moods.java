@@ -98,6 +98,7 @@ public final class Moods {
         return books.get(sort).all(passage.tokens(), sentence[0], sentence[1], passage).stream()
                 .anyMatch(found -> !OtherUses.counted(passage, found)
                         && !OtherUses.addressed(passage, found)
+                        && !(sort.equals("pastseason") && OtherUses.parted(passage, found, action))
                         && !comparisons.hold(found, action, passage, sentence));
     }
 

@@ -1,9 +1,11 @@
 package bothy.reading.grammar;
 
+import bothy.reading.said.ActionSaid;
 import bothy.reading.said.DaySaid;
 import bothy.reading.said.Passage;
 import bothy.reading.text.PhraseBook.Found;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Words that would turn a doing into one not done, where they stand for something else: days, places, who is spoken to. */
 final class OtherUses {
@@ -36,6 +38,10 @@ final class OtherUses {
             "dinnertime",
             "nightfall");
 
+    private static final Set<String> JOINTS = Set.of(",", ";", "-", "so", "but", "and", "because", "since", "as");
+    /** "Netted the cabbages with fleece today": so far behind a doing its day may stand. */
+    private static final int DAY_REACH = 8;
+
     private static final Set<String> WAITED = Set.of("last", "finally");
 
     private OtherUses() {}
@@ -48,7 +54,12 @@ final class OtherUses {
         boolean hour = Set.of("before", "until", "till").contains(passage.word(found.start()))
                 && found.place().length() == 1
                 && HOURS.contains(passage.word(found.end()));
+        // "Fed them for the last time" was done now.
+        boolean forTheLast = passage.word(found.start()).equals("last")
+                && passage.word(found.start() + 1).equals("time")
+                && passage.word(found.start() - 1).equals("the");
         return forOnce
+                || forTheLast
                 || hour
                 || atLast(passage, found)
                 || occasion(passage, found)
@@ -83,6 +94,24 @@ final class OtherUses {
                 && Set.of("the", "my", "our", "a", "an").contains(passage.word(found.end()))
                 && passage.cropAt(noun).isEmpty()
                 && Set.of("i", "we", ",", "of").contains(passage.word(behind));
+    }
+
+    /** "Sowed beetroot today, it bolted last year": behind a joint, with a day of its own, a doing is of no other season. */
+    static boolean parted(Passage passage, Found<String> found, ActionSaid action) {
+        boolean after = action.start() >= found.end();
+        int from = after ? found.end() - 1 : action.start(); // "Last time so" ends in its joint.
+        int to = after ? action.end() : found.start();
+        int joint = IntStream.range(from, to)
+                .filter(at -> JOINTS.contains(passage.word(at)))
+                .reduce((first, second) -> after ? first : second)
+                .orElse(-1);
+        return joint >= 0
+                && passage.days().stream()
+                        .anyMatch(day -> day.known()
+                                && day.sort() == DaySaid.Sort.EXACT
+                                && (after
+                                        ? day.start() > joint && day.start() <= action.end() + DAY_REACH
+                                        : day.end() <= joint && day.end() >= action.start() - 1));
     }
 
     /** Who is spoken to does nothing. */

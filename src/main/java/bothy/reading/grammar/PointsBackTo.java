@@ -16,6 +16,7 @@ final class PointsBackTo {
     /** "Put some peas to soak and sowed them today": "them" are the peas. */
     static boolean said(Passage passage, int from, int to) {
         return says(passage, from, to, Set.of("them", "it", "they", "these"))
+                        && !LaterSentences.ofAnother(passage, from)
                 || passage.word(from).equals("both")
                         && Set.of("in", "are", "now", "out").contains(passage.word(from + 1))
                 || IntStream.range(from + 1, Math.min(to, from + BOTH_REACH))
@@ -67,6 +68,9 @@ final class PointsBackTo {
 
     /** The crop named last before a token. */
     static List<CropSaid> last(Passage passage, int before) {
+        if (LaterSentences.ofAnother(passage, before)) {
+            return List.of();
+        }
         return passage.crops().stream()
                 .filter(crop -> crop.end() <= before && !crop.thing())
                 .reduce((first, second) -> second)

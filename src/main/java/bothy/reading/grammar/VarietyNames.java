@@ -14,6 +14,25 @@ final class VarietyNames {
     /** Kinds that growers call by each other's names. */
     private static final Set<String> SQUASHES = Set.of("pumpkin", "winter-squash");
 
+    /** What may stand between a crop and its variety where the sentence is told in a hurry. */
+    private static final Set<String> OF_THE_DOING = Set.of(
+            "today",
+            "yesterday",
+            "this",
+            "morning",
+            "afternoon",
+            "evening",
+            "sets",
+            "plants",
+            "seeds",
+            "seed",
+            "seedlings",
+            "cloves",
+            "tubers",
+            "plugs",
+            "in",
+            "out");
+
     private static final int MOST_WORDS = 4;
     private static final int MOST_BETWEEN = 8;
     private final List<Token> tokens;
@@ -51,12 +70,28 @@ final class VarietyNames {
             CropSaid crop = joined.get(at);
             CropSaid next = joined.get(at + 1);
             boolean more = at + 2 < joined.size() && joined.get(at + 2).crops().equals(next.crops());
-            if (!more && says(crop, next)) {
+            if (headed(crop, next)) {
+                joined.set(at, crop.asThing());
+            } else if (!more && says(crop, next)) {
                 joined.set(at, crop.called(next.variety()));
                 joined.set(at + 1, next.asThing());
             }
         }
         return joined;
+    }
+
+    /** "Beans sown 20 May: Tiger's Eye, 3 rows": what stands over its only kind. */
+    private boolean headed(CropSaid head, CropSaid next) {
+        int colon = next.start() - 1;
+        boolean counted = head.start() > 0 && tokens.get(head.start() - 1).sort() == Token.Sort.NUMBER;
+        return head.variety() == null
+                && next.variety() != null
+                && !counted
+                && colon - head.end() > 0
+                && colon - head.end() <= MOST_BETWEEN
+                && tokens.get(colon).is(":")
+                && head.crops().containsAll(next.crops())
+                && tokens.subList(head.end(), colon).stream().noneMatch(Token::endsSentence);
     }
 
     /** "Put my spuds on the windowsill to chit, Rocket seed potatoes": said behind, the variety is of those named before. */
@@ -68,9 +103,13 @@ final class VarietyNames {
                 && between <= MOST_BETWEEN
                 && tokens.get(next.start() - 1).is(",")
                 && tokens.subList(crop.end(), next.start()).stream().noneMatch(Token::endsSentence);
-        return same
-                && behind
-                && (next.end() == tokens.size() || tokens.get(next.end()).mark());
+        boolean closes = next.end() == tokens.size() || tokens.get(next.end()).mark();
+        // "100 onion sets today red baron and 40 beans".
+        boolean overTheDay = between > 0
+                && tokens.subList(crop.end(), next.start()).stream()
+                        .allMatch(token -> OF_THE_DOING.contains(token.word()))
+                && (closes || tokens.get(next.end()).is("and"));
+        return same && (behind && closes || overTheDay);
     }
 
     private CropSaid both(CropSaid a, CropSaid b) {

@@ -169,6 +169,14 @@ public record Passage(
                 .toList();
     }
 
+    /** The sentence right before another, {@code null} before the first. */
+    public int[] sentenceBefore(int[] sentence) {
+        return sentences().stream()
+                .filter(other -> other[0] < sentence[0])
+                .reduce((first, second) -> second)
+                .orElse(null);
+    }
+
     /** The sentences as stretches of tokens, their closing mark not included. */
     public List<int[]> sentences() {
         List<int[]> sentences = new ArrayList<>();

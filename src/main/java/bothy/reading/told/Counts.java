@@ -46,6 +46,10 @@ final class Counts {
         if (summed != null) {
             return summed;
         }
+        Integer block = InBlocks.count(passage, PerVessel.own(clause, crop, numbers), crop);
+        if (block != null) {
+            return block;
+        }
         Integer pieces = pieces(passage, clause, crop, numbers);
         if (pieces != null) {
             return pieces;
@@ -65,13 +69,15 @@ final class Counts {
         if (trays != null && clause.crops().size() == 1) {
             return trays;
         }
-        Integer vessels = clause.crops().size() == 1 ? PerVessel.count(passage, numbers, crop) : null;
+        Integer vessels = PerVessel.count(passage, PerVessel.own(clause, crop, numbers), crop);
         if (vessels != null && !clause.action().action().equals("harvested")) {
             return vessels;
         }
         Integer before = before(passage, numbers, crop, clause.action().action());
         if (before != null) {
-            return before;
+            boolean byArticle = numbers.stream().noneMatch(number -> number.end() <= crop.start());
+            Integer behind = byArticle ? after(passage, numbers, crop) : null;
+            return behind == null ? before : behind; // "First okra, 8 pods picked".
         }
         Integer listed = Listed.count(passage, clause, numbers, crop);
         if (listed != null) {

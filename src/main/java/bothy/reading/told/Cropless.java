@@ -4,6 +4,7 @@ import bothy.garden.Event;
 import bothy.garden.Planting;
 import bothy.garden.What;
 import bothy.reading.grammar.Grammar;
+import bothy.reading.grammar.LaterSentences;
 import bothy.reading.said.Clause;
 import bothy.reading.said.CropSaid;
 import bothy.reading.said.Passage;
@@ -21,12 +22,16 @@ final class Cropless {
 
     private static final Set<String> EVERYTHING = Set.of("everything", "everyone", "everybody");
 
+    private static final Set<What> BEGUN = Set.of(What.SOWN, What.PLANTED_OUT, What.MOVED);
+
     private final Particulars particulars;
     private final WhatMeant whatMeant;
     private final UnknownCrops unknownCrops;
     private final HungToKeep hungToKeep;
+    private final Endings endings;
 
-    Cropless(Particulars particulars, WhatMeant whatMeant, Grammar grammar) {
+    Cropless(Particulars particulars, WhatMeant whatMeant, Endings endings, Grammar grammar) {
+        this.endings = endings;
         this.particulars = particulars;
         this.whatMeant = whatMeant;
         this.unknownCrops = new UnknownCrops(grammar);
@@ -72,6 +77,15 @@ final class Cropless {
         if (what == What.HARVESTED
                 && (whatMeant.cleared(passage, clause, null) || Endings.takenUpWhole(passage, clause))) {
             event = event.withDetail("last");
+        }
+        if (BEGUN.contains(what) && LaterSentences.ofAnother(passage, clause.sentence()[0])) {
+            return List.of(Told.of(event.withCount(particulars.loose(passage, clause)), from, to)
+                    .oneOfCrops(List.of())); // "Methi sown in trays. The other one I put in bags."
+        }
+        List<Planting> done = what == What.DIED ? endings.allCleared(passage, clause) : List.of();
+        if (!done.isEmpty()) {
+            Event last = Event.of(What.HARVESTED, null, null, null).withDetail("last");
+            return List.of(Told.of(last, from, to).about(PlantingsMeant.ids(done)));
         }
         event = event.withCount(particulars.loose(passage, clause));
         if (Set.of(What.PLANTED_OUT, What.POTTED_ON, What.MOVED, What.STORED, What.CURED, What.SOWN)

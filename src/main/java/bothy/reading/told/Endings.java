@@ -50,6 +50,24 @@ final class Endings {
     private static final Set<String> ONLY_THE = Set.of(
             "big", "bigger", "biggest", "large", "larger", "largest", "ripe", "ready", "bolted", "weeds", "side",
             "bad");
+
+    private static final Set<String> WHOLE_PLOT =
+            Set.of("all", "everything", "lot", "plot", "allotment", "garden", "beds");
+    /** What stands for years is not cleared with the rest. */
+    private static final Set<String> LASTING = Set.of(
+            "strawberry",
+            "rhubarb",
+            "asparagus",
+            "chives",
+            "mint",
+            "thyme",
+            "rosemary",
+            "sage",
+            "oregano",
+            "garlic",
+            "raspberry",
+            "globe-artichoke",
+            "horseradish");
     /** Words beside which plants were cleared since they failed. */
     private static final Set<String> SPOILT = Set.of(
             "blight",
@@ -127,6 +145,47 @@ final class Endings {
                                         && begunBefore(
                                                 planting,
                                                 passage.situation().today().minusDays(age)));
+    }
+
+    /** "All cleared away now": the plantings that have borne or are old enough to have, which are done with and not lost. */
+    List<Planting> allCleared(Passage passage, Clause clause) {
+        int verb = clause.action().words().nextSetBit(0);
+        boolean clears = IntStream.range(
+                        clause.action().start(), clause.action().end())
+                .anyMatch(at -> clause.action().words().get(at) && CLEARING.contains(passage.word(at)));
+        boolean all = IntStream.range(clause.sentence()[0], clause.sentence()[1])
+                .anyMatch(at -> WHOLE_PLOT.contains(passage.word(at))
+                        && (passage.word(at).startsWith("every") || bare(passage, at + 1)));
+        boolean elsewhere = IntStream.range(verb, clause.sentence()[1])
+                .anyMatch(at -> Set.of("from", "of").contains(passage.word(at))
+                        && !passage.places().isEmpty()); // "Cleared everything out of the shed".
+        boolean named = elsewhere
+                || !Passage.within(passage.crops(), clause.sentence()[0], clause.sentence()[1])
+                        .isEmpty()
+                || !passage.counts(clause.from(), clause.to()).isEmpty()
+                || Set.of("weeds", "netting", "nets", "canes").contains(passage.word(verb + 1));
+        if (!clears || !all || named || spoilt(passage, clause) || says(passage, clause, DENIALS)) {
+            return List.of();
+        }
+        LocalDate borne = passage.situation().today().minusDays(BORNE_DAYS);
+        return PlantingsMeant.growing(passage.situation()).stream()
+                .filter(planting -> !LASTING.contains(planting.crop())
+                        && (passage.situation().has(planting, Set.of(What.HARVESTED)) || begunBefore(planting, borne)))
+                .toList();
+    }
+
+    /** Whether nothing but what was cleared with it stands behind an "all": no weeds and no nets. */
+    private static boolean bare(Passage passage, int at) {
+        String next = passage.word(at);
+        return at >= passage.size()
+                || passage.tokens().get(at).mark()
+                || CLEARING.contains(next)
+                || Set.of(
+                                        "now", "away", "out", "up", "the", "of", "is", "are", "been", "has", "have",
+                                        "done", "today", "and")
+                                .contains(next)
+                        && !Set.of("weeds", "nets", "netting", "canes", "pots", "rubbish", "leaves", "old")
+                                .contains(passage.word(at + 1));
     }
 
     /** Whether it is told why plants failed: "pulled up the cucumbers, all dead of mildew". */

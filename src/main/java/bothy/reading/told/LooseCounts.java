@@ -17,6 +17,25 @@ final class LooseCounts {
             "about", "around", "roughly", "nearly", "almost", "maybe", "some", "say", "over", "only", "just", "abt",
             "like");
 
+    private static final Set<String> SPOILT = Set.of(
+            "green",
+            "rotten",
+            "bad",
+            "soft",
+            "split",
+            "damaged",
+            "slugged",
+            "forked",
+            "mouldy",
+            "diseased",
+            "scabby",
+            "blighted",
+            "wormy",
+            "spoilt",
+            "rubbish",
+            "duds",
+            "dud");
+
     private final Set<String> notCounts;
     private final Set<String> counted;
     private final Set<String> describing;
@@ -68,6 +87,7 @@ final class LooseCounts {
                     || Set.of("spare", "surplus", "size", "sizes").contains(next)
                     || next.equals("pot") && passage.word(number.end() + 1).startsWith("size")
                     || ofLooks(passage, number.end())
+                    || spoiltOfAWeight(passage, clause, number)
                     || ofOthers(passage, number)
                     || Set.of("per", "each", "every", "by").contains(next) && !last.equals("other")
                     || next.equals("to")
@@ -83,6 +103,7 @@ final class LooseCounts {
                     // "Thinned it to 8 plants" tells how many stand.
                     || Set.of("to", "leaving").contains(last)
                             && clause.action().action().equals("thinned")
+                    || last.equals("of") && passage.word(number.start() - 2).equals("out") // "In 3 bags out of 4".
                     || last.equals("week")
                     || last.equals("between")
                     || last.equals("the") && passage.word(number.start() - 2).equals("between")
@@ -234,6 +255,15 @@ final class LooseCounts {
             thing++;
         }
         return thing;
+    }
+
+    /** "Dug 31 kg, 2 or 3 green ones": how many of what was weighed were no good. */
+    private static boolean spoiltOfAWeight(Passage passage, Clause clause, NumberSaid number) {
+        return SPOILT.contains(passage.word(number.end()))
+                && passage.quantities().stream()
+                        .anyMatch(weight -> weight.unit().equals("kg")
+                                && weight.start() >= clause.from()
+                                && weight.end() <= number.start());
     }
 
     /** "Two more rows of carrots", "in 5 big grow bags": what is counted stands behind how it looks. */

@@ -1,14 +1,16 @@
 package bothy.reading.told;
 
+import bothy.reading.said.Clause;
 import bothy.reading.said.CropSaid;
 import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
- * Counts told by the vessel: "in 6 buckets, one in each", "2 chillies each in 3 tubs", "in 6 buckets one one". Seeds
- * that are to be thinned, "3 seeds each in 4 pots", are none of these.
+ * Counts told by the vessel or by what plants climb: "in 6 buckets, one in each", "2 chillies each in 3 tubs", "in 6 buckets one one",
+ * "8 poles, 3 to a pole". Seeds in small pots that are to be thinned, "3 seeds each in 4 pots", are none of these.
  */
 final class PerVessel {
     private static final Set<String> VESSELS = Set.of(
@@ -28,7 +30,15 @@ final class PerVessel {
             "tyres",
             "tires",
             "barrels",
-            "baskets");
+            "baskets",
+            "poles",
+            "canes",
+            "strings",
+            "stakes",
+            "stations",
+            "wigwams",
+            "teepees",
+            "tripods");
     private static final Set<String> ONE = Set.of(
             "bucket",
             "bag",
@@ -46,8 +56,19 @@ final class PerVessel {
             "tyre",
             "tire",
             "barrel",
-            "basket");
-    private static final Set<String> COUNTED = Set.of("plants", "seedlings", "sets", "plugs", "pieces");
+            "basket",
+            "pole",
+            "cane",
+            "string",
+            "stake",
+            "station",
+            "wigwam",
+            "teepee",
+            "tripod");
+    private static final Set<String> COUNTED = Set.of(
+            "plants", "seedlings", "sets", "plugs", "pieces", "pcs", "pc", "nos", "cloves", "tubers", "slips", "beans");
+
+    private static final Set<String> SEEDS = Set.of("seed", "seeds");
     /** So many words may say how big the vessels are. */
     private static final int SIZES = 3;
 
@@ -55,12 +76,28 @@ final class PerVessel {
 
     private PerVessel() {}
 
+    /** Of several crops each has the numbers behind its name: "okra 6 bags 2 seeds each, gourds 2 buckets 3 seeds each". */
+    static List<NumberSaid> own(Clause clause, CropSaid crop, List<NumberSaid> numbers) {
+        int next = clause.crops().stream()
+                .mapToInt(CropSaid::start)
+                .filter(start -> start > crop.start())
+                .min()
+                .orElse(Integer.MAX_VALUE);
+        return clause.crops().size() == 1
+                ? numbers
+                : numbers.stream()
+                        .filter(number -> number.start() >= crop.end() && number.end() <= next)
+                        .toList();
+    }
+
     /** How many in all, {@code null} where it is not told so or where a number of the crop itself is told. */
     static Integer count(Passage passage, List<NumberSaid> numbers, CropSaid crop) {
         for (NumberSaid each : numbers) {
             NumberSaid vessels = ofEach(passage, each, crop) || again(passage, numbers, each)
                     ? numbers.stream()
-                            .filter(number -> number != each && vessels(passage, number))
+                            .filter(number -> number != each
+                                    && vessels(passage, number)
+                                    && !(SEEDS.contains(passage.word(each.end())) && small(passage, number)))
                             .findFirst()
                             .orElse(null)
                     : null;
@@ -85,11 +122,19 @@ final class PerVessel {
         return false;
     }
 
+    /** Pots in which one seedling of several is kept. */
+    private static boolean small(Passage passage, NumberSaid number) {
+        return IntStream.range(number.end(), Math.min(passage.size(), number.end() + SIZES))
+                .anyMatch(at -> passage.word(at).equals("pots"));
+    }
+
     /** "One each", "2 seeds per hole", "one in each of", "2 chillies each". */
     private static boolean ofEach(Passage passage, NumberSaid number, CropSaid crop) {
         int at = crop.start() == number.end()
                 ? crop.end()
-                : COUNTED.contains(passage.word(number.end())) ? number.end() + 1 : number.end();
+                : COUNTED.contains(passage.word(number.end())) || SEEDS.contains(passage.word(number.end()))
+                        ? number.end() + 1
+                        : number.end();
         String next = passage.word(at);
         String behind = passage.word(at + 1);
         return next.equals("each") && !behind.equals("of")

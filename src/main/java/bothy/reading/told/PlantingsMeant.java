@@ -45,6 +45,23 @@ public final class PlantingsMeant {
                 .toList();
     }
 
+    /** "Fed them with the tomato feed": tomatoes, where they grow. */
+    static List<Planting> byTheirFeed(Passage passage, Clause clause) {
+        List<CropSaid> named = Passage.within(passage.crops(), clause.from(), clause.to());
+        return named.size() != 1
+                ? List.of()
+                : growing(passage.situation()).stream()
+                        .filter(planting -> named.get(0).canMean(planting.crop()))
+                        .toList();
+    }
+
+    /** Those of a crop that a doing without a name can be about; what is sown is a lot of its own. */
+    static List<Planting> lots(List<Planting> growing, String crop, What what) {
+        return what == What.SOWN
+                ? List.of()
+                : growing.stream().filter(lot -> lot.crop().equals(crop)).toList();
+    }
+
     /** The one kind that an ambiguous name meant before, when nothing of that name grows any more: "beans" sown again after the mice. */
     static Optional<String> grownBefore(CropSaid crop, Situation situation) {
         List<Planting> named = situation.plantings().stream()

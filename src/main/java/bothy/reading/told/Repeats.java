@@ -34,6 +34,7 @@ final class Repeats {
                                 && Objects.equals(
                                         other.event().crop(), one.event().crop())));
         oneRain(kept);
+        firstPicked(kept);
         degreesOfFrost(kept);
         oneLoss(kept);
         onceOnly(kept);
@@ -86,6 +87,26 @@ final class Repeats {
                                 && Objects.equals(
                                         other.event().on(), one.event().on())));
         return kept;
+    }
+
+    /** "First okra, 11 pods picked on the 12th": cried out and told once. */
+    private static void firstPicked(List<Told> kept) {
+        for (int at = 0; at + 1 < kept.size(); at++) {
+            Told cried = kept.get(at);
+            Told dated = kept.get(at + 1);
+            boolean one = cried.event().what() == What.HARVESTED
+                    && dated.event().what() == What.HARVESTED
+                    && Objects.equals(cried.event().crop(), dated.event().crop())
+                    && cried.assumed().contains("date")
+                    && !dated.assumed().contains("date")
+                    && dated.from() - cried.to() <= 2
+                    && (dated.event().count() == null
+                            || Integer.valueOf(1).equals(cried.event().count()));
+            if (one) {
+                kept.set(at + 1, dated.with(filled(dated.event(), cried.event())));
+                kept.remove(at);
+            }
+        }
     }
 
     /** "Frost on Sunday night, minus two": a frost, and a temperature that is told once. */

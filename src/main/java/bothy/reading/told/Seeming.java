@@ -149,10 +149,12 @@ final class Seeming {
         return false;
     }
 
-    /** "Slugs had one strawberry leaf" costs no plant. */
+    /** "Slugs had one strawberry leaf", "frost killed the potato tops" cost no plant. */
     static boolean bitten(Passage passage, Clause clause, CropSaid crop) {
         return clause.action().action().equals("died")
-                && Set.of("leaf", "leaves", "tips", "tip", "flower", "flowers", "bud", "buds", "petals")
+                && Set.of(
+                                "leaf", "leaves", "tips", "tip", "tops", "top", "haulm", "haulms", "foliage", "flower",
+                                "flowers", "bud", "buds", "petals", "shoots")
                         .contains(passage.word(crop.end()));
     }
 

@@ -37,13 +37,15 @@ public final class Statements {
     private final Cropless cropless;
     private final Endings endings;
     private final PlansTold plansTold;
+    private final VarietyBehind varietyBehind;
 
     public Statements(Particulars particulars, Grammar grammar) {
         this.particulars = particulars;
         this.whatMeant = new WhatMeant(grammar.cropNames(), particulars.animals());
         this.endings = new Endings(particulars);
         this.plansTold = new PlansTold(whatMeant);
-        this.cropless = new Cropless(particulars, whatMeant, grammar);
+        this.varietyBehind = new VarietyBehind(grammar.spelling()::known);
+        this.cropless = new Cropless(particulars, whatMeant, endings, grammar);
     }
 
     /** What one message tells as meant. */
@@ -66,7 +68,7 @@ public final class Statements {
                 }
             }
         }
-        return Sequence.sownFirst(Repeats.without(AmountAfterDay.joined(passage, told)));
+        return varietyBehind.with(passage, Sequence.sownFirst(Repeats.without(AmountAfterDay.joined(passage, told))));
     }
 
     private List<Told> ofClause(Passage passage, Clause clause, List<Told> before) {
@@ -98,10 +100,11 @@ public final class Statements {
             return told; // "Picked the toms. My nephew did the digging."
         }
         for (CropSaid crop : clause.crops()) {
-            if (whatMeant.young(clause, crop)
-                    || Seeming.dugFor(passage, clause, crop)
-                    || Seeming.bitten(passage, clause, crop)) {
+            if (whatMeant.young(clause, crop) || Seeming.dugFor(passage, clause, crop)) {
                 return List.of();
+            }
+            if (Seeming.bitten(passage, clause, crop)) {
+                return frosted(passage, clause);
             }
             told.add(finished(passage, clause, ofCrop(passage, clause, crop), WhenTold.said(passage, clause, crop)));
         }
@@ -112,6 +115,13 @@ public final class Statements {
                             one.event().on() != null && day == null
                                     ? inItsScale(one, passage)
                                     : finished(passage, clause, one, day)));
+        }
+        if (after(passage, clause)) {
+            told.replaceAll(one -> one.event().what() == What.EMERGED
+                            && one.event().count() != null
+                            && one.event().detail() == null
+                    ? one.with(one.event().withDetail(Event.MORE))
+                    : one);
         }
         if (before.isEmpty()) {
             told.replaceAll(one -> CountedBefore.with(passage, clause, one));
@@ -170,6 +180,14 @@ public final class Statements {
         return told;
     }
 
+    /** "Frost killed the potato tops": a frost, and no plant lost. */
+    private static List<Told> frosted(Passage passage, Clause clause) {
+        Told frost = Told.of(Event.of(What.FROST, null, null, null), from(passage, clause), to(passage, clause));
+        return passage.word(clause.action().start()).equals("frost")
+                ? List.of(finished(passage, clause, frost, WhenTold.said(passage, clause)))
+                : List.of();
+    }
+
     /** "Two more came up", "another 3 are up". */
     private static boolean after(Passage passage, Clause clause) {
         return passage.counts(clause.from(), clause.to()).stream()
@@ -191,9 +209,6 @@ public final class Statements {
                 .withDetail(clause.action().detail());
         if (!alongside(passage, clause, crop)) {
             event = particulars.withAmount(event, passage, clause, crop);
-        }
-        if (what == What.EMERGED && event.count() != null && after(passage, clause)) {
-            event = event.withDetail(Event.MORE);
         }
         if (what == What.NOTE && clause.action().detail() == null) {
             event = PlotEvents.told(event, passage, clause);

@@ -7,6 +7,8 @@ import bothy.reading.said.Passage;
 import bothy.reading.text.Token;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 
 /** A word where a crop should stand that is none, or that could be two: better asked than passed over. */
 final class UnknownCrops {
@@ -24,6 +26,9 @@ final class UnknownCrops {
             boolean adverb = token.word().endsWith("ly")
                     || token.word().endsWith("ing")
                     || token.word().endsWith("ed");
+            if (at == object(passage, verb) && named(passage, at)) {
+                return told.with(told.event().withVariety(null)).doubting(Doubt.About.WHICH_CROP, token.word());
+            }
             boolean taken = adverb || clause.action().words().get(at) || inPlaceOrDay(passage, at);
             if (token.aWord()
                     && !taken
@@ -37,6 +42,30 @@ final class UnknownCrops {
             }
         }
         return null;
+    }
+
+    /** Where what the doing is done to begins: behind its verb, a count and an article. */
+    private static int object(Passage passage, int verb) {
+        int at = verb + 1;
+        at = Set.of("the", "my", "our", "some", "up").contains(passage.word(at)) ? at + 1 : at;
+        return Math.max(at, passage.end("n", at));
+    }
+
+    /** A name written large within a sentence, or a word of nothing but varieties: "dug sarpo", "harvested 9 Sweet Meat". */
+    private boolean named(Passage passage, int at) {
+        Token token = passage.tokens().get(at);
+        boolean variety = token.aWord()
+                && token.word().length() > 3
+                && grammar.cropNames().onlyOfVarieties(token.word());
+        boolean large = token.aWord()
+                && token.capital()
+                && at > 0
+                && !passage.tokens().get(at - 1).endsSentence()
+                && !token.weekday()
+                && !passage.message().equals(passage.message().toUpperCase(Locale.ROOT))
+                && passage.end("n", at - 1) > 0
+                && (at + 1 >= passage.size() || passage.tokens().get(at + 1).capital());
+        return (variety || large) && !inPlaceOrDay(passage, at);
     }
 
     private static boolean inPlaceOrDay(Passage passage, int at) {

@@ -122,7 +122,8 @@ final class Unnamed {
                             passage)
                     .assuming("crop"));
         }
-        List<Planting> placed = placed(growing);
+        List<Planting> placed =
+                told() == What.FED && says("them") ? PlantingsMeant.byTheirFeed(passage, clause) : placed(growing);
         if (!placed.isEmpty()) {
             return List.of(among(told, placed));
         }
@@ -136,7 +137,8 @@ final class Unnamed {
                     .assuming("crop"));
         }
         List<Planting> mentioned = PlantingsMeant.mentioned(passage.situation());
-        if (!mentioned.isEmpty() && (points() || !ofAll)) {
+        boolean fenced = told.event().what() == What.PROTECTED && mentioned.size() == 1;
+        if (!mentioned.isEmpty() && (points() || !ofAll || fenced)) {
             return List.of(among(told, mentioned).assuming("planting"));
         }
         return List.of(alone(told, growing, ofAll));
@@ -174,6 +176,11 @@ final class Unnamed {
     private Told alone(Told told, List<Planting> growing, boolean ofAll) {
         List<String> spokenOf = passage.situation().crops();
         if (spokenOf.size() == 1 && (points() || !ofAll)) {
+            List<Planting> lots =
+                    PlantingsMeant.lots(growing, spokenOf.get(0), told.event().what());
+            if (!lots.isEmpty()) {
+                return among(told, lots).assuming("planting");
+            }
             return told.with(told.event().withPlanting(null, spokenOf.get(0))).assuming("crop");
         }
         if (growing.size() == 1 && told.event().what() != What.SOWN) {
@@ -274,7 +281,7 @@ final class Unnamed {
 
     /** "Loads of peas! Picked a bowl", "first courgette. Ate it": what is picked is what was just cried out about. */
     private boolean ofWhatWasShown(Told told) {
-        int[] shown = sentenceBefore();
+        int[] shown = passage.sentenceBefore(clause.sentence());
         return told.event().what() == What.HARVESTED && shown != null && shown[1] - shown[0] <= TRAILING;
     }
 
@@ -294,21 +301,13 @@ final class Unnamed {
 
     /** "First new potatoes! 1.8 kg off 3 plants.": the one crop of the sentence before, {@code null} when it is not one. */
     private CropSaid namedSentenceBefore() {
-        int[] last = sentenceBefore();
+        int[] last = passage.sentenceBefore(clause.sentence());
         List<CropSaid> named = last == null
                 ? List.of()
                 : Passage.within(passage.crops(), last[0], last[1]).stream()
                         .filter(crop -> !crop.thing() && (crop.single() || crop.certain()))
                         .toList();
         return named.stream().map(CropSaid::crop).distinct().count() == 1 ? named.get(0) : null;
-    }
-
-    private int[] sentenceBefore() {
-        int[] last = null;
-        for (int[] sentence : passage.sentences()) {
-            last = sentence[0] < clause.sentence()[0] ? sentence : last;
-        }
-        return last;
     }
 
     /** Where what is told of the doing ends: behind a mark stands a remark. */

@@ -1,0 +1,138 @@
+package bothy.reading;
+
+import bothy.reading.said.ActionSaid;
+import bothy.reading.said.Passage;
+import bothy.reading.text.Conjugation.Form;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/** What happens of itself in the words of something done: ash falls, leaves dry, spots move up the plant. */
+final class OfItself {
+    /** How what nobody spread comes down. */
+    private static final Set<String> FALLEN = Set.of(
+            "fallen",
+            "fell",
+            "falling",
+            "falls",
+            "landed",
+            "landing",
+            "settled",
+            "settling",
+            "drifted",
+            "drifting",
+            "raining",
+            "rained",
+            "blown",
+            "blew",
+            "blowing",
+            "floating",
+            "floated",
+            "dropping",
+            "dropped",
+            "snowing");
+
+    private static final Set<String> PARTS = Set.of(
+            "leaf",
+            "leaves",
+            "tops",
+            "tips",
+            "edges",
+            "foliage",
+            "stem",
+            "stems",
+            "stalks",
+            "haulms",
+            "vines",
+            "shoots",
+            "needles",
+            "fronds",
+            "flowers",
+            "buds",
+            "spots",
+            "patches",
+            "blotches",
+            "yellowing",
+            "browning",
+            "rot",
+            "mould",
+            "rust",
+            "mildew",
+            "blight",
+            "wilting",
+            "bottom",
+            "margins");
+
+    private static final Set<String> ALONG = Set.of(
+            "up",
+            "upwards",
+            "upward",
+            "down",
+            "downwards",
+            "inward",
+            "inwards",
+            "outward",
+            "outwards",
+            "along",
+            "across",
+            "through",
+            "from",
+            "to",
+            "higher");
+
+    private static final Set<String> OBJECTS =
+            Set.of("the", "my", "our", "some", "all", "them", "it", "those", "these", "both", "a");
+    /** So many words may stand between "drying" and where: "drying nicely in the shed". */
+    private static final int PLACE_REACH = 4;
+
+    private OfItself() {}
+
+    static boolean only(Passage passage, ActionSaid action) {
+        return switch (action.action()) {
+            case "fed" -> fell(passage, action);
+            case "cured" -> dries(passage, action);
+            case "moved" -> spreads(passage, action);
+            default -> false;
+        };
+    }
+
+    /** "Ash has fallen on the tomatoes" feeds none. */
+    private static boolean fell(Passage passage, ActionSaid action) {
+        // "Dropped some feed on them" was done: what fell stands before its verb.
+        return IntStream.range(action.start() + 1, action.end()).anyMatch(at -> FALLEN.contains(passage.word(at)));
+    }
+
+    /** "The leaves are turning yellow and drying": neither things laid somewhere to dry nor a doing to them. */
+    private static boolean dries(Passage passage, ActionSaid action) {
+        int verb = action.words().nextSetBit(0);
+        int behind = action.lastWord() + 1;
+        return action.words().stream()
+                        .mapToObj(passage::word)
+                        .anyMatch(word -> word.startsWith("dry") || word.startsWith("drie"))
+                && partBefore(passage, verb)
+                && !OBJECTS.contains(passage.word(behind))
+                && passage.cropAt(behind).isEmpty()
+                && passage.places().stream()
+                        .noneMatch(place -> place.start() >= verb && place.start() - verb <= PLACE_REACH);
+    }
+
+    /** "Brown spots on the lower leaves, moving up". */
+    private static boolean spreads(Passage passage, ActionSaid action) {
+        int verb = action.words().nextSetBit(0);
+        boolean goesOn = action.form() == Form.ING || passage.word(verb).endsWith("s");
+        return goesOn
+                && action.words().cardinality() == 1
+                && (ALONG.contains(passage.word(verb + 1))
+                        || Set.of("", ".", ",").contains(passage.word(verb + 1)))
+                && !Set.of("i", "we", "am", "me").contains(passage.word(verb - 1))
+                && partBefore(passage, verb);
+    }
+
+    private static boolean partBefore(Passage passage, int verb) {
+        int from = verb;
+        while (from > 0 && !passage.tokens().get(from - 1).endsSentence()) {
+            from--;
+        }
+        return IntStream.range(from, verb).anyMatch(at -> PARTS.contains(passage.word(at)))
+                && IntStream.range(from, verb).noneMatch(at -> Set.of("i", "we").contains(passage.word(at)));
+    }
+}
