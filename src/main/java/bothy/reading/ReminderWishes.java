@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Finds when a grower wants to hear something unasked: "only Sundays", "remind me tomorrow", "away until the 5th", "stop messages". */
@@ -118,12 +119,12 @@ final class ReminderWishes {
     /** "August 19 to 30": the day of the month behind the last day told. */
     private static LocalDate upTo(Passage passage, int[] sentence, LocalDate last) {
         return Passage.within(passage.days(), sentence[0], sentence[1]).stream()
-                .filter(day -> last.equals(day.future()) && UP_TO.contains(passage.word(day.end())))
-                .flatMap(day -> passage.numbers().stream()
-                        .filter(number -> number.start() == day.end() + 1 && number.whole())
-                        .filter(number ->
-                                number.value() > last.getDayOfMonth() && number.value() <= last.lengthOfMonth()))
-                .map(number -> last.withDayOfMonth((int) number.value()))
+                .filter(day -> last.equals(day.future()))
+                .flatMap(day -> IntStream.range(day.start() + 1, Math.min(day.end() + 2, sentence[1]))
+                        .filter(at -> UP_TO.contains(passage.word(at - 1)))
+                        .mapToObj(at -> passage.tokens().get(at).number()))
+                .filter(number -> number > last.getDayOfMonth() && number <= last.lengthOfMonth())
+                .map(number -> last.withDayOfMonth(number.intValue()))
                 .findFirst()
                 .orElse(last);
     }
