@@ -22,9 +22,9 @@ class GrowersMessagesTest {
 
         assertThat(score.share("= entries")).isGreaterThanOrEqualTo(0.985);
         assertThat(score.share("= questions")).isGreaterThanOrEqualTo(0.99);
-        assertThat(score.share("= signs")).isGreaterThanOrEqualTo(0.98);
-        assertThat(score.dates()).isGreaterThanOrEqualTo(0.98);
-        assertThat(score.wrongSure()).isLessThanOrEqualTo(0.0025);
+        assertThat(score.share("= signs")).isGreaterThanOrEqualTo(0.985);
+        assertThat(score.dates()).isGreaterThanOrEqualTo(0.985);
+        assertThat(score.wrongSure()).isLessThanOrEqualTo(0.0023);
         assertThat(score.falseEntries()).isZero();
     }
 

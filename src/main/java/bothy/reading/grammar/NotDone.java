@@ -134,7 +134,8 @@ final class NotDone {
         return bare
                 && before >= 0
                 && !tokens.get(before).endsSentence()
-                && !tokens.get(before).is(":");
+                && !Set.of(":", "so", "finally", "then")
+                        .contains(tokens.get(before).word());
     }
 
     /** "Are getting chopped off at soil level": not by the grower. */
