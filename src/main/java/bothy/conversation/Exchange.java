@@ -85,7 +85,8 @@ final class Exchange {
             // "Why bitter?" waits too.
             heard = heard.withoutSigns()
                     .asking(heard.inquiries().stream()
-                            .filter(inquiry -> inquiry.question() != Question.WHY)
+                            .filter(inquiry ->
+                                    inquiry.question() != Question.WHY && inquiry.question() != Question.OTHER)
                             .toList());
         }
         // What is in doubt is asked first: 70 degrees may be a cool spring soil or a fire.

@@ -53,6 +53,7 @@ final class Waiting {
     Heard kept(Heard heard) {
         boolean other = pending != null
                 && pending.about() == About.WHICH_PLANTING
+                && ofOneCrop()
                 && hasItsOwn(heard)
                 && !heard.corrects()
                 && !answers(heard)
@@ -71,7 +72,8 @@ final class Waiting {
     /** The question once more, when the reply would otherwise ask nothing. */
     Doubt stillAsked(Heard heard) {
         boolean still = pending != null
-                && ASKED_ONCE_MORE.contains(pending.about())
+                && (ASKED_ONCE_MORE.contains(pending.about())
+                        || pending.about() == About.WHICH_PLANTING && !ofOneCrop())
                 && pending.draftTells()
                 && !pending.putOff()
                 && !pending.askedBefore()
@@ -82,6 +84,16 @@ final class Waiting {
                 && !answers(heard)
                 && !tellsAgain(heard);
         return still ? pending.later() : null;
+    }
+
+    /** Peas of one row or another may be taken for granted, peas for peppers never. */
+    private boolean ofOneCrop() {
+        return pending.choices().stream()
+                        .flatMap(choice -> garden.planting(choice.meaning()).stream())
+                        .map(planting -> planting.crop())
+                        .distinct()
+                        .count()
+                <= 1;
     }
 
     /** After some days nobody knows what "have you done that" was about. */

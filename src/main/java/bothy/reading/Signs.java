@@ -46,6 +46,9 @@ final class Signs {
     /** Words by sign that make a phrase of it tell something else: what is pale on a leaf is no scald of the fruit. */
     private final Map<String, Set<String>> unless = new HashMap<>();
 
+    /** The crop that alone shows a sign: cobs are of sweetcorn, whatever was talked about last. */
+    private final Map<String, String> onlyOf = new HashMap<>();
+
     private final Moods moods;
     private final Hearsay hearsay;
 
@@ -63,6 +66,7 @@ final class Signs {
         for (String sign : words.names(FILE, "/also")) {
             file.into(signs, "/also/" + sign, sign);
         }
+        words.names(FILE, "/only-of").forEach(sign -> onlyOf.put(sign, words.text(FILE, "/only-of/" + sign, "")));
         words.lists(FILE, "/unless").forEach((sign, telling) -> unless.put(sign, Set.copyOf(telling)));
         where = file.book("/where", "where");
         unseen = file.book("/unseen", "unseen");
@@ -195,14 +199,21 @@ final class Signs {
 
     SignSeen seen(Passage passage, int[] sentence, Found<String> found) {
         CropSaid said = crop(passage, sentence, found);
+        String own = onlyOf.get(found.meaning());
+        boolean ofItsOwn = own != null && (said == null || !said.canMean(own));
         List<Planting> there = said == null ? PlantingsMeant.standingIn(passage, sentence[0], sentence[1]) : List.of();
-        List<Planting> plantings = said != null
-                ? PlantingsMeant.of(said, passage, sentence[0], sentence[1], true)
-                : there.isEmpty() ? PlantingsMeant.mentioned(passage.situation()) : there;
+        List<Planting> talkedOf = there.isEmpty() ? PlantingsMeant.mentioned(passage.situation()) : there;
+        List<Planting> plantings = ofItsOwn
+                ? passage.situation().plantings().stream()
+                        .filter(one -> !one.over() && one.crop().equals(own))
+                        .toList()
+                : said == null ? talkedOf : PlantingsMeant.of(said, passage, sentence[0], sentence[1], true);
         List<String> crops = plantings.stream().map(Planting::crop).distinct().toList();
-        String crop = crops.size() == 1
-                ? crops.get(0)
-                : said != null && (said.single() || said.certain() || plantings.isEmpty()) ? said.crop() : null;
+        String crop = ofItsOwn
+                ? own
+                : crops.size() == 1
+                        ? crops.get(0)
+                        : said != null && (said.single() || said.certain() || plantings.isEmpty()) ? said.crop() : null;
         return new SignSeen(
                 found.meaning(),
                 plantings.size() == 1 ? plantings.get(0).id() : null,

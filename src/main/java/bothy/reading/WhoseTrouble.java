@@ -59,7 +59,7 @@ final class WhoseTrouble {
         List<CropSaid> crops = Passage.within(passage.crops(), 0, end).stream()
                 .filter(crop -> !crop.thing())
                 .toList();
-        Integer count = count(passage, crops.isEmpty() ? end : passage.size());
+        Integer count = count(passage, crops.isEmpty() ? end : passage.size(), narrows(passage, end));
         boolean onlyThat = IntStream.range(0, end)
                 .allMatch(at -> passage.tokens().get(at).mark()
                         || BESIDE.contains(passage.word(at))
@@ -118,10 +118,11 @@ final class WhoseTrouble {
         return Math.min(at, passage.sentences().get(0)[1]);
     }
 
-    /** "2 plants", "one of them": how many have it. */
-    private static Integer count(Passage passage, int end) {
+    /** "2 plants", "one of them", "just the one courgette": how many have it. */
+    private static Integer count(Passage passage, int end, boolean narrows) {
         return passage.counts(0, end).stream()
-                .filter(number -> OF_THEM.contains(passage.word(number.end())))
+                .filter(number -> OF_THEM.contains(passage.word(number.end()))
+                        || narrows && passage.cropAt(number.end()).isPresent())
                 .map(NumberSaid::value)
                 .map(Double::intValue)
                 .filter(number -> number >= 1)

@@ -24,6 +24,9 @@ import java.util.Set;
 
 /** Words one reply. Safe for use by many threads. */
 public final class Replier {
+    /** Before this nothing is said. */
+    private static final String PERSON_UNWELL = "caution-person-unwell";
+
     private final Wording wording;
     private final Map<String, Sheet> sheets;
     private final TroubleBook troubles;
@@ -52,16 +55,19 @@ public final class Replier {
     public Answer answer(Turn turn) {
         Phrasing phrasing = phrasing(turn);
         List<String> paragraphs = new ArrayList<>();
-        phrasing.receipts()
-                .line(turn.written(), turn.takenBack(), turn.standingAgain())
-                .ifPresent(paragraphs::add);
         Choosing choosing = new Choosing(wording, turn);
         List<Given> spoken = choosing.spoken();
         paragraphs.addAll(phrasing.advice(spoken));
+        boolean somebodyUnwell = spoken.stream().anyMatch(given -> given.id().equals(PERSON_UNWELL));
+        phrasing.receipts()
+                .line(turn.written(), turn.takenBack(), turn.standingAgain())
+                .ifPresent(receipt -> paragraphs.add(somebodyUnwell ? paragraphs.size() : 0, receipt));
         paragraphs.addAll(listsAsked(turn, phrasing));
         Set<Given> all = withListed(spoken, turn, phrasing);
         paragraphs.addAll(phrasing.advice(added(all, choosing)));
-        paragraphs.addAll(phrasing.unanswered().lines(spoken));
+        if (!somebodyUnwell) {
+            paragraphs.addAll(phrasing.unanswered().lines(spoken));
+        }
         if (paragraphs.isEmpty() && turn.doubt() == null) {
             paragraphs.add(phrasing.nothingUnderstood());
         }
