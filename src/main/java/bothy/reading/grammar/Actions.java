@@ -31,6 +31,9 @@ public final class Actions {
             "the", "our", "my", "a", "few", "some", "first", "last", "more", "of", "another", "off", "out", "up",
             "about", "around", "all", "over", "nearly");
 
+    private static final Set<String> SETTING =
+            Set.of("sown", "pricked-out", "potted-on", "planted", "planted-out", "moved");
+
     private final PhraseBook<Told> book = new PhraseBook<>();
     private final Set<String> verbs = new HashSet<>();
     private final Set<String> pairs = new HashSet<>();
@@ -181,7 +184,7 @@ public final class Actions {
             if (told.form() == null
                     && (lastOf(said, tokens, told, found)
                             || gathered(said, tokens, slots, told, found.start())
-                            || alreadyDone(said, tokens, slots, found.start())
+                            || alreadyDone(said, tokens, slots, told, found.start())
                             || portion(said, tokens, told, found.start()))) {
                 continue;
             }
@@ -342,7 +345,8 @@ public final class Actions {
     }
 
     /** "Carrots in the bed" tells where they went, unless a verb before it did: "sowed carrots in the bed". */
-    private static boolean alreadyDone(List<ActionSaid> said, List<Token> tokens, Phrase.Slots slots, int start) {
+    private static boolean alreadyDone(
+            List<ActionSaid> said, List<Token> tokens, Phrase.Slots slots, Told told, int start) {
         int behind = slots.end("crop", start);
         boolean stands = behind > 0
                 && behind < tokens.size()
@@ -350,12 +354,14 @@ public final class Actions {
                         .contains(tokens.get(behind).word()); // "Watered the peas and the kale is all netted".
         ActionSaid before = said.isEmpty() ? null : said.get(said.size() - 1);
         int counted = slots.end("n", start);
-        if (before != null
-                && before.form() != null
-                && slots.end("crop", counted) > 0
-                && IntStream.range(Math.min(before.lastWord() + 1, start), start)
-                        .allMatch(at -> LED.contains(tokens.get(at).word()))) {
-            return true; // "Potted up 9 tomato plants into 5 inch pots".
+        if (before != null && before.form() != null && slots.end("crop", counted) > 0) {
+            List<Token> between = tokens.subList(Math.min(before.lastWord() + 1, start), start);
+            boolean setting = told.action().equals("planted") && SETTING.contains(before.action());
+            // "Potted up 9 tomato plants into the bed", "pricked out the celery and 20 leeks into rows".
+            if (between.stream().allMatch(token -> LED.contains(token.word()))
+                    || setting && between.stream().noneMatch(Token::mark)) {
+                return true;
+            }
         }
         if (before == null || behind < 0 || stands) {
             return false;
