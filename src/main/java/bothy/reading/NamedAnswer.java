@@ -4,19 +4,25 @@ import bothy.garden.Doubt;
 import bothy.garden.Doubt.Choice;
 import bothy.garden.Heard;
 import bothy.garden.Planting;
+import bothy.garden.Statement;
 import bothy.reading.said.CropSaid;
 import bothy.reading.said.DaySaid;
+import bothy.reading.said.NumberSaid;
 import bothy.reading.said.Passage;
 import bothy.reading.told.PlantingsMeant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** An answer that names one of the choices: a planting by place, kind or day, a crop, or words of a label. */
 final class NamedAnswer {
     /** Words of an answer that may name what was not offered. */
     private static final int BRIEF = 6;
+    /** More is no count of plants. */
+    private static final int MOST = 20_000;
 
     private NamedAnswer() {}
 
@@ -62,6 +68,10 @@ final class NamedAnswer {
     }
 
     static Optional<Heard> crop(Passage passage, Doubt pending) {
+        return kind(passage, pending).map(heard -> counted(heard, passage));
+    }
+
+    private static Optional<Heard> kind(Passage passage, Doubt pending) {
         for (CropSaid crop : passage.crops()) {
             Optional<Choice> choice = pending.choices().stream()
                     .filter(offer -> crop.single() && crop.crop().equals(offer.meaning()))
@@ -89,16 +99,43 @@ final class NamedAnswer {
         return overlapping(passage, pending);
     }
 
+    /** "Runners" for runner beans. */
+    private static String oneOf(String word) {
+        return word.length() > 3 && word.endsWith("s") ? word.substring(0, word.length() - 1) : word;
+    }
+
+    /** "Runners. 12": with the kind its count is told, where none was. */
+    private static Heard counted(Heard heard, Passage passage) {
+        List<NumberSaid> numbers = passage.counts(0, passage.size());
+        boolean one =
+                numbers.size() == 1 && numbers.get(0).whole() && numbers.get(0).value() > 1;
+        if (!one || heard.statements().size() != 1) {
+            return heard;
+        }
+        Statement told = heard.statements().get(0);
+        int count = (int) Math.min(numbers.get(0).value(), MOST);
+        return told.event().count() != null
+                ? heard
+                : Heard.of(List.of(new Statement(
+                        told.event().withCount(count),
+                        told.plantings(),
+                        told.sure(),
+                        told.from(),
+                        told.to(),
+                        told.assumed())));
+    }
+
     /** The one choice whose label shares the most words with the answer. */
     static Optional<Heard> overlapping(Passage passage, Doubt pending) {
         Choice best = null;
         int most = 0;
         boolean tie = false;
         for (Choice choice : pending.choices()) {
-            Set<String> label =
-                    new java.util.HashSet<>(List.of(Answers.bare(choice.label()).split(" +")));
+            Set<String> label = Stream.of(Answers.bare(choice.label()).split(" +"))
+                    .map(NamedAnswer::oneOf)
+                    .collect(Collectors.toSet());
             int shared = (int) passage.tokens().stream()
-                    .map(token -> token.word())
+                    .map(token -> oneOf(token.word()))
                     .distinct()
                     .filter(word -> word.length() > 2
                             && !Set.of("the", "ones", "and", "are", "not").contains(word))
