@@ -283,17 +283,17 @@ final class Answers {
                     .findFirst()
                     .map(Answers::said);
         }
-        Optional<Heard> ordinal = ordinal(passage, pending);
+        boolean ofACrop = pending.about() == About.WHICH_CROP || pending.about() == About.DID_YOU_MEAN;
+        // "3 runners" names the crop and counts it: no third choice.
+        Optional<Heard> crop = ofACrop ? NamedAnswer.crop(passage, pending) : Optional.empty();
+        Optional<Heard> ordinal = crop.isPresent() ? crop : ordinal(passage, pending);
         if (ordinal.isPresent()) {
             return ordinal;
         }
         if (pending.about() == About.WHICH_PLANTING) {
             return NamedAnswer.planting(passage, pending);
         }
-        if (pending.about() == About.WHICH_CROP || pending.about() == About.DID_YOU_MEAN) {
-            return NamedAnswer.crop(passage, pending);
-        }
-        return NamedAnswer.overlapping(passage, pending);
+        return ofACrop ? Optional.empty() : NamedAnswer.overlapping(passage, pending);
     }
 
     /** "The second", "number 2", "2". */

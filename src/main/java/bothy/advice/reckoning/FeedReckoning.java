@@ -35,17 +35,19 @@ public final class FeedReckoning {
     /** What the eye does not see in a cap. */
     private static final double HARDLY = 0.005;
 
-    /** How a part of a cap is judged by eye, from which part on. */
-    private static final Map<Double, String> SHARES = new TreeMap<>(Map.of(
-            0.0, "cap-few-drops",
-            0.1, "cap-about-a-tenth",
-            0.2, "cap-about-a-quarter",
-            0.3, "cap-about-a-third",
-            0.4, "cap-under-half",
-            0.5, "cap-half",
-            0.6, "cap-about-two-thirds",
-            0.72, "cap-three-quarters",
-            0.85, "cap-almost-full"));
+    /** How a part of a cap is judged by eye, from which part on; no word says more than its part, as the label is the most. */
+    private static final Map<Double, String> SHARES = new TreeMap<>(Map.ofEntries(
+            Map.entry(0.0, "cap-few-drops"),
+            Map.entry(0.1, "cap-about-a-tenth"),
+            Map.entry(0.2, "cap-about-a-fifth"),
+            Map.entry(0.25, "cap-about-a-quarter"),
+            Map.entry(1 / 3.0, "cap-about-a-third"),
+            Map.entry(0.4, "cap-under-half"),
+            Map.entry(0.5, "cap-half"),
+            Map.entry(0.55, "cap-over-half"),
+            Map.entry(2 / 3.0, "cap-about-two-thirds"),
+            Map.entry(0.75, "cap-three-quarters"),
+            Map.entry(0.9, "cap-almost-full")));
 
     private FeedReckoning() {}
 
