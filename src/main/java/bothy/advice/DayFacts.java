@@ -43,9 +43,6 @@ final class DayFacts {
     /** Topic of the question what grows where there are only pots. */
     private static final String IN_POTS = "grow-in-pots";
 
-    /** Of a night told beside a question when something goes out. */
-    private static final String DEGREES = "°C";
-
     private static final String FOLLOWING = "following";
 
     private static final String PACKET = "packet:";
@@ -281,7 +278,7 @@ final class DayFacts {
                 }
                 if (planting != null
                         && inquiry.question() == Question.WHEN_PLANT_OUT
-                        && DEGREES.equals(inquiry.unit())) {
+                        && Inquiry.CELSIUS.equals(inquiry.unit())) {
                     facts.add(new NightTold(planting, inquiry.amount()));
                 }
                 if (sheet != null && sheet.harvest() != null) {

@@ -1,6 +1,7 @@
 package bothy.diary;
 
 import bothy.garden.Event;
+import bothy.garden.Perennials;
 import bothy.garden.Planting;
 import bothy.garden.Planting.Start;
 import bothy.garden.What;
@@ -20,18 +21,6 @@ final class PlantingStory {
     private static final int REST_DAYS = 45;
     /** The longest home season, garlic from setting to the end of its store, takes less. */
     private static final int LONGEST_DAYS = 600;
-    /** What stands for years; the diary knows no sheets. */
-    static final Set<String> LASTING = Set.of(
-            "strawberry",
-            "rhubarb",
-            "asparagus",
-            "chives",
-            "mint",
-            "thyme",
-            "rosemary",
-            "raspberry",
-            "blueberry",
-            "globe-artichoke");
     /** A bed of these of which nothing was told for so long is taken to be gone. */
     private static final int FORGOTTEN_DAYS = 800;
 
@@ -112,7 +101,7 @@ final class PlantingStory {
                 return event.on();
             }
         }
-        if (LASTING.contains(Replay.cropOf(id))) {
+        if (Perennials.has(Replay.cropOf(id))) {
             LocalDate heardOf = last.on() == null ? begun() : last.on();
             return heardOf != null && heardOf.plusDays(FORGOTTEN_DAYS).isBefore(day) ? heardOf : null;
         }

@@ -22,7 +22,8 @@ import java.util.List;
  * @param length length of the bed told, m, {@code null} when none
  * @param width width of the bed told, m, {@code null} when none
  * @param amount another quantity told (can of 10 L), SI, {@code null} when none
- * @param unit its unit: one of SI; "m apart" of the grower's own spacing; "g/m²" of a solid feed; "years" of seed's age; "cells" of each tray told, 0 for a tray without; "%" of seed that comes up
+ * @param unit its unit: one of SI; "m apart" of the grower's own spacing; "g/m²" of a solid feed; "years" of seed's age; "cells" of each tray told, 0 for a tray without; {@link #CELSIUS} of a coming night;
+ *     {@link #LITRES_AN_HOUR} of the drippers at a plant; "%" of seed that comes up
  * @param label strength that a feed's label says, {@code null} when none was told
  * @param eaten what is to be eaten, {@code null} when it is not asked whether something can be eaten
  * @param during the days of the diary that are asked for ("last month", "on 25 July"), {@code null} when none were told
@@ -45,6 +46,12 @@ public record Inquiry(
         List<String> cues) {
     /** The topic of a missed watering that nothing was asked about. */
     public static final String WATERING_MISSED_TOLD = "watering-missed-told";
+
+    /** The unit of a coming night's warmth. */
+    public static final String CELSIUS = "°C";
+
+    /** The unit of what drippers give. */
+    public static final String LITRES_AN_HOUR = "L/h";
 
     /** What is asked for a reason that stands nowhere in the rules. */
     public static final String UNWRITTEN = "unwritten";

@@ -15,9 +15,6 @@ import java.util.regex.Pattern;
 /** What drippers give in an hour, told with the question how long they run or as the answer to it: "4 litre an hour ones, one a plant". */
 final class DripAsked {
     static final String TOPIC = "drip-timer";
-    /** The unit of what drippers give. */
-    static final String LITRES_AN_HOUR = "L/h";
-
     private static final Pattern RATE = Pattern.compile(FeedLabels.NUMBER + "\\s*-?\\s*(?:" + FeedLabels.VOLUME
             + "\\s*(?:/|per|an|a|p)\\s*(?:hours?|hr|h)\\b|(lph|gph)\\b)");
     private static final Pattern EACH = Pattern.compile(
@@ -37,7 +34,9 @@ final class DripAsked {
         // "How long should I set it": the timer, and no crop that was talked about.
         boolean named = passage.crops().stream().anyMatch(said -> !said.thing());
         Inquiry about = named ? asked : asked.ofCrop(null).about(growing(passage));
-        return rate.isEmpty() ? about : about.with(about.count(), about.length(), rate.getAsDouble(), LITRES_AN_HOUR);
+        return rate.isEmpty()
+                ? about
+                : about.with(about.count(), about.length(), rate.getAsDouble(), Inquiry.LITRES_AN_HOUR);
     }
 
     /** The question that a rate told alone is: how long such drippers run. */

@@ -14,9 +14,6 @@ import java.util.stream.IntStream;
 
 /** How cold a night is told to be beside a question when something goes out: "low says 39 Sunday", "nights are still 6". */
 final class NightAhead {
-    /** The unit of a night's warmth in a question. */
-    static final String CELSIUS = "°C";
-
     /** No night that anybody waits for is as warm in Celsius. */
     private static final double NO_NIGHT_C = 28;
 
@@ -81,7 +78,7 @@ final class NightAhead {
                 .filter(celsius -> celsius >= COLDEST_C && celsius < NO_NIGHT_C)
                 .min();
         return coldest.isPresent()
-                ? inquiry.with(inquiry.count(), inquiry.length(), coldest.getAsDouble(), CELSIUS)
+                ? inquiry.with(inquiry.count(), inquiry.length(), coldest.getAsDouble(), Inquiry.CELSIUS)
                 : inquiry;
     }
 

@@ -7,7 +7,6 @@ import java.util.Optional;
 
 /** The minutes that drippers run: the litres a plant wants at a time by what they give in an hour. */
 final class DripReckoning {
-    private static final String LITRES_AN_HOUR = "L/h";
     private static final double MINUTES = 60;
     /** As finely as a timer is set. */
     private static final double STEP = 5;
@@ -25,7 +24,7 @@ final class DripReckoning {
         return each == null
                 ? Optional.empty()
                 : subject.inquiries().stream()
-                        .filter(inquiry -> LITRES_AN_HOUR.equals(inquiry.unit()) && inquiry.amount() != null)
+                        .filter(inquiry -> Inquiry.LITRES_AN_HOUR.equals(inquiry.unit()) && inquiry.amount() != null)
                         .map(Inquiry::amount)
                         .filter(rate -> rate >= LEAST && rate <= MOST)
                         .findFirst()

@@ -1,5 +1,6 @@
 package bothy.reading.told;
 
+import bothy.garden.Perennials;
 import bothy.garden.Planting;
 import bothy.garden.What;
 import bothy.reading.said.Clause;
@@ -51,23 +52,11 @@ final class Endings {
             "big", "bigger", "biggest", "large", "larger", "largest", "ripe", "ready", "bolted", "weeds", "side",
             "bad");
 
+    /** What was set lately when the plot is cleared in autumn. */
+    private static final Set<String> OVER_WINTER = Set.of("garlic");
+
     private static final Set<String> WHOLE_PLOT =
             Set.of("all", "everything", "lot", "plot", "allotment", "garden", "beds");
-    /** What stands for years is not cleared with the rest. */
-    private static final Set<String> LASTING = Set.of(
-            "strawberry",
-            "rhubarb",
-            "asparagus",
-            "chives",
-            "mint",
-            "thyme",
-            "rosemary",
-            "sage",
-            "oregano",
-            "garlic",
-            "raspberry",
-            "globe-artichoke",
-            "horseradish");
     /** Words beside which plants were cleared since they failed. */
     private static final Set<String> SPOILT = Set.of(
             "blight",
@@ -169,7 +158,8 @@ final class Endings {
         }
         LocalDate borne = passage.situation().today().minusDays(BORNE_DAYS);
         return PlantingsMeant.growing(passage.situation()).stream()
-                .filter(planting -> !LASTING.contains(planting.crop())
+                .filter(planting -> !Perennials.has(planting.crop())
+                        && !OVER_WINTER.contains(planting.crop())
                         && (passage.situation().has(planting, Set.of(What.HARVESTED)) || begunBefore(planting, borne)))
                 .toList();
     }
