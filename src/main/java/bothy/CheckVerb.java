@@ -3,7 +3,9 @@ package bothy;
 import bothy.advice.RuleCheck;
 import bothy.advice.TroubleRules;
 import bothy.almanac.Climates;
+import bothy.almanac.CraftNotes;
 import bothy.almanac.CropSheets;
+import bothy.almanac.NotesCheck;
 import bothy.almanac.Places;
 import bothy.almanac.Problem;
 import bothy.almanac.RulesBroken;
@@ -73,7 +75,8 @@ final class CheckVerb implements Callable<Integer> {
             Set<String> crops = new TreeSet<>(sheets.keySet());
             crops.addAll(Words.in(folder).names("crops", "/crops"));
             problems.addAll(TroubleCheck.unknownCrops(folder, crops));
-            problems.addAll(broken(() -> new Reading(Words.in(folder))));
+            problems.addAll(NotesCheck.problems(folder, crops));
+            problems.addAll(broken(() -> new Reading(Words.in(folder), CraftNotes.in(folder))));
             problems.addAll(WordingCheck.problems(folder, ruleCheck.rules(), sheets));
         } catch (RulesBroken broken) {
             broken.problems().stream().filter(one -> !problems.contains(one)).forEach(problems::add);

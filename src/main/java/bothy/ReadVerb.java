@@ -1,5 +1,6 @@
 package bothy;
 
+import bothy.almanac.CraftNotes;
 import bothy.almanac.RulesFolder;
 import bothy.almanac.Words;
 import bothy.garden.Grower;
@@ -35,7 +36,7 @@ final class ReadVerb implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         RulesFolder folder = Workshop.folder(rules.folder);
-        reading = new Reading(Words.in(folder));
+        reading = new Reading(Words.in(folder), CraftNotes.in(folder));
         vocabulary = new Vocabulary(reading);
         plantingLines = new PlantingLines(reading);
         boolean well = JsonLines.answer(System.in, System.out, line -> vocabulary.object(line.id(), heard(line)));

@@ -3,6 +3,7 @@ package bothy;
 import bothy.advice.Advisor;
 import bothy.advice.RuleBook;
 import bothy.almanac.Climates;
+import bothy.almanac.CraftNotes;
 import bothy.almanac.CropSheets;
 import bothy.almanac.Places;
 import bothy.almanac.RulesFolder;
@@ -36,7 +37,8 @@ final class Workshop {
     static Knowledge knowledge(RulesFolder written, Path cache, WeatherSource weather) {
         CompletableFuture<RuleBook> rules = CompletableFuture.supplyAsync(() -> RuleBook.of(written, cache));
         RulesFolder folder = cache == null ? written : written.readyFrom(cache);
-        CompletableFuture<Reading> reading = CompletableFuture.supplyAsync(() -> new Reading(Words.in(folder)));
+        CompletableFuture<Reading> reading =
+                CompletableFuture.supplyAsync(() -> new Reading(Words.in(folder), CraftNotes.in(folder)));
         Map<String, Sheet> sheets = CropSheets.quickly(folder, cache);
         Wording wording = Wording.in(folder);
         TroubleBook troubles = TroubleBook.at(folder);

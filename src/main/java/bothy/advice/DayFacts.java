@@ -15,6 +15,7 @@ import bothy.advice.facts.Told;
 import bothy.advice.reckoning.ForecastReckoning;
 import bothy.advice.reckoning.PlaceReckoning;
 import bothy.almanac.Climates;
+import bothy.almanac.CraftNotes;
 import bothy.almanac.Places;
 import bothy.almanac.Sheet;
 import bothy.almanac.SowingCalendars;
@@ -248,7 +249,9 @@ final class DayFacts {
         }
         for (Inquiry inquiry : day.inquiries()) {
             for (String planting : about(inquiry, sheets)) {
-                facts.add(new Asked(inquiry.question(), planting, inquiry.topic(), inquiry.eaten()));
+                // A note answers alone, whatever its question is like.
+                Question kind = CraftNotes.is(inquiry.topic()) ? Question.OTHER : inquiry.question();
+                facts.add(new Asked(kind, planting, inquiry.topic(), inquiry.eaten()));
             }
             if (anyCrop(inquiry)) {
                 String topic = IN_POTS.equals(inquiry.topic()) ? IN_POTS : NOW;

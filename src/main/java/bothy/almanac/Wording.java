@@ -1,6 +1,7 @@
 package bothy.almanac;
 
 import bothy.garden.English;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -18,6 +19,7 @@ import java.util.Map;
  * @param phrases short phrases for ids in sheets (cues, cuts, supports, feeds) and for parts of sentences
  * @param crops everyday names of crops
  * @param talk all else that is said
+ * @param notes what each note of the craft says, by its id; from the files of notes
  */
 public record Wording(
         Map<String, Says> advice,
@@ -29,7 +31,8 @@ public record Wording(
         Map<String, String> topics,
         Map<String, String> phrases,
         Map<String, Name> crops,
-        Map<String, String> talk) {
+        Map<String, String> talk,
+        Map<String, Says> notes) {
 
     /**
      * What one advice says.
@@ -103,9 +106,25 @@ public record Wording(
     /**
      * Reads the wording.
      *
-     * @throws RulesBroken with file and line
+     * @throws RulesBroken with file and line, of the notes as well
      */
     public static Wording in(RulesFolder folder) {
-        return YamlFile.in(folder, "wording/en.yaml").as(Wording.class);
+        Wording written = YamlFile.in(folder, "wording/en.yaml").as(Wording.class);
+        Map<String, Says> notes = new HashMap<>();
+        CraftNotes.in(folder).notes().forEach((id, note) -> {
+            String guess = written.talk().get("nearest-note").replace("{note}", note.say());
+            notes.put(id, new Says(note.say(), note.because(), null, null, null, null, null));
+            notes.put(CraftNotes.guess(id), new Says(guess, note.because(), null, null, null, null, null));
+        });
+        return written.with(notes);
+    }
+
+    private Wording with(Map<String, Says> others) {
+        return new Wording(advice, receipts, doubts, facts, figures, stages, topics, phrases, crops, talk, others);
+    }
+
+    /** What an advice or a note of the craft says; {@code null} when nothing is written for it. */
+    public Says says(String id) {
+        return notes != null && notes.containsKey(id) ? notes.get(id) : advice.get(id);
     }
 }

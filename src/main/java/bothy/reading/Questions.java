@@ -1,5 +1,6 @@
 package bothy.reading;
 
+import bothy.almanac.CraftNotes;
 import bothy.almanac.RulesBroken;
 import bothy.almanac.Words;
 import bothy.garden.Question;
@@ -49,9 +50,10 @@ final class Questions {
     private final CuesTold cues;
     private final MeaningsAsked meanings;
     private final ReasonsAsked reasons;
+    private final NotesAsked notes;
     private final ToldForAdvice toldForAdvice;
 
-    Questions(Words words) {
+    Questions(Words words, CraftNotes notes) {
         Map<String, List<String>> groups = new HashMap<>();
         List<String> steps = new ArrayList<>();
         words.lists(FILE, "/steps").forEach((topic, names) -> {
@@ -82,6 +84,7 @@ final class Questions {
         cues = new CuesTold(words);
         meanings = new MeaningsAsked(words);
         reasons = new ReasonsAsked(words);
+        this.notes = new NotesAsked(words, notes);
         little = new HashSet<>(words.list(FILE, "/little"));
     }
 
@@ -146,6 +149,10 @@ final class Questions {
 
     MeaningsAsked meanings() {
         return meanings;
+    }
+
+    NotesAsked notes() {
+        return notes;
     }
 
     ReasonsAsked reasons() {

@@ -1,5 +1,6 @@
 package bothy.reading;
 
+import bothy.almanac.CraftNotes;
 import bothy.almanac.Words;
 import bothy.garden.Heard;
 import bothy.garden.Inquiry;
@@ -49,10 +50,10 @@ public final class Reading {
     private final OtherPlotsAndYears otherPlotsAndYears;
 
     /** @throws bothy.almanac.RulesBroken when a words file is missing or a phrase in one cannot be read */
-    public Reading(Words words) {
+    public Reading(Words words, CraftNotes notes) {
         Moods moods = new Moods(words);
         Particulars particulars = new Particulars(words);
-        Questions questions = new Questions(words);
+        Questions questions = new Questions(words, notes);
         Settings settings = new Settings(words);
         KindOf kinds = new KindOf(words);
         FrostToCome frostToCome = new FrostToCome(words);

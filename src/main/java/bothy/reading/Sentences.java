@@ -162,6 +162,8 @@ final class Sentences {
                 if (all.size() == 1 && !asked.isEmpty()) {
                     all = List.of(GoesOnAsking.from(asked.get(asked.size() - 1), all.get(0), passage, begins));
                 }
+                all = frost ? all : questions.notes().in(all, passage, begins, sentence[1], troubles);
+                troubles = NotesAsked.withoutAsked(troubles, all, begins);
                 toCome.addAll(frost ? FrostToCome.beside(all, passage, sentence) : List.of());
                 asked.addAll(NarrowsDown.only(asked, all, passage, sentence) ? List.of() : all);
                 safety = all.get(0).question() == Question.SAFE;
@@ -249,6 +251,11 @@ final class Sentences {
             if (asked.isEmpty() && set.isEmpty()) {
                 asked.addAll(ripeness.asked(whole));
             }
+            questions
+                    .notes()
+                    .unasked(whole)
+                    .filter(one -> asked.isEmpty() && set.isEmpty())
+                    .ifPresent(asked::add);
         }
         return new Gathered(
                 lines,

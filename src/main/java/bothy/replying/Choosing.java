@@ -126,7 +126,7 @@ final class Choosing {
     private List<Given> standing() {
         return turn.given().stream()
                 .filter(given -> given.occasion() == Occasion.STANDING && !isCaution(given))
-                .filter(given -> wording.advice().containsKey(given.id()))
+                .filter(given -> wording.says(given.id()) != null)
                 .toList();
     }
 

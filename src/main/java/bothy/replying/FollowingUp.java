@@ -49,7 +49,7 @@ final class FollowingUp {
 
     /** The entry that the advice is about, where the wording names one. */
     private Heard done(Given given) {
-        Wording.Says says = wording.advice().get(given.id()).in(given.crop());
+        Wording.Says says = wording.says(given.id()).in(given.crop());
         if (says.done() == null || given.planting() == null) {
             return NOTHING;
         }

@@ -125,7 +125,7 @@ final class Phrasing {
     }
 
     private Optional<String> said(Given given, boolean several) {
-        Wording.Says says = wording.advice().get(given.id());
+        Wording.Says says = wording.says(given.id());
         if (says == null || says.in(given.crop()).say() == null) {
             return Optional.empty();
         }
@@ -220,7 +220,7 @@ final class Phrasing {
             if (ofTrouble.isPresent()) {
                 return ofTrouble;
             }
-            Wording.Says says = wording.advice().get(given.id());
+            Wording.Says says = wording.says(given.id());
             Wording.Says own = says == null || given.due().isAfter(turn.today()) ? null : says.in(given.crop());
             if (own != null && own.ask() != null && own.answers() != null) {
                 Optional<String> question = fill(own.ask(), given, false)

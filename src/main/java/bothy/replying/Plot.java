@@ -97,11 +97,11 @@ final class Plot {
         return given.stream()
                 .filter(one ->
                         one.occasion() == Occasion.STANDING && planting.id().equals(one.planting()))
-                .filter(one -> wording.advice().containsKey(one.id())
-                        && wording.advice().get(one.id()).in(one.crop()).todo() != null)
+                .filter(one -> wording.says(one.id()) != null
+                        && wording.says(one.id()).in(one.crop()).todo() != null)
                 .min(Comparator.comparing(Given::due).thenComparing(Given::neglect))
                 .flatMap(one -> new Sentence(
-                                wording.advice().get(one.id()).in(one.crop()).todo())
+                                wording.says(one.id()).in(one.crop()).todo())
                         .fill(name -> name.equals("crops")
                                 ? Optional.of(vocabulary.names().planting(planting.id()))
                                 : vocabulary.word(one, name))

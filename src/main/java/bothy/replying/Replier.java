@@ -183,7 +183,7 @@ public final class Replier {
 
     /** Whether the wording of an advice ends with a question of its own. */
     public boolean asks(Given given) {
-        Wording.Says says = wording.advice().get(given.id());
+        Wording.Says says = wording.says(given.id());
         return says != null && says.in(given.crop()).ask() != null;
     }
 

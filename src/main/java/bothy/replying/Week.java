@@ -124,7 +124,7 @@ final class Week {
     }
 
     private Optional<String> todo(Given given) {
-        Wording.Says says = wording.advice().get(given.id());
+        Wording.Says says = wording.says(given.id());
         if (says == null || says.in(given.crop()).todo() == null) {
             return Optional.empty();
         }

@@ -1,5 +1,6 @@
 package bothy.reading;
 
+import bothy.almanac.CraftNotes;
 import bothy.almanac.RulesFolder;
 import bothy.almanac.Words;
 import java.io.IOException;
@@ -15,7 +16,8 @@ final class FreshVoices {
     private FreshVoices() {}
 
     public static void main(String[] files) throws IOException {
-        Reading reading = new Reading(Words.in(RulesFolder.at(Path.of("rules"))));
+        RulesFolder rules = RulesFolder.at(Path.of("rules"));
+        Reading reading = new Reading(Words.in(rules), CraftNotes.in(rules));
         for (String file : files) {
             Score score = new Score(new Corpus(Path.of(file), reading), reading);
             System.out.println(score.table(file));

@@ -2,6 +2,7 @@ package bothy.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bothy.almanac.CraftNotes;
 import bothy.almanac.RulesFolder;
 import bothy.almanac.Words;
 import java.nio.file.Path;
@@ -9,7 +10,8 @@ import org.junit.jupiter.api.Test;
 
 /** Messages in many voices, labelled by hand. The floors only rise. */
 class GrowersMessagesTest {
-    private static final Reading READING = new Reading(Words.in(RulesFolder.at(Path.of("rules"))));
+    private static final RulesFolder RULES = RulesFolder.at(Path.of("rules"));
+    private static final Reading READING = new Reading(Words.in(RULES), CraftNotes.in(RULES));
 
     @Test
     void the_messages_that_reading_was_tuned_on_are_read_right() {

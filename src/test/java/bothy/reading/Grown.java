@@ -1,5 +1,6 @@
 package bothy.reading;
 
+import bothy.almanac.CraftNotes;
 import bothy.almanac.RulesFolder;
 import bothy.almanac.Words;
 import bothy.garden.Doubt;
@@ -20,7 +21,8 @@ import java.util.List;
 
 /** A grower on Wednesday 19 May 2027 with a few plantings, who says one thing after another. */
 final class Grown {
-    static final Reading READING = new Reading(Words.in(RulesFolder.at(Path.of("rules"))));
+    private static final RulesFolder RULES = RulesFolder.at(Path.of("rules"));
+    static final Reading READING = new Reading(Words.in(RULES), CraftNotes.in(RULES));
     static final LocalDate TODAY = LocalDate.of(2027, 5, 19);
     static final Grower GROWER = Grower.in(ZoneId.of("Europe/London"));
 
