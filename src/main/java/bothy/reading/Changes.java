@@ -164,9 +164,22 @@ record Changes(
     }
 
     private static LocalDate day(Passage passage, int not, boolean rightOne) {
-        List<DaySaid> days = passage.days().stream().filter(DaySaid::known).toList();
+        List<DaySaid> days = passage.days().stream()
+                .filter(day -> day.known() && !recounted(passage, day))
+                .toList();
         DaySaid said = pick(days, not, rightOne);
         return said == null || said.past().isAfter(passage.situation().today()) ? null : said.past();
+    }
+
+    /** "It was 58 leeks, I counted them again this morning": the day of the counting. */
+    private static boolean recounted(Passage passage, DaySaid day) {
+        for (int at = day.start() - 1; at >= 0 && !passage.tokens().get(at).endsSentence(); at--) {
+            if (Set.of("counted", "recounted", "checked", "noticed", "realised", "remembered", "looked")
+                    .contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static Integer whole(NumberSaid number) {

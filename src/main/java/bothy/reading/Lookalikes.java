@@ -173,6 +173,7 @@ final class Lookalikes {
                 || setDown(passage, action)
                 || trimmedWeight(passage, action)
                 || OfItself.only(passage, action)
+                || PutBack.only(passage, action)
                 || OtherSenses.meant(passage, action);
     }
 

@@ -106,6 +106,48 @@ final class Weighed {
 
     private static final Set<String> EXCLAIMED =
             Set.of("omg", "lol", "haha", "wow", "whoa", "yum", "yippee", "hooray", "yay", "woohoo", "wahey");
+    /** With these a crop and a weight are a picking, whatever else is remarked of it. */
+    private static final Set<String> OPENING = Set.of("first", "another", "more", "second", "last");
+
+    private static final Set<String> NO_PICKING = Set.of(
+            "bought",
+            "buy",
+            "shop",
+            "shops",
+            "market",
+            "need",
+            "needs",
+            "want",
+            "wants",
+            "seed",
+            "seeds",
+            "cost",
+            "costs",
+            "price",
+            "paid",
+            "ordered",
+            "order",
+            "expect",
+            "expecting",
+            "hope",
+            "hoping",
+            "bag",
+            "sack",
+            "feed",
+            "compost",
+            "not",
+            "no",
+            "never",
+            "should",
+            "would",
+            "could",
+            "will",
+            "planted",
+            "if",
+            "recipe",
+            "ate",
+            "eaten");
+
     private static final int LONGEST_CUT_SHORT = 4;
 
     private Weighed() {}
@@ -113,7 +155,8 @@ final class Weighed {
     /** The clauses of a sentence with what was weighed in it: alone, or ahead of a remark that some were given away. */
     static List<Clause> with(Passage passage, int[] sentence, List<Clause> own) {
         if (own.isEmpty()) {
-            List<Clause> all = picked(passage, sentence);
+            List<Clause> behind = behindItsCrop(passage, sentence);
+            List<Clause> all = behind.isEmpty() ? picked(passage, sentence) : behind;
             return all.isEmpty() ? picked(passage, new int[] {sentence[0], remark(passage, sentence)}) : all;
         }
         int remark = own.get(0).action().start() - 1;
@@ -150,18 +193,47 @@ final class Weighed {
         List<DaySaid> days = Passage.within(passage.days(), sentence[0], sentence[1]);
         boolean fits = !crops.isEmpty()
                 && !weights.isEmpty()
-                && crops.stream().noneMatch(CropSaid::thing)
+                && crops.stream().noneMatch(crop -> crop.thing() && !gathered(passage, crop))
                 && weights.stream().allMatch(weight -> weight.unit().equals("kg"))
                 && days.stream()
                         .allMatch(day -> !day.known()
                                 || !day.past().isAfter(passage.situation().today()))
-                && nothingElse(passage, sentence);
+                && (nothingElse(passage, sentence) || opens(passage, sentence, crops.get(0)));
         if (!fits) {
             return List.of();
         }
         int at = sentence[0];
         ActionSaid picking = new ActionSaid(at, at, "harvested", Form.PAST, false, null, new BitSet());
         return List.of(new Clause(picking, at, sentence[1], sentence, crops, Mood.DONE, -1));
+    }
+
+    /** "First methi cutting". */
+    private static boolean gathered(Passage passage, CropSaid crop) {
+        return Set.of("cutting", "picking", "harvest", "cut", "pick", "pickings", "haul")
+                .contains(passage.word(crop.end()));
+    }
+
+    /** "First snow peas!! 200 g": a weight by itself is of the crop that was cried out before it. */
+    private static List<Clause> behindItsCrop(Passage passage, int[] sentence) {
+        int[] before = passage.sentenceBefore(sentence);
+        boolean bare = before != null
+                && Passage.within(passage.crops(), sentence[0], sentence[1]).isEmpty()
+                && Passage.within(passage.actions(), before[0], before[1]).isEmpty()
+                && OPENING.contains(passage.word(before[0]))
+                && nothingElse(passage, before)
+                && nothingElse(passage, sentence);
+        return bare ? picked(passage, new int[] {before[0], sentence[1]}) : List.of();
+    }
+
+    /** "First methi cutting 180 g, made thepla", "peas again, 4.5 kg". */
+    private static boolean opens(Passage passage, int[] sentence, CropSaid crop) {
+        boolean again = passage.word(crop.end()).equals("again") && crop.start() - sentence[0] <= 1;
+        boolean first = OPENING.contains(passage.word(sentence[0])) && crop.start() - sentence[0] <= 2;
+        return (again || first)
+                && Passage.within(passage.actions(), sentence[0], sentence[1]).stream()
+                        .allMatch(action -> action.action().equals("harvested"))
+                && passage.tokens().subList(sentence[0], sentence[1]).stream()
+                        .noneMatch(token -> NO_PICKING.contains(token.word()));
     }
 
     private static boolean nothingElse(Passage passage, int[] sentence) {
@@ -171,7 +243,9 @@ final class Weighed {
                     || passage.quantities().stream().anyMatch(weight -> weight.covers(token))
                     || passage.numbers().stream().anyMatch(number -> number.covers(token))
                     || passage.days().stream().anyMatch(day -> day.covers(token));
-            if (!told && !BESIDE.contains(passage.word(at))) {
+            if (!told
+                    && !BESIDE.contains(passage.word(at))
+                    && !passage.tokens().get(at).mark()) {
                 return false;
             }
         }

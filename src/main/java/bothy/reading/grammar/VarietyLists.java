@@ -21,6 +21,9 @@ final class VarietyLists {
     /** So many words may stand between the crop and its list: "tomatoes sown today:". */
     private static final int HEAD_REACH = 4;
 
+    /** So many words may stand between a count and the list that it is the sum of. */
+    private static final int SUM_REACH = 8;
+
     private static final Set<String> JOINTS = Set.of(",", "and", "&", "+", "plus");
     private static final Set<String> OPENING = Set.of("(", ":", "-");
 
@@ -87,13 +90,28 @@ final class VarietyLists {
     private CropSaid head(List<Item> items, List<CropSaid> all) {
         int opening = items.get(0).number() - 1;
         if (opening < 1 || !OPENING.contains(tokens.get(opening).word())) {
-            return null;
+            return summed(items, all);
         }
         return all.stream()
                 .filter(crop -> crop.variety() == null
                         && crop.end() <= opening
                         && opening - crop.end() <= HEAD_REACH
                         && tokens.subList(crop.end(), opening).stream().noneMatch(Token::mark))
+                .reduce((first, second) -> second)
+                .orElse(null);
+    }
+
+    /** "Planted 12 tomato seeds in cups, 6 Roma and 6 San Marzano": a count before that is the sum of the list. */
+    private CropSaid summed(List<Item> items, List<CropSaid> all) {
+        int list = items.get(0).number();
+        return all.stream()
+                .filter(crop -> crop.variety() == null
+                        && crop.start() > 0
+                        && crop.end() <= list
+                        && list - crop.end() <= SUM_REACH
+                        && tokens.get(crop.start() - 1).sort() == Token.Sort.NUMBER
+                        && tokens.subList(crop.end(), list).stream().noneMatch(Token::endsSentence)
+                        && total(crop, items))
                 .reduce((first, second) -> second)
                 .orElse(null);
     }
@@ -133,7 +151,7 @@ final class VarietyLists {
     private Item item(List<CropSaid> said, int number, boolean bracket) {
         Token count = tokens.get(number);
         boolean whole = count.sort() == Token.Sort.NUMBER && count.number() >= 1 && count.number() % 1 == 0;
-        int start = number + 1;
+        int start = ofThe(number + 1);
         if (!whole || start >= tokens.size()) {
             return null;
         }
@@ -161,6 +179,14 @@ final class VarietyLists {
         return end == start || !strange || ofACrop || bracket && !closes(end)
                 ? null
                 : new Item(number, start, end, null);
+    }
+
+    /** "6 of the cherry ones". */
+    private int ofThe(int at) {
+        boolean of = at + 2 < tokens.size()
+                && tokens.get(at).is("of")
+                && (tokens.get(at + 1).is("the") || tokens.get(at + 1).is("my"));
+        return of ? at + 2 : at;
     }
 
     private static boolean ofTheCalendar(Token token) {

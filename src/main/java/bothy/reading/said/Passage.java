@@ -225,6 +225,7 @@ public record Passage(
                 .filter(number -> !number.ordinal() && number.whole())
                 .filter(number ->
                         !orTwo(number) && !notOne(number) && !labels(number) && !meals(number) && !longAgo(number))
+                .filter(number -> !ofLengths(number) && !oneOfTwo(number))
                 .filter(taken.negate())
                 .toList();
     }
@@ -246,6 +247,31 @@ public record Passage(
     private boolean notOne(NumberSaid number) {
         int before = word(number.start() - 1).equals("a") ? number.start() - 2 : number.start() - 1;
         return word(number.start()).equals("one") && word(before).equals("not");
+    }
+
+    /** "Peas, three 6 m rows": rows. */
+    private boolean ofLengths(NumberSaid number) {
+        return quantities.stream()
+                .anyMatch(length -> length.start() == number.end()
+                        && length.unit().equals("m")
+                        && Set.of("row", "rows", "drill", "drills", "bed", "beds", "trench", "trenches", "strips")
+                                .contains(word(length.end())));
+    }
+
+    /** "Rocket in one and lettuce in the other": vessels. */
+    private boolean oneOfTwo(NumberSaid number) {
+        boolean one = word(number.start()).equals("one")
+                && Set.of("in", "into", "on").contains(word(number.start() - 1))
+                && Set.of("and", ",", "then").contains(word(number.end()));
+        for (int at = number.end(); one && at < size() && !tokens.get(at).endsSentence(); at++) {
+            if (Set.of("in", "into", "on").contains(word(at))
+                    && Set.of("the", "another").contains(word(at + 1))
+                    && (word(at + 1).equals("another")
+                            || Set.of("other", "second").contains(word(at + 2)))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** "An hour or two" counts nothing. */

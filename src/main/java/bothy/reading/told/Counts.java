@@ -61,6 +61,10 @@ final class Counts {
         if (crop.end() <= clause.from() && byThemselves.of(passage, clause, numbers) != null) {
             return byThemselves.of(passage, clause, numbers);
         }
+        Integer vessels = PerVessel.count(passage, PerVessel.own(clause, crop, numbers), crop);
+        if (vessels != null && !clause.action().action().equals("harvested")) {
+            return vessels;
+        }
         Integer each = Listed.ofEach(passage, clause, numbers);
         if (each != null) {
             return each;
@@ -68,10 +72,6 @@ final class Counts {
         Integer trays = Listed.perTray(passage, numbers);
         if (trays != null && clause.crops().size() == 1) {
             return trays;
-        }
-        Integer vessels = PerVessel.count(passage, PerVessel.own(clause, crop, numbers), crop);
-        if (vessels != null && !clause.action().action().equals("harvested")) {
-            return vessels;
         }
         Integer before = before(passage, numbers, crop, clause.action().action());
         if (before != null) {

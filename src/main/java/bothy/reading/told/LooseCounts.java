@@ -85,6 +85,7 @@ final class LooseCounts {
                     || Set.of("left", "going").contains(next)
                             && Set.of("over", "spare").contains(passage.word(number.end() + 1))
                     || Set.of("spare", "surplus", "size", "sizes").contains(next)
+                            && !counted.contains(passage.word(number.end() + 1)) // "Seven spare seeds".
                     || next.equals("pot") && passage.word(number.end() + 1).startsWith("size")
                     || ofLooks(passage, number.end())
                     || spoiltOfAWeight(passage, clause, number)
@@ -104,6 +105,10 @@ final class LooseCounts {
                     || Set.of("to", "leaving").contains(last)
                             && clause.action().action().equals("thinned")
                     || last.equals("of") && passage.word(number.start() - 2).equals("out") // "In 3 bags out of 4".
+                    || last.equals("to") && passage.word(number.start() - 2).equals("down") // "Down to two".
+                    // "I count 33 up, so I put seven in the gaps".
+                    || Set.of("count", "counted").contains(last)
+                            && number.end() < clause.action().start()
                     || last.equals("week")
                     || last.equals("between")
                     || last.equals("the") && passage.word(number.start() - 2).equals("between")

@@ -70,7 +70,7 @@ final class PerVessel {
 
     private static final Set<String> SEEDS = Set.of("seed", "seeds");
     /** So many words may say how big the vessels are. */
-    private static final int SIZES = 3;
+    private static final int SIZES = 4;
 
     private static final Set<String> PACK = Set.of("pack", "cell");
 

@@ -68,7 +68,8 @@ public final class Statements {
                 }
             }
         }
-        return varietyBehind.with(passage, Sequence.sownFirst(Repeats.without(AmountAfterDay.joined(passage, told))));
+        List<Told> once = Repeats.without(AmountAfterDay.joined(passage, told));
+        return varietyBehind.with(passage, Sequence.sownFirst(PartsOfAll.apart(passage, once)));
     }
 
     private List<Told> ofClause(Passage passage, Clause clause, List<Told> before) {

@@ -116,4 +116,14 @@ final class ThrownAway {
                                                 "small")
                                         .contains(passage.word(at + 2)));
     }
+
+    /** "Pulled that plant so I am down to two": one that was pointed at is taken out. */
+    static boolean pointedOut(Passage passage, Clause clause, CropSaid crop) {
+        int at = clause.action().lastWord() + 1;
+        return crop == null
+                && Set.of("pulled", "pull", "dug", "ripped", "yanked", "removed")
+                        .contains(passage.word(clause.action().words().nextSetBit(0)))
+                && Set.of("that", "this").contains(passage.word(at))
+                && Set.of("plant", "vine", "seedling").contains(passage.word(at + 1));
+    }
 }

@@ -12,6 +12,11 @@ import java.util.Set;
 
 /** A word where a crop should stand that is none, or that could be two: better asked than passed over. */
 final class UnknownCrops {
+    /** What plants are counted by: "25 hills of Norland". */
+    private static final Set<String> BY = Set.of(
+            "hill", "hills", "row", "rows", "bag", "bags", "tray", "trays", "packet", "packets", "pot", "pots",
+            "patch");
+
     private final Grammar grammar;
 
     UnknownCrops(Grammar grammar) {
@@ -21,7 +26,8 @@ final class UnknownCrops {
     /** The statement in doubt about its crop, or {@code null} when no strange word stands there. */
     Told in(Passage passage, Clause clause, Told told) {
         int verb = clause.action().words().nextSetBit(0);
-        for (int at = Math.max(clause.from(), verb - 2); at < Math.min(clause.to(), verb + 5); at++) {
+        int reach = Math.max(verb + 5, object(passage, verb) + 1);
+        for (int at = Math.max(clause.from(), verb - 2); at < Math.min(clause.to(), reach); at++) {
             Token token = passage.tokens().get(at);
             boolean adverb = token.word().endsWith("ly")
                     || token.word().endsWith("ing")
@@ -47,8 +53,10 @@ final class UnknownCrops {
     /** Where what the doing is done to begins: behind its verb, a count and an article. */
     private static int object(Passage passage, int verb) {
         int at = verb + 1;
-        at = Set.of("the", "my", "our", "some", "up").contains(passage.word(at)) ? at + 1 : at;
-        return Math.max(at, passage.end("n", at));
+        at = Set.of("the", "my", "our", "some", "up", "in", "out").contains(passage.word(at)) ? at + 1 : at;
+        at = Math.max(at, passage.end("n", at));
+        boolean by = BY.contains(passage.word(at)) && passage.word(at + 1).equals("of");
+        return by ? at + 2 : at;
     }
 
     /** A name written large within a sentence, or a word of nothing but varieties: "dug sarpo", "harvested 9 Sweet Meat". */
@@ -63,7 +71,7 @@ final class UnknownCrops {
                 && !passage.tokens().get(at - 1).endsSentence()
                 && !token.weekday()
                 && !passage.message().equals(passage.message().toUpperCase(Locale.ROOT))
-                && passage.end("n", at - 1) > 0
+                && (passage.end("n", at - 1) > 0 || BY.contains(passage.word(at - 2)))
                 && (at + 1 >= passage.size() || passage.tokens().get(at + 1).capital());
         return (variety || large) && !inPlaceOrDay(passage, at);
     }

@@ -256,6 +256,7 @@ final class WhatMeant {
         boolean burnt = IntStream.range(clause.action().end(), clause.sentence()[1])
                 .anyMatch(at -> Set.of("burnt", "burned", "binned", "bonfire").contains(passage.word(at)));
         return cleared(passage, clause, crop) && Endings.spoilt(passage, clause)
+                || ThrownAway.pointedOut(passage, clause, crop)
                 || ThrownAway.pulled(passage, clause, crop) && !cropNames.fruiting(crop.crop())
                 || crop != null
                         && (cropNames.fruiting(crop.crop()) || burnt)
