@@ -85,14 +85,31 @@ final class KindOf {
         if (chores && plans.isEmpty()) {
             return Kind.CHORE;
         }
-        return !plans.isEmpty() || friendly(passage) || onTopic(passage) || passage.size() == 0
+        return !plans.isEmpty()
+                        || friendly(passage)
+                        || onTopic(passage)
+                        || pointsToWhatGrows(passage)
+                        || passage.size() == 0
                 ? Kind.CHAT
                 : Kind.OFF_TOPIC;
+    }
+
+    /** "Lowered the light and put a fan on them", while plants are spoken of. */
+    private static boolean pointsToWhatGrows(Passage passage) {
+        return !passage.situation().mentioned().isEmpty()
+                && passage.words().stream().anyMatch(Set.of("them", "they", "em", "these", "those")::contains);
     }
 
     /** Whether it is a greeting, thanks or the like. */
     boolean friendly(Passage passage) {
         return greets(passage) || stands(chat, passage);
+    }
+
+    /** Counted crops are news, however kindly they are told. */
+    boolean onlyFriendly(Passage passage) {
+        boolean counted =
+                !passage.crops().isEmpty() && !passage.counts(0, passage.size()).isEmpty();
+        return friendly(passage) && !counted;
     }
 
     private static boolean stands(PhraseBook<String> book, Passage passage) {

@@ -366,7 +366,7 @@ final class Sentences {
                 List.of(),
                 gathered.plans(),
                 doubt(passage, gathered),
-                nothing && !kinds.friendly(passage) && !passage.message().isBlank()
+                nothing && !kinds.onlyFriendly(passage) && !passage.message().isBlank()
                         ? List.of(brief(passage.message()))
                         : List.of(),
                 kinds.of(

@@ -180,7 +180,8 @@ final class Phrasing {
         if (kind == Kind.CORRECTION || turn.heard().corrects()) {
             return talk("nothing-to-correct", Map.of());
         }
-        return talk("not-understood", Map.of());
+        boolean knowsHow = !turn.garden().plantings().isEmpty();
+        return talk(knowsHow ? "not-understood-again" : "not-understood", Map.of());
     }
 
     /** In the grower's language where the wording has it, and in English. */

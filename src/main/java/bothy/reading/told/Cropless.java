@@ -27,6 +27,7 @@ final class Cropless {
     private final Particulars particulars;
     private final WhatMeant whatMeant;
     private final UnknownCrops unknownCrops;
+
     private final HungToKeep hungToKeep;
     private final Endings endings;
 
@@ -261,5 +262,10 @@ final class Cropless {
             }
         }
         return false;
+    }
+
+    /** The clause without the crop that was carried on to it where a strange name stands in its place. */
+    Clause ofItsOwn(Passage passage, Clause clause) {
+        return unknownCrops.named(passage, clause) ? clause.with(List.of()) : clause;
     }
 }

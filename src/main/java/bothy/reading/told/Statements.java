@@ -59,7 +59,8 @@ public final class Statements {
         for (Clause clause : clauses) {
             if (clause.mood() == Mood.DONE || clause.mood() == Mood.UNCLEAR) {
                 if (!PlansTold.toCome(passage, clause)) {
-                    told.addAll(StandsWhereBegun.without(clause, ofClause(passage, clause, told), told));
+                    Clause own = carried(clause) ? cropless.ofItsOwn(passage, clause) : clause;
+                    told.addAll(StandsWhereBegun.without(own, ofClause(passage, own, told), told));
                 }
                 if (whatMeant.of(passage, clause, null) == What.NOTE
                         && clause.action().detail() == null) {
@@ -70,6 +71,11 @@ public final class Statements {
         }
         List<Told> once = Repeats.without(AmountAfterDay.joined(passage, told));
         return varietyBehind.with(passage, Sequence.sownFirst(PartsOfAll.apart(passage, once)));
+    }
+
+    private static boolean carried(Clause clause) {
+        return !clause.crops().isEmpty()
+                && clause.crops().stream().allMatch(crop -> crop.end() <= clause.sentence()[0]);
     }
 
     private List<Told> ofClause(Passage passage, Clause clause, List<Told> before) {
@@ -93,9 +99,7 @@ public final class Statements {
                         || particulars.animals().gathered(passage, clause))) {
             return told; // "One has been pulled up, birds I think."
         }
-        boolean carried = !clause.crops().isEmpty()
-                && clause.crops().stream().allMatch(crop -> crop.end() <= clause.sentence()[0]);
-        if (carried
+        if (carried(clause)
                 && Subject.foreign(passage, clause)
                 && !particulars.animals().begins(passage, clause)) {
             return told; // "Picked the toms. My nephew did the digging."

@@ -50,6 +50,15 @@ final class UnknownCrops {
         return null;
     }
 
+    /** "Seeded carrots. Put in 25 hills of Norland too": a strange name stands where the crop should, so none is carried on to it. */
+    boolean named(Passage passage, Clause clause) {
+        int at = object(passage, clause.action().words().nextSetBit(0));
+        return at < clause.to()
+                && passage.word(at - 1).equals("of")
+                && passage.cropAt(at).isEmpty()
+                && named(passage, at);
+    }
+
     /** Where what the doing is done to begins: behind its verb, a count and an article. */
     private static int object(Passage passage, int verb) {
         int at = verb + 1;
