@@ -5,6 +5,7 @@ import bothy.diary.Store;
 import bothy.garden.Incoming;
 import bothy.garden.Logged;
 import bothy.garden.Outgoing;
+import bothy.garden.Sent;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -124,8 +125,8 @@ final class Diaries implements Store {
     }
 
     @Override
-    public void sent(long number, String channelMessage) {
-        outbox.sent(number, channelMessage);
+    public void sent(List<Sent> replies) {
+        outbox.sent(replies);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package bothy.diary.sql;
 
 import bothy.garden.Outgoing;
+import bothy.garden.Sent;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -81,9 +82,12 @@ final class Outbox {
         }
     }
 
-    void sent(long number, String channelMessage) {
-        engine.inTransaction(sql -> sql.run(
-                "update outbox set outcome = 'sent', channel_message = ? where number = ?", channelMessage, number));
+    void sent(List<Sent> replies) {
+        engine.inTransaction(sql -> sql.runEach(
+                "update outbox set outcome = 'sent', channel_message = ? where number = ?",
+                replies.stream()
+                        .map(reply -> new Object[] {reply.channelMessage(), reply.number()})
+                        .toList()));
     }
 
     void putOff(long number, Instant now, Instant until, String why) {

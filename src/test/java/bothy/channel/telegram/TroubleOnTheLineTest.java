@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import bothy.garden.Incoming;
 import bothy.garden.Message;
 import bothy.garden.Reply;
+import bothy.garden.Sent;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
@@ -333,11 +334,11 @@ class TroubleOnTheLineTest {
         replies("first", "second");
         rig.start(rig.settings(), new Through(rig.store) {
             @Override
-            public void sent(long number, String channelMessage) {
+            public void sent(List<Sent> noted) {
                 if (refusals.getAndDecrement() > 0) {
                     throw new IllegalStateException("The disk is full.");
                 }
-                super.sent(number, channelMessage);
+                super.sent(noted);
             }
         });
 
