@@ -240,23 +240,14 @@ class TroubleOnTheLineTest {
     }
 
     @Test
-    void what_was_received_but_not_handled_before_the_end_is_handled_after_the_start() {
-        rig.store.receive(
-                List.of(Letter.incoming(update(Said.text(12, "sowed beans")), new Me(1, "bothybot"), Instant.EPOCH)
-                        .orElseThrow()));
+    void what_was_received_but_not_handled_before_the_end_is_handled_after_the_start() throws Exception {
+        Arrived update = Arrived.of(Said.text(12, "sowed beans"));
+        rig.store.receive(List.of(
+                Letter.incoming(update, new Me(1, "bothybot"), Instant.EPOCH).orElseThrow()));
 
         rig.start();
 
         rig.awaitTexts("Noted: sowed beans");
-    }
-
-    private static org.telegram.telegrambots.meta.api.objects.Update update(String json) {
-        try {
-            return new com.fasterxml.jackson.databind.ObjectMapper()
-                    .readValue(json, org.telegram.telegrambots.meta.api.objects.Update.class);
-        } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
-            throw new IllegalArgumentException(e);
-        }
     }
 
     // Sending
