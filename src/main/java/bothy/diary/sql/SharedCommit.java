@@ -63,6 +63,11 @@ final class SharedCommit {
         return step.outcome();
     }
 
+    /** How many steps wait. */
+    int waiting() {
+        return waiting.size();
+    }
+
     /** Takes no more steps; those that wait come to their end. */
     void close() {
         writer.shutdown();

@@ -117,16 +117,21 @@ final class Sql implements AutoCloseable {
 
     private <T> T with(String statement, Step<T> step) {
         try {
-            PreparedStatement ready = prepared.get(statement);
-            if (ready == null) {
-                ready = connection.prepareStatement(statement);
-                prepared.put(statement, ready);
-            }
-            return step.of(ready);
+            return step.of(ready(statement));
         } catch (SQLException e) {
             forget(statement);
             throw new Failed(e);
         }
+    }
+
+    private PreparedStatement ready(String statement) throws SQLException {
+        PreparedStatement kept = prepared.get(statement);
+        if (kept != null) {
+            return kept;
+        }
+        PreparedStatement made = connection.prepareStatement(statement);
+        prepared.put(statement, made);
+        return made;
     }
 
     /** One that failed may be of no more use, or keep something locked. */
