@@ -9,6 +9,7 @@ import bothy.diary.Store;
 import bothy.diary.sql.Shelf;
 import bothy.garden.Message;
 import bothy.garden.Outgoing;
+import bothy.garden.Sent;
 import bothy.reminding.Rounds;
 import bothy.weather.WeatherSource;
 import java.nio.file.Path;
@@ -45,7 +46,7 @@ class ClockJumpsTest {
                 if (reply.reply().text().contains("This week:")) {
                     lists.add(time);
                 }
-                store.sent(reply.number(), "1");
+                store.sent(List.of(new Sent(reply.number(), "1")));
             }
         }
         now = until;
@@ -88,7 +89,7 @@ class ClockJumpsTest {
                 Message.text(
                         "m1", SCHOOL, MONDAY, ZoneOffset.UTC, "sowed 6 tomatoes in modules on the windowsill today"),
                 new Address("telegram", "4711"));
-        store.toSend("telegram", FAR, 10).forEach(reply -> store.sent(reply.number(), "1"));
+        store.toSend("telegram", FAR, 10).forEach(reply -> store.sent(List.of(new Sent(reply.number(), "1"))));
         return new Rounds(conversation, () -> now, ZoneOffset.UTC, 1, () -> {});
     }
 }

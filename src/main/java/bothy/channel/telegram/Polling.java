@@ -54,7 +54,7 @@ final class Polling {
         OkHttpClient client = Http.answeredBy(patient);
         ScheduledExecutorService thread =
                 Executors.newSingleThreadScheduledExecutor(work -> new Thread(work, "telegram-polling"));
-        BotSession session = session(client, thread);
+        BotSession session = session(client, thread, patient);
         try {
             session.start();
             while (!ending.await(LOOK) && isAlive(session)) {
@@ -69,26 +69,21 @@ final class Polling {
         }
     }
 
-    private BotSession session(OkHttpClient client, ScheduledExecutorService thread) {
+    private BotSession session(OkHttpClient client, ScheduledExecutorService thread, PatientReading patient) {
         return new BotSession(
                 new ObjectMapper(),
                 client,
                 thread,
                 settings.token(),
                 () -> Service.url(settings),
-                this::question,
+                lastReceived -> question(patient, lastReceived),
                 ExponentialBackOff::new,
                 receiver);
     }
 
-    private GetUpdates question(Integer lastReceived) {
+    private GetUpdates question(PatientReading patient, int lastReceived) {
         signOfLife();
-        return GetUpdates.builder()
-                .offset(lastReceived + 1)
-                .limit(AT_ONCE)
-                .timeout((int) settings.longPoll().toSeconds())
-                .allowedUpdates(WANTED)
-                .build();
+        return patient.new Question(lastReceived + 1, AT_ONCE, settings.longPoll(), WANTED);
     }
 
     Instant lastSign() {

@@ -69,7 +69,7 @@ final class Receiver implements LongPollingUpdateConsumer {
      *
      * @throws RuntimeException when it could not be made durable
      */
-    void take(Update update) {
+    void take(Arrived update) {
         moveChats(List.of(update));
         post.receive(letters(List.of(update)));
         if (update.getCallbackQuery() != null && update.getCallbackQuery().getData() != null) {
@@ -81,12 +81,12 @@ final class Receiver implements LongPollingUpdateConsumer {
     private List<Incoming> letters(List<Update> updates) {
         Instant now = clock.instant();
         return updates.stream()
-                .map(update -> letter(update, now))
+                .map(update -> letter((Arrived) update, now)) // all come from PatientReading or Delivery
                 .flatMap(Optional::stream)
                 .toList();
     }
 
-    private Optional<Incoming> letter(Update update, Instant now) {
+    private Optional<Incoming> letter(Arrived update, Instant now) {
         try {
             return Letter.incoming(update, me, now);
         } catch (RuntimeException e) {

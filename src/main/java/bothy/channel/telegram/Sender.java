@@ -3,13 +3,17 @@ package bothy.channel.telegram;
 import bothy.garden.Document;
 import bothy.garden.Outgoing;
 import bothy.garden.Post;
+import bothy.garden.Sent;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Queue;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -26,6 +30,9 @@ final class Sender {
     private final InstantSource clock;
     private final Ending ending;
     private final Lanes lanes;
+
+    /** Sent and not noted yet. */
+    private final Queue<Sent> unnoted = new ConcurrentLinkedQueue<>();
 
     /** How many parts of a long reply went out already, by the reply's number. */
     private final Map<Long, Integer> partsSent = new ConcurrentHashMap<>();
@@ -51,9 +58,15 @@ final class Sender {
         }
     }
 
-    /** Returns how long there is nothing more to do. */
-    private Duration sendOut() {
+    /**
+     * Notes what was sent and sends what waits. Whose chat is not busy any more was noted before the outbox is looked through, so it is not
+     * found there again.
+     *
+     * @return how long there is nothing more to do
+     */
+    private Duration sendOut() throws InterruptedException {
         Set<String> busy = lanes.busy();
+        noteSent();
         Duration wait = LOOK_AGAIN;
         for (Outgoing reply : waiting()) {
             if (busy.contains(reply.chat())) {
@@ -88,8 +101,7 @@ final class Sender {
 
     private void sendOrPutOff(Outgoing reply) throws InterruptedException {
         try {
-            String message = sendParts(reply);
-            note(() -> post.sent(reply.number(), message));
+            unnoted.add(new Sent(reply.number(), sendParts(reply)));
             partsSent.remove(reply.number());
         } catch (Refused e) {
             refused(reply, e);
@@ -148,6 +160,17 @@ final class Sender {
         }
     }
 
+    /** All that were sent in the meantime become durable together: one flush to disk for many. */
+    private void noteSent() throws InterruptedException {
+        List<Sent> sent = new ArrayList<>();
+        for (Sent one = unnoted.poll(); one != null; one = unnoted.poll()) {
+            sent.add(one);
+        }
+        if (!sent.isEmpty()) {
+            note(() -> post.sent(sent));
+        }
+    }
+
     /**
      * Notes what became of a reply, trying again while the store fails: a reply that was sent and is not noted would go out a second
      * time. At the end of the channel that is better than not at all.
@@ -168,5 +191,10 @@ final class Sender {
 
     void close() {
         lanes.close();
+        try {
+            noteSent();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 }

@@ -5,6 +5,7 @@ import bothy.diary.Store;
 import bothy.garden.Incoming;
 import bothy.garden.Logged;
 import bothy.garden.Outgoing;
+import bothy.garden.Sent;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -40,7 +41,7 @@ final class Diaries implements Store {
 
     @Override
     public List<Logged> lines(String grower) {
-        return engine.reading(handle -> OpenPage.lines(grower, handle, engine));
+        return engine.reading(sql -> OpenPage.lines(grower, sql, engine));
     }
 
     @Override
@@ -62,11 +63,9 @@ final class Diaries implements Store {
     public void clearPost(Instant before) {
         inbox.clear(before);
         outbox.clear(before);
-        engine.inTransaction(handle -> {
-            handle.createUpdate("delete from handled where at_ms < :before")
-                    .bind("before", before.toEpochMilli())
-                    .execute();
-            return handle.execute("delete from grower where last_line = 0 and state is null and look_ms is null "
+        engine.inTransaction(sql -> {
+            sql.run("delete from handled where at_ms < ?", before.toEpochMilli());
+            return sql.run("delete from grower where last_line = 0 and state is null and look_ms is null "
                     + "and not exists (select 1 from handled h where h.grower = grower.grower) "
                     + "and not exists (select 1 from weather_day w where w.grower = grower.grower) "
                     + "and not exists (select 1 from normals n where n.grower = grower.grower)");
@@ -75,15 +74,18 @@ final class Diaries implements Store {
 
     @Override
     public Waiting waiting(Instant now) {
-        return engine.reading(handle -> handle.createQuery(
+        return engine.reading(sql -> sql.first(
                         "select (select count(*) from inbox where handled_ms is null) as letters, "
                                 + "(select count(*) from outbox where outcome is null) as replies, "
-                                + "(select count(*) from grower where look_ms <= :now) as looks, "
-                                + "(select count(*) from grower where last_line > 0) as growers")
-                .bind("now", now.toEpochMilli())
-                .map((row, context) -> new Waiting(
-                        row.getLong("letters"), row.getLong("replies"), row.getLong("looks"), row.getLong("growers")))
-                .one());
+                                + "(select count(*) from grower where look_ms <= ?) as looks, "
+                                + "(select count(*) from grower where last_line > 0) as growers",
+                        row -> new Waiting(
+                                row.getLong("letters"),
+                                row.getLong("replies"),
+                                row.getLong("looks"),
+                                row.getLong("growers")),
+                        now.toEpochMilli())
+                .orElseThrow());
     }
 
     @Override
@@ -93,10 +95,8 @@ final class Diaries implements Store {
 
     @Override
     public List<String> growers() {
-        return engine.reading(
-                handle -> handle.createQuery("select grower from grower where last_line > 0 order by grower")
-                        .mapTo(String.class)
-                        .list());
+        return engine.reading(sql ->
+                sql.list("select grower from grower where last_line > 0 order by grower", row -> row.getString(1)));
     }
 
     @Override
@@ -125,8 +125,8 @@ final class Diaries implements Store {
     }
 
     @Override
-    public void sent(long number, String channelMessage) {
-        outbox.sent(number, channelMessage);
+    public void sent(List<Sent> replies) {
+        outbox.sent(replies);
     }
 
     @Override
@@ -153,8 +153,8 @@ final class Diaries implements Store {
     private void letGo() {
         try {
             if (engine.shared()) {
-                engine.inTransaction(handle -> {
-                    hold.release(handle);
+                engine.inTransaction(sql -> {
+                    hold.release(sql);
                     return null;
                 });
             }

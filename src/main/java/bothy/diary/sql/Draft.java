@@ -18,7 +18,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
-import org.jdbi.v3.core.Handle;
 
 /**
  * A page worked out beside the database's one writer: it reads what was there at one moment and remembers what is to be written. The
@@ -41,8 +40,8 @@ final class Draft implements Page {
         this.lastLine = before.lastLine();
     }
 
-    static Draft of(String grower, Handle handle, Engine engine) {
-        return new Draft(OpenPage.asItStands(grower, handle, engine));
+    static Draft of(String grower, Sql sql, Engine engine) {
+        return new Draft(OpenPage.asItStands(grower, sql, engine));
     }
 
     void refuseIfFailed() {
@@ -58,8 +57,8 @@ final class Draft implements Page {
      *
      * @return whether it was; not when the page is another by now
      */
-    boolean written(Handle handle, Engine engine) {
-        OpenPage page = OpenPage.of(before.grower(), handle, engine);
+    boolean written(Sql sql, Engine engine) {
+        OpenPage page = OpenPage.of(before.grower(), sql, engine);
         if (!page.follows(before)) {
             return false;
         }

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.sql.DataSource;
-import org.jdbi.v3.core.Handle;
 
 /** What differs between the two databases. */
 sealed interface Engine extends AutoCloseable permits Sqlite, Postgresql {
@@ -16,10 +15,10 @@ sealed interface Engine extends AutoCloseable permits Sqlite, Postgresql {
      * Does some work in one transaction that is durable when this returns. What the work throws undoes it and comes out as it was;
      * what the database throws comes out as {@link StoreFailure}.
      */
-    <T> T inTransaction(Function<Handle, T> work);
+    <T> T inTransaction(Function<Sql, T> work);
 
     /** Reads in a transaction that keeps no writer waiting, and sees only what is durable. */
-    <T> T reading(Function<Handle, T> work);
+    <T> T reading(Function<Sql, T> work);
 
     /** Asks something of a bare connection, outside any transaction. */
     <T> T ask(Asked<T> asked);

@@ -2,7 +2,6 @@ package bothy.diary.sql;
 
 import java.util.List;
 import java.util.UUID;
-import org.jdbi.v3.core.Handle;
 
 /**
  * How one of several processes on a database takes up work: it locks the rows, passing over those that another is locking, and writes
@@ -29,19 +28,18 @@ final class Hold {
         return me;
     }
 
-    /** A condition, beginning with "and": nobody else has the row. */
+    /** A condition, beginning with "and": nobody but {@link #me}, the value to give for its "?", has the row. */
     String free(String alias) {
-        return " and (" + alias + ".held_by is null or " + alias + ".held_by = :me or " + alias + ".held_until_ms <= "
+        return " and (" + alias + ".held_by is null or " + alias + ".held_by = ? or " + alias + ".held_until_ms <= "
                 + NOW + ")";
     }
 
     /** Lets go of everything, at the end of a process. */
-    void release(Handle handle) {
+    void release(Sql sql) {
         for (String table : List.of("inbox", "outbox")) {
-            handle.createUpdate("update " + table + " set held_by = null, held_until_ms = 0 where held_by = :me and "
-                            + waits(table))
-                    .bind("me", me)
-                    .execute();
+            sql.run(
+                    "update " + table + " set held_by = null, held_until_ms = 0 where held_by = ? and " + waits(table),
+                    me);
         }
     }
 
@@ -50,16 +48,15 @@ final class Hold {
     }
 
     /** Writes who has the rows, where that is not written yet or soon over. */
-    void take(Handle handle, String table, String which, String list, List<?> keys, String channel) {
-        if (keys.isEmpty()) {
-            return;
-        }
-        handle.createUpdate("update " + table + " set held_by = :me, held_until_ms = " + NOW + " + " + MILLIS
-                        + " where " + which + " and (held_by is distinct from :me or held_until_ms < " + NOW + " + "
-                        + MILLIS / 2 + ")")
-                .bind("me", me)
-                .bind("channel", channel)
-                .bindList(list, keys)
-                .execute();
+    void take(Sql sql, String table, String which, Object keys, String channel) {
+        sql.run(
+                "update " + table + " set held_by = ?, held_until_ms = " + NOW + " + " + MILLIS
+                        + " where channel = ? and " + which
+                        + " = any (?) and (held_by is distinct from ? or held_until_ms < "
+                        + NOW + " + " + MILLIS / 2 + ")",
+                me,
+                channel,
+                keys,
+                me);
     }
 }

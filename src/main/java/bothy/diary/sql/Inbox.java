@@ -1,19 +1,17 @@
 package bothy.diary.sql;
 
 import bothy.garden.Incoming;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Instant;
-import java.util.Arrays;
 import java.util.List;
-import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.statement.PreparedBatch;
-import org.jdbi.v3.core.statement.Query;
 
 /** What the channels received, each once. */
 final class Inbox {
     private static final String SELECT =
             "select i.channel, i.id, i.grower, i.chat, i.at_ms, i.body from inbox i where ";
     /** Several processes keep the order of a chat by taking up its first letter only. */
-    private static final String FIRST_OF_CHAT = "i.channel = :channel and i.handled_ms is null and not exists "
+    private static final String FIRST_OF_CHAT = "i.channel = ? and i.handled_ms is null and not exists "
             + "(select 1 from inbox e where e.channel = i.channel and e.chat = i.chat and e.handled_ms is null "
             + "and e.number < i.number)";
 
@@ -26,88 +24,84 @@ final class Inbox {
     }
 
     int receive(List<Incoming> incoming) {
-        return incoming.isEmpty() ? 0 : engine.inTransaction(handle -> insert(handle, incoming));
+        return incoming.isEmpty() ? 0 : engine.inTransaction(sql -> insert(sql, incoming));
     }
 
-    private static int insert(Handle handle, List<Incoming> incoming) {
-        PreparedBatch batch = handle.prepareBatch("insert into inbox (channel, id, grower, chat, at_ms, body) "
-                + "values (:channel, :id, :grower, :chat, :at, :body) on conflict do nothing");
-        for (Incoming one : incoming) {
-            batch.bind("channel", one.channel())
-                    .bind("id", one.id())
-                    .bind("grower", one.grower())
-                    .bind("chat", one.chat())
-                    .bind("at", one.at().toEpochMilli())
-                    .bind("body", one.body())
-                    .add();
-        }
-        return Arrays.stream(batch.execute()).sum();
+    private static int insert(Sql sql, List<Incoming> incoming) {
+        return sql.runEach(
+                "insert into inbox (channel, id, grower, chat, at_ms, body) values (?, ?, ?, ?, ?, ?) "
+                        + "on conflict do nothing",
+                incoming.stream()
+                        .map(one -> new Object[] {
+                            one.channel(),
+                            one.id(),
+                            one.grower(),
+                            one.chat(),
+                            one.at().toEpochMilli(),
+                            one.body()
+                        })
+                        .toList());
     }
 
     List<Incoming> unhandled(String channel, int atMost) {
         if (!engine.shared()) {
-            String all = SELECT + "i.channel = :channel and i.handled_ms is null order by i.number limit :most";
-            return engine.reading(handle -> letters(handle.createQuery(all), channel, atMost));
+            return engine.reading(sql -> sql.list(
+                    SELECT + "i.channel = ? and i.handled_ms is null order by i.number limit ?",
+                    Inbox::letter,
+                    channel,
+                    atMost));
         }
-        return engine.inTransaction(handle -> {
+        return engine.inTransaction(sql -> {
             List<String> chats =
-                    firstLetters(handle, channel).stream().map(Incoming::chat).toList();
-            List<Incoming> taken = chats.isEmpty() ? List.of() : ofChats(handle, channel, chats, atMost);
-            hold.take(
-                    handle,
-                    "inbox",
-                    "channel = :channel and id in (<ids>)",
-                    "ids",
-                    taken.stream().map(Incoming::id).toList(),
-                    channel);
+                    firstLetters(sql, channel).stream().map(Incoming::chat).toList();
+            if (chats.isEmpty()) {
+                return List.of();
+            }
+            List<Incoming> taken = ofChats(sql, channel, chats, atMost);
+            List<String> ids = taken.stream().map(Incoming::id).toList();
+            hold.take(sql, "inbox", "id", sql.texts(ids), channel);
             return taken;
         });
     }
 
-    private List<Incoming> firstLetters(Handle handle, String channel) {
-        return letters(
-                handle.createQuery(SELECT + FIRST_OF_CHAT + hold.free("i") + " order by i.number limit :most "
-                                + Hold.lock("i"))
-                        .bind("me", hold.me()),
+    private List<Incoming> firstLetters(Sql sql, String channel) {
+        return sql.list(
+                SELECT + FIRST_OF_CHAT + hold.free("i") + " order by i.number limit ? " + Hold.lock("i"),
+                Inbox::letter,
                 channel,
+                hold.me(),
                 Hold.AT_ONCE);
     }
 
     /** With the first letter of a chat the others are taken as well. */
-    private static List<Incoming> ofChats(Handle handle, String channel, List<String> chats, int atMost) {
-        return letters(
-                handle.createQuery(SELECT + "i.channel = :channel and i.handled_ms is null and i.chat in (<chats>) "
-                                + "order by i.number limit :most")
-                        .bindList("chats", chats),
+    private static List<Incoming> ofChats(Sql sql, String channel, List<String> chats, int atMost) {
+        return sql.list(
+                SELECT + "i.channel = ? and i.handled_ms is null and i.chat = any (?) order by i.number limit ?",
+                Inbox::letter,
                 channel,
+                sql.texts(chats),
                 atMost);
     }
 
-    private static List<Incoming> letters(Query query, String channel, int atMost) {
-        return query.bind("channel", channel)
-                .bind("most", atMost)
-                .map((row, context) -> new Incoming(
-                        row.getString("channel"),
-                        row.getString("id"),
-                        row.getString("grower"),
-                        row.getString("chat"),
-                        Instant.ofEpochMilli(row.getLong("at_ms")),
-                        row.getString("body")))
-                .list();
+    private static Incoming letter(ResultSet row) throws SQLException {
+        return new Incoming(
+                row.getString(1),
+                row.getString(2),
+                row.getString(3),
+                row.getString(4),
+                Instant.ofEpochMilli(row.getLong(5)),
+                row.getString(6));
     }
 
     void clear(Instant before) {
-        engine.inTransaction(handle -> handle.createUpdate("delete from inbox where handled_ms < :before")
-                .bind("before", before.toEpochMilli())
-                .execute());
+        engine.inTransaction(sql -> sql.run("delete from inbox where handled_ms < ?", before.toEpochMilli()));
     }
 
     void setAside(String channel, String id, Instant at) {
-        engine.inTransaction(handle -> handle.createUpdate(
-                        "update inbox set handled_ms = :at where channel = :channel and id = :id and handled_ms is null")
-                .bind("at", at.toEpochMilli())
-                .bind("channel", channel)
-                .bind("id", id)
-                .execute());
+        engine.inTransaction(sql -> sql.run(
+                "update inbox set handled_ms = ? where channel = ? and id = ? and handled_ms is null",
+                at.toEpochMilli(),
+                channel,
+                id));
     }
 }

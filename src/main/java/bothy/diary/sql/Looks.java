@@ -3,7 +3,6 @@ package bothy.diary.sql;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import org.jdbi.v3.core.Handle;
 
 /** When each garden is to be looked at. */
 final class Looks {
@@ -14,43 +13,39 @@ final class Looks {
     }
 
     List<String> takeDue(Instant now, Instant again, int atMost) {
-        return engine.inTransaction(handle -> {
-            List<String> due = due(handle, now, atMost);
-            putOff(handle, due, again);
+        return engine.inTransaction(sql -> {
+            List<String> due = due(sql, now, atMost);
+            putOff(sql, due, again);
             return due;
         });
     }
 
-    private List<String> due(Handle handle, Instant now, int atMost) {
-        return handle.createQuery("select grower from grower where look_ms <= :now order by look_ms limit :most"
-                        + (engine.shared() ? " for update skip locked" : ""))
-                .bind("now", now.toEpochMilli())
-                .bind("most", atMost)
-                .mapTo(String.class)
-                .list();
+    private List<String> due(Sql sql, Instant now, int atMost) {
+        return sql.list(
+                "select grower from grower where look_ms <= ? order by look_ms limit ?"
+                        + (engine.shared() ? " for update skip locked" : ""),
+                row -> row.getString(1),
+                now.toEpochMilli(),
+                atMost);
     }
 
-    private static void putOff(Handle handle, List<String> growers, Instant again) {
-        if (!growers.isEmpty()) {
-            handle.createUpdate("update grower set look_ms = :again where grower in (<growers>)")
-                    .bind("again", again.toEpochMilli())
-                    .bindList("growers", growers)
-                    .execute();
-        }
+    private static void putOff(Sql sql, List<String> growers, Instant again) {
+        sql.runEach(
+                "update grower set look_ms = ? where grower = ?",
+                growers.stream()
+                        .map(grower -> new Object[] {again.toEpochMilli(), grower})
+                        .toList());
     }
 
     void bringForward(Instant now) {
-        engine.inTransaction(handle -> handle.createUpdate("update grower set look_ms = :now where look_ms > :now")
-                .bind("now", now.toEpochMilli())
-                .execute());
+        long millis = now.toEpochMilli();
+        engine.inTransaction(sql -> sql.run("update grower set look_ms = ? where look_ms > ?", millis, millis));
     }
 
     Optional<Instant> next(String grower) {
-        return engine.reading(handle -> handle.createQuery(
-                        "select look_ms from grower where grower = :grower and look_ms is not null")
-                .bind("grower", grower)
-                .mapTo(Long.class)
-                .findFirst()
-                .map(Instant::ofEpochMilli));
+        return engine.reading(sql -> sql.first(
+                "select look_ms from grower where grower = ? and look_ms is not null",
+                row -> Instant.ofEpochMilli(row.getLong(1)),
+                grower));
     }
 }

@@ -1,7 +1,6 @@
 package bothy.diary.sql;
 
 import java.util.List;
-import org.jdbi.v3.core.Handle;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -20,71 +19,48 @@ final class Moves {
     void move(String channel, String from, String to) {
         String before = channel + ":" + from;
         String after = channel + ":" + to;
-        engine.inTransaction(handle -> {
-            if (count(handle, before) == 0) {
+        engine.inTransaction(sql -> {
+            if (count(sql, before) == 0) {
                 return null; // moved already, or never there
             }
-            OpenPage.of(after, handle, engine);
-            if (lines(handle, after) > 0) {
+            OpenPage.of(after, sql, engine);
+            if (lines(sql, after) > 0) {
                 LOG.warn("Chat {} has a diary of its own already, so that of chat {} stays where it is.", to, from);
                 return null;
             }
-            movePage(handle, before, after);
+            movePage(sql, before, after);
             for (String box : BOXES) {
-                update(
-                        handle,
-                        "update " + box + " set grower = :after, chat = :chat where grower = :before",
-                        before,
-                        after,
-                        to);
+                sql.run("update " + box + " set grower = ?, chat = ? where grower = ?", after, to, before);
             }
             return null;
         });
     }
 
-    private static long count(Handle handle, String grower) {
-        return handle.createQuery("select count(*) from grower where grower = :grower")
-                .bind("grower", grower)
-                .mapTo(Long.class)
-                .one();
+    private static long count(Sql sql, String grower) {
+        return number(sql, "select count(*) from grower where grower = ?", grower);
     }
 
-    private static long lines(Handle handle, String grower) {
-        return handle.createQuery("select last_line from grower where grower = :grower")
-                .bind("grower", grower)
-                .mapTo(Long.class)
-                .one();
+    private static long lines(Sql sql, String grower) {
+        return number(sql, "select last_line from grower where grower = ?", grower);
     }
 
-    private void movePage(Handle handle, String before, String after) {
-        OpenPage.of(before, handle, engine); // waits for who writes to it
+    private static long number(Sql sql, String query, String grower) {
+        return sql.first(query, row -> row.getLong(1), grower).orElseThrow();
+    }
+
+    private void movePage(Sql sql, String before, String after) {
+        OpenPage.of(before, sql, engine); // waits for who writes to it
         for (String table : OF_A_GROWER) {
-            update(handle, "delete from " + table + " where grower = :after", before, after, null);
-            update(handle, "update " + table + " set grower = :after where grower = :before", before, after, null);
+            sql.run("delete from " + table + " where grower = ?", after);
+            sql.run("update " + table + " set grower = ? where grower = ?", after, before);
         }
         for (String column : List.of("last_line", "state", "look_ms")) {
-            update(
-                    handle,
+            sql.run(
                     "update grower set " + column + " = (select old." + column
-                            + " from grower old where old.grower = :before) where grower = :after",
+                            + " from grower old where old.grower = ?) where grower = ?",
                     before,
-                    after,
-                    null);
+                    after);
         }
-        update(handle, "delete from grower where grower = :before", before, after, null);
-    }
-
-    private static void update(Handle handle, String statement, String before, String after, String chat) {
-        var update = handle.createUpdate(statement);
-        if (statement.contains(":before")) {
-            update.bind("before", before);
-        }
-        if (statement.contains(":after")) {
-            update.bind("after", after);
-        }
-        if (chat != null) {
-            update.bind("chat", chat);
-        }
-        update.execute();
+        sql.run("delete from grower where grower = ?", before);
     }
 }

@@ -1,6 +1,7 @@
 package bothy.diary.sql;
 
 import bothy.garden.Outgoing;
+import bothy.garden.Sent;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -8,7 +9,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import org.jdbi.v3.core.statement.Query;
 
 /** The replies on their way out, in order for each chat. */
 final class Outbox {
@@ -17,8 +17,8 @@ final class Outbox {
 
     private static final String COLUMNS = "o.number, o.chat, o.reply, o.at_ms, o.tries";
     private static final String FIRST_OF_CHAT = "select " + COLUMNS + " from outbox o "
-            + "where o.channel = :channel and o.outcome is null "
-            + "and (o.not_before_ms <= :now or o.put_off_ms > :setBack) "
+            + "where o.channel = ? and o.outcome is null "
+            + "and (o.not_before_ms <= ? or o.put_off_ms > ?) "
             + "and not exists (select 1 from outbox e where e.channel = o.channel and e.chat = o.chat "
             + "and e.outcome is null and e.number < o.number)";
 
@@ -31,53 +31,41 @@ final class Outbox {
     }
 
     List<Outgoing> toSend(String channel, Instant now, int atMost) {
+        long millis = now.toEpochMilli();
+        long setBack = now.plus(SET_BACK).toEpochMilli();
         if (!engine.shared()) {
-            return engine.reading(handle -> outgoing(
-                    handle.createQuery(FIRST_OF_CHAT + " order by o.number limit :most"), channel, now, atMost));
+            return engine.reading(sql -> sql.list(
+                    FIRST_OF_CHAT + " order by o.number limit ?", this::outgoing, channel, millis, setBack, atMost));
         }
-        return engine.inTransaction(handle -> {
-            List<Outgoing> taken = outgoing(
-                    handle.createQuery(
-                                    FIRST_OF_CHAT + hold.free("o") + " order by o.number limit :most " + Hold.lock("o"))
-                            .bind("me", hold.me()),
+        return engine.inTransaction(sql -> {
+            List<Outgoing> taken = sql.list(
+                    FIRST_OF_CHAT + hold.free("o") + " order by o.number limit ? " + Hold.lock("o"),
+                    this::outgoing,
                     channel,
-                    now,
+                    millis,
+                    setBack,
+                    hold.me(),
                     Math.min(atMost, Hold.AT_ONCE));
-            hold.take(
-                    handle,
-                    "outbox",
-                    "channel = :channel and number in (<numbers>)",
-                    "numbers",
-                    taken.stream().map(Outgoing::number).toList(),
-                    channel);
+            if (!taken.isEmpty()) {
+                List<Long> numbers = taken.stream().map(Outgoing::number).toList();
+                hold.take(sql, "outbox", "number", sql.numbers(numbers), channel);
+            }
             return taken;
         });
     }
 
-    private List<Outgoing> outgoing(Query query, String channel, Instant now, int atMost) {
-        return query.bind("channel", channel)
-                .bind("now", now.toEpochMilli())
-                .bind("setBack", now.plus(SET_BACK).toEpochMilli())
-                .bind("most", atMost)
-                .map((row, context) -> outgoing(row))
-                .list();
-    }
-
     void clear(Instant before) {
         engine.inTransaction(
-                handle -> handle.createUpdate("delete from outbox where outcome is not null and at_ms < :before")
-                        .bind("before", before.toEpochMilli())
-                        .execute());
+                sql -> sql.run("delete from outbox where outcome is not null and at_ms < ?", before.toEpochMilli()));
     }
 
     Optional<Outgoing> lastWithButtons(String channel, String chat) {
-        return engine.reading(handle -> handle.createQuery(
-                        "select " + COLUMNS
-                                + " from outbox o where o.channel = :channel and o.chat = :chat and o.buttons > 0 order by o.number desc limit 1")
-                .bind("channel", channel)
-                .bind("chat", chat)
-                .map((row, context) -> outgoing(row))
-                .findFirst());
+        return engine.reading(sql -> sql.first(
+                "select " + COLUMNS
+                        + " from outbox o where o.channel = ? and o.chat = ? and o.buttons > 0 order by o.number desc limit 1",
+                this::outgoing,
+                channel,
+                chat));
     }
 
     private Outgoing outgoing(ResultSet row) throws SQLException {
@@ -94,30 +82,25 @@ final class Outbox {
         }
     }
 
-    void sent(long number, String channelMessage) {
-        engine.inTransaction(handle -> handle.createUpdate(
-                        "update outbox set outcome = 'sent', channel_message = :message where number = :number")
-                .bind("message", channelMessage)
-                .bind("number", number)
-                .execute());
+    void sent(List<Sent> replies) {
+        engine.inTransaction(sql -> sql.runEach(
+                "update outbox set outcome = 'sent', channel_message = ? where number = ?",
+                replies.stream()
+                        .map(reply -> new Object[] {reply.channelMessage(), reply.number()})
+                        .toList()));
     }
 
     void putOff(long number, Instant now, Instant until, String why) {
-        engine.inTransaction(handle -> handle.createUpdate(
-                        "update outbox set tries = tries + 1, put_off_ms = :now, not_before_ms = :until, why = :why "
-                                + "where number = :number")
-                .bind("now", now.toEpochMilli())
-                .bind("until", until.toEpochMilli())
-                .bind("why", why)
-                .bind("number", number)
-                .execute());
+        engine.inTransaction(sql -> sql.run(
+                "update outbox set tries = tries + 1, put_off_ms = ?, not_before_ms = ?, why = ? where number = ?",
+                now.toEpochMilli(),
+                until.toEpochMilli(),
+                why,
+                number));
     }
 
     void giveUp(long number, String why) {
-        engine.inTransaction(handle -> handle.createUpdate(
-                        "update outbox set outcome = 'given-up', why = :why where number = :number")
-                .bind("why", why)
-                .bind("number", number)
-                .execute());
+        engine.inTransaction(
+                sql -> sql.run("update outbox set outcome = 'given-up', why = ? where number = ?", why, number));
     }
 }

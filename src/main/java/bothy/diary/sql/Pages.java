@@ -28,8 +28,8 @@ final class Pages {
     }
 
     private <T> T inside(String grower, Function<Page, T> work) {
-        return engine.inTransaction(handle -> {
-            OpenPage page = OpenPage.of(grower, handle, engine);
+        return engine.inTransaction(sql -> {
+            OpenPage page = OpenPage.of(grower, sql, engine);
             T done = work.apply(page);
             page.refuseIfFailed();
             return done;
@@ -42,14 +42,14 @@ final class Pages {
         ReentrantLock lock = locks[Math.floorMod(grower.hashCode(), LOCKS)];
         lock.lock();
         try {
-            Drafted<T> drafted = engine.reading(handle -> {
-                Draft draft = Draft.of(grower, handle, engine);
+            Drafted<T> drafted = engine.reading(sql -> {
+                Draft draft = Draft.of(grower, sql, engine);
                 T done = work.apply(draft);
                 draft.refuseIfFailed();
                 return new Drafted<>(draft, done);
             });
             boolean kept = drafted.draft().isEmpty()
-                    || engine.<Boolean>inTransaction(handle -> drafted.draft().written(handle, engine));
+                    || engine.<Boolean>inTransaction(sql -> drafted.draft().written(sql, engine));
             return kept ? drafted.done() : inside(grower, work);
         } finally {
             lock.unlock();

@@ -10,9 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.sql.DataSource;
-import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.JdbiException;
 
 /** PostgreSQL by its JDBC address: a pool of connections; writes of one grower wait for each other at the grower's row. */
 final class Postgresql implements Engine {
@@ -25,12 +22,10 @@ final class Postgresql implements Engine {
 
     private final String place;
     private final HikariDataSource pool;
-    private final Jdbi jdbi;
 
     private Postgresql(String place, HikariDataSource pool) {
         this.place = place;
         this.pool = pool;
-        this.jdbi = Jdbi.create(pool);
     }
 
     /** Connects once to learn what is wrong, if anything is; then opens the pool. */
@@ -61,16 +56,37 @@ final class Postgresql implements Engine {
     }
 
     @Override
-    public <T> T inTransaction(Function<Handle, T> work) {
-        try {
-            return jdbi.inTransaction(work::apply);
-        } catch (JdbiException e) {
+    public <T> T inTransaction(Function<Sql, T> work) {
+        try (Connection connection = pool.getConnection();
+                Sql sql = new Sql(connection)) {
+            connection.setAutoCommit(false);
+            return committed(connection, sql, work);
+        } catch (SQLException | Sql.Failed e) {
             throw failure(e);
         }
     }
 
+    private static <T> T committed(Connection connection, Sql sql, Function<Sql, T> work) throws SQLException {
+        try {
+            T done = work.apply(sql);
+            connection.commit();
+            return done;
+        } catch (SQLException | RuntimeException | Error e) {
+            rollBack(connection, e);
+            throw e;
+        }
+    }
+
+    private static void rollBack(Connection connection, Throwable because) {
+        try {
+            connection.rollback();
+        } catch (SQLException e) {
+            because.addSuppressed(e);
+        }
+    }
+
     @Override
-    public <T> T reading(Function<Handle, T> work) {
+    public <T> T reading(Function<Sql, T> work) {
         return inTransaction(work);
     }
 

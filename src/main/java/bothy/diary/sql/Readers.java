@@ -6,9 +6,6 @@ import java.util.Deque;
 import java.util.concurrent.ConcurrentLinkedDeque;
 import java.util.function.Function;
 import javax.sql.DataSource;
-import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.JdbiException;
 
 /**
  * Connections that read an SQLite file beside its one writer: with a write-ahead log neither keeps the other waiting. They are opened
@@ -19,7 +16,7 @@ final class Readers implements AutoCloseable {
     private final Deque<Reader> free = new ConcurrentLinkedDeque<>();
     private volatile boolean closed;
 
-    private record Reader(Connection connection, Jdbi jdbi) {}
+    private record Reader(Connection connection, Sql sql) {}
 
     Readers(DataSource source) {
         this.source = source;
@@ -28,16 +25,16 @@ final class Readers implements AutoCloseable {
     /**
      * Reads at one moment: what others write meanwhile is not seen.
      *
-     * @throws JdbiException when the database failed
+     * @throws Sql.Failed when the database failed
      */
-    <T> T read(Function<Handle, T> work) throws SQLException {
+    <T> T read(Function<Sql, T> work) throws SQLException {
         Reader reader = take();
-        try (Handle handle = reader.jdbi().open()) {
-            handle.execute("begin");
+        try {
+            reader.sql().run("begin");
             try {
-                return work.apply(handle);
+                return work.apply(reader.sql());
             } finally {
-                handle.execute("rollback");
+                reader.sql().run("rollback");
             }
         } finally {
             giveBack(reader);
@@ -50,7 +47,7 @@ final class Readers implements AutoCloseable {
             return kept;
         }
         Connection opened = source.getConnection();
-        return new Reader(opened, Jdbi.create(opened));
+        return new Reader(opened, new Sql(opened));
     }
 
     private void giveBack(Reader reader) {

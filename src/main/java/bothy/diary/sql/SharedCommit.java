@@ -1,28 +1,46 @@
 package bothy.diary.sql;
 
+import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Queue;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
-import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.JdbiException;
+import java.util.function.Predicate;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /**
- * Steps that wait for the one connection at the same time are taken together and flushed to disk once: the flush is most of what a
- * commit costs. Each step stands at a savepoint of its own, so one that throws is undone alone; when the database itself fails, none
- * of them is kept. A step returns when it is durable.
+ * Steps that wait for the one connection at the same time are taken together, on a thread of their own, and flushed to disk once: the
+ * flush is most of what a commit costs. When one of them throws, all are undone and taken again, each at a savepoint, so that only those
+ * that throw are left out; when the database itself fails, none of them is kept. A step returns when it is durable.
  *
  * <p>The transaction is begun and ended in plain SQL: the driver's own commit begins the next transaction at once, and when that finds
  * the file locked, a commit that did happen looks like one that failed.
  */
 final class SharedCommit {
+    private static final Logger LOG = LoggerFactory.getLogger(SharedCommit.class);
     private static final int AT_ONCE = 64;
 
-    private final ReentrantLock oneAtATime = new ReentrantLock(true);
+    private final ReentrantLock oneAtATime = new ReentrantLock();
     private final Queue<Step<?>> waiting = new ConcurrentLinkedQueue<>();
+    private final ExecutorService writer = Executors.newSingleThreadExecutor(SharedCommit::thread);
+    private final Sql sql;
+
+    SharedCommit(Sql sql) {
+        this.sql = sql;
+    }
+
+    private static Thread thread(Runnable work) {
+        Thread thread = new Thread(work, "diary-writer");
+        thread.setDaemon(true);
+        return thread;
+    }
 
     /** What takes the connection for itself meanwhile takes this. */
     ReentrantLock lock() {
@@ -30,22 +48,42 @@ final class SharedCommit {
     }
 
     /**
-     * Does some work in a transaction, maybe on another thread that was before this one.
+     * Does some work in a transaction, maybe twice.
      *
-     * @throws JdbiException when the database failed
+     * @throws Sql.Failed when the database failed
      */
-    <T> T take(Jdbi jdbi, Function<Handle, T> work) {
+    <T> T take(Function<Sql, T> work) {
         Step<T> step = new Step<>(work);
         waiting.add(step);
+        try {
+            writer.execute(this::commitWaiting);
+        } catch (RejectedExecutionException e) {
+            throw new Sql.Failed(new SQLException("the diary is closed", e));
+        }
+        return step.outcome();
+    }
+
+    /** How many steps wait. */
+    int waiting() {
+        return waiting.size();
+    }
+
+    /** Takes no more steps; those that wait come to their end. */
+    void close() {
+        writer.shutdown();
+    }
+
+    /** Runs once for each step, and finds nothing when an earlier run took the step with others. */
+    private void commitWaiting() {
         oneAtATime.lock();
         try {
-            while (!step.ended) {
-                commitTogether(jdbi, nextFew());
+            List<Step<?>> steps = nextFew();
+            if (!steps.isEmpty()) {
+                commitTogether(steps);
             }
         } finally {
             oneAtATime.unlock();
         }
-        return step.outcome();
     }
 
     private List<Step<?>> nextFew() {
@@ -56,74 +94,106 @@ final class SharedCommit {
         return steps;
     }
 
-    private static void commitTogether(Jdbi jdbi, List<Step<?>> steps) {
-        try (Handle handle = jdbi.open()) {
-            handle.execute("begin immediate");
-            commitOrRollBack(handle, steps);
+    private void commitTogether(List<Step<?>> steps) {
+        try {
+            if (!committed(steps, step -> step.taken(sql)) && steps.size() > 1) {
+                committed(steps, step -> step.takenApart(sql));
+            }
             steps.forEach(Step::end);
         } catch (RuntimeException | Error e) {
             steps.forEach(step -> step.fail(e));
         }
     }
 
-    private static void commitOrRollBack(Handle handle, List<Step<?>> steps) {
+    private boolean committed(List<Step<?>> steps, Predicate<Step<?>> taking) {
+        sql.run("begin immediate");
         try {
-            steps.forEach(step -> step.take(handle));
-            handle.execute("commit");
+            boolean whole = steps.stream().allMatch(taking);
+            if (whole) {
+                sql.run("commit");
+            } else {
+                rollBack();
+            }
+            return whole;
         } catch (RuntimeException | Error e) {
-            rollBack(handle, e);
+            rollBack();
             throw e;
         }
     }
 
-    private static void rollBack(Handle handle, Throwable because) {
+    private void rollBack() {
         try {
-            handle.execute("rollback");
-        } catch (JdbiException e) {
+            sql.run("rollback");
+        } catch (Sql.Failed e) {
             // SQLite has rolled back by itself already after some errors, a full disk among them.
-            because.addSuppressed(e);
+            LOG.debug("Nothing was left to undo", e);
         }
     }
 
-    /** One caller's work. Its fields are written and read under the lock only, the outcome after it. */
+    /** One caller's work. */
     private static final class Step<T> {
-        private final Function<Handle, T> work;
+        private final Function<Sql, T> work;
+        private final CompletableFuture<Void> ended = new CompletableFuture<>();
         private T done;
         private Throwable thrown;
-        private boolean ended;
 
-        Step(Function<Handle, T> work) {
+        Step(Function<Sql, T> work) {
             this.work = work;
         }
 
-        void take(Handle handle) {
-            handle.execute("savepoint step");
+        /** Returns whether it threw nothing. */
+        boolean taken(Sql sql) {
+            thrown = null;
             try {
-                done = work.apply(handle);
+                done = work.apply(sql);
             } catch (RuntimeException | Error e) {
                 thrown = e;
-                handle.execute("rollback to step");
             }
-            handle.execute("release step");
+            return thrown == null;
+        }
+
+        /** Leaves nothing of it when it throws, and says that the others may go on. */
+        boolean takenApart(Sql sql) {
+            sql.run("savepoint step");
+            if (!taken(sql)) {
+                undo(sql);
+            }
+            sql.run("release step");
+            return true;
+        }
+
+        private void undo(Sql sql) {
+            try {
+                sql.run("rollback to step");
+            } catch (Sql.Failed e) {
+                // The savepoint is gone with the transaction: what undid that is the failure to tell of.
+                thrown.addSuppressed(e);
+                throw failure();
+            }
         }
 
         void end() {
-            ended = true;
+            ended.complete(null);
         }
 
         void fail(Throwable why) {
             thrown = thrown == null ? why : thrown;
-            ended = true;
+            end();
         }
 
         T outcome() {
+            ended.join();
+            if (thrown != null) {
+                throw failure();
+            }
+            return done;
+        }
+
+        private RuntimeException failure() {
             if (thrown instanceof Error error) {
                 throw error;
             }
-            if (thrown != null) {
-                throw (RuntimeException) thrown;
-            }
-            return done;
+            return (RuntimeException) thrown;
         }
     }
 }

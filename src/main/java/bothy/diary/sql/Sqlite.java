@@ -9,12 +9,8 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import javax.sql.DataSource;
-import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.JdbiException;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 import org.sqlite.SQLiteException;
@@ -29,43 +25,30 @@ final class Sqlite implements Engine {
 
     static final int BUSY_MILLIS = 5_000;
 
-    private final SharedCommit commits = new SharedCommit();
+    private final SharedCommit commits;
     private final String place;
     private final DataSource dataSource;
     private final Connection connection;
     private final Readers readers;
-    private final CompletableFuture<Jdbi> jdbi;
 
-    private Sqlite(String place, DataSource dataSource, Connection connection, CompletableFuture<Void> warmed) {
+    private Sqlite(String place, DataSource dataSource, Connection connection) {
         this.place = place;
         this.dataSource = dataSource;
         this.connection = connection;
         this.readers = new Readers(dataSource);
-        this.jdbi = warmed.thenApply(done -> Jdbi.create(connection));
-    }
-
-    /**
-     * Loads Jdbi's thousand classes, which takes as long as opening the file and goes on beside it; a database in memory is what they
-     * are tried on.
-     */
-    private static void warmUp() {
-        Jdbi.create("jdbc:sqlite::memory:").useHandle(handle -> handle.createQuery("select 1 where 1 = :one")
-                .bind("one", 1)
-                .mapTo(String.class)
-                .one());
+        this.commits = new SharedCommit(new Sql(connection));
     }
 
     /** Opens or makes the file. */
     static Sqlite in(Path file) {
         String place = file.toString();
         refuseImpossible(file, place);
-        CompletableFuture<Void> warmed = CompletableFuture.runAsync(Sqlite::warmUp);
         SQLiteDataSource dataSource = new SQLiteDataSource(settings());
         dataSource.setUrl("jdbc:sqlite:" + file.toAbsolutePath());
         Connection connection = null;
         try {
             connection = dataSource.getConnection();
-            Sqlite opened = new Sqlite(place, dataSource, connection, warmed);
+            Sqlite opened = new Sqlite(place, dataSource, connection);
             opened.lookThrough(file);
             return opened;
         } catch (SQLException | RuntimeException e) {
@@ -94,6 +77,7 @@ final class Sqlite implements Engine {
         settings.setJournalMode(SQLiteConfig.JournalMode.WAL);
         settings.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
         settings.enforceForeignKeys(true);
+        settings.setGetGeneratedKeys(false); // else each insert is followed by a query for its key
         return settings;
     }
 
@@ -127,20 +111,19 @@ final class Sqlite implements Engine {
     }
 
     @Override
-    public <T> T inTransaction(Function<Handle, T> work) {
+    public <T> T inTransaction(Function<Sql, T> work) {
         try {
-            return commits.take(jdbi.join(), work);
-        } catch (JdbiException e) {
+            return commits.take(work);
+        } catch (Sql.Failed e) {
             throw failure(e);
         }
     }
 
     @Override
-    public <T> T reading(Function<Handle, T> work) {
-        jdbi.join();
+    public <T> T reading(Function<Sql, T> work) {
         try {
             return readers.read(work);
-        } catch (SQLException | JdbiException e) {
+        } catch (SQLException | Sql.Failed e) {
             throw failure(e);
         }
     }
@@ -218,6 +201,7 @@ final class Sqlite implements Engine {
 
     @Override
     public void close() {
+        commits.close();
         commits.lock().lock();
         try {
             readers.close();

@@ -67,13 +67,23 @@ public final class PhraseBook<T> {
         for (int at = from; at < to; at++) {
             words.add(tokens.get(at).word());
         }
-        Stretch stretch = new Stretch(tokens, to, words, slots);
+        Stretch stretch = new Stretch(tokens, to, slots);
+        List<Meant<T>> mayStandAnywhere = anywhere.among(words);
+        Map<String, List<Meant<T>>> mayBeginWithSlot = new HashMap<>();
         for (int at = from; at < to; at++) {
-            collect(byBeginning.get(tokens.get(at).word()), stretch, at, found);
-            collect(anywhere, stretch, at, found);
+            Shelf<T> beginning = byBeginning.get(tokens.get(at).word());
+            if (beginning != null) {
+                collect(beginning.among(words), stretch, at, found);
+            }
+            collect(mayStandAnywhere, stretch, at, found);
             for (Map.Entry<String, Shelf<T>> slot : bySlot.entrySet()) {
                 if (slots.end(slot.getKey(), at) > 0) {
-                    collect(slot.getValue(), stretch, at, found);
+                    collect(
+                            mayBeginWithSlot.computeIfAbsent(
+                                    slot.getKey(), name -> slot.getValue().among(words)),
+                            stretch,
+                            at,
+                            found);
                 }
             }
         }
@@ -103,14 +113,11 @@ public final class PhraseBook<T> {
         return kept;
     }
 
-    /** Tokens up to a limit, and the words that stand among them. */
-    private record Stretch(List<Token> tokens, int limit, Set<String> words, Phrase.Slots slots) {}
+    /** Tokens up to a limit, and what else was found among them. */
+    private record Stretch(List<Token> tokens, int limit, Phrase.Slots slots) {}
 
-    private void collect(Shelf<T> shelf, Stretch stretch, int at, List<Found<T>> into) {
-        if (shelf == null) {
-            return;
-        }
-        for (Meant<T> meant : shelf.among(stretch.words())) {
+    private void collect(List<Meant<T>> may, Stretch stretch, int at, List<Found<T>> into) {
+        for (Meant<T> meant : may) {
             Phrase.Place place = meant.phrase().at(stretch.tokens(), at, stretch.limit(), stretch.slots());
             if (place != null) {
                 into.add(new Found<>(meant.meaning(), place));
@@ -138,7 +145,11 @@ public final class PhraseBook<T> {
                     may.or(needing);
                 }
             }
-            return may.stream().mapToObj(phrases::get).toList();
+            List<Meant<T>> among = new ArrayList<>(may.cardinality());
+            for (int at = may.nextSetBit(0); at >= 0; at = may.nextSetBit(at + 1)) {
+                among.add(phrases.get(at));
+            }
+            return among;
         }
 
         private Map<String, BitSet> laidOut() {

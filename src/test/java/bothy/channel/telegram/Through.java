@@ -3,6 +3,7 @@ package bothy.channel.telegram;
 import bothy.garden.Incoming;
 import bothy.garden.Outgoing;
 import bothy.garden.Post;
+import bothy.garden.Sent;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -41,8 +42,8 @@ class Through implements Post {
     }
 
     @Override
-    public void sent(long number, String channelMessage) {
-        post.sent(number, channelMessage);
+    public void sent(List<Sent> replies) {
+        post.sent(replies);
     }
 
     @Override

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import bothy.garden.Incoming;
 import bothy.garden.Message;
 import bothy.garden.Reply;
+import bothy.garden.Sent;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
@@ -239,23 +240,14 @@ class TroubleOnTheLineTest {
     }
 
     @Test
-    void what_was_received_but_not_handled_before_the_end_is_handled_after_the_start() {
-        rig.store.receive(
-                List.of(Letter.incoming(update(Said.text(12, "sowed beans")), new Me(1, "bothybot"), Instant.EPOCH)
-                        .orElseThrow()));
+    void what_was_received_but_not_handled_before_the_end_is_handled_after_the_start() throws Exception {
+        Arrived update = Arrived.of(Said.text(12, "sowed beans"));
+        rig.store.receive(List.of(
+                Letter.incoming(update, new Me(1, "bothybot"), Instant.EPOCH).orElseThrow()));
 
         rig.start();
 
         rig.awaitTexts("Noted: sowed beans");
-    }
-
-    private static org.telegram.telegrambots.meta.api.objects.Update update(String json) {
-        try {
-            return new com.fasterxml.jackson.databind.ObjectMapper()
-                    .readValue(json, org.telegram.telegrambots.meta.api.objects.Update.class);
-        } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
-            throw new IllegalArgumentException(e);
-        }
     }
 
     // Sending
@@ -333,11 +325,11 @@ class TroubleOnTheLineTest {
         replies("first", "second");
         rig.start(rig.settings(), new Through(rig.store) {
             @Override
-            public void sent(long number, String channelMessage) {
+            public void sent(List<Sent> noted) {
                 if (refusals.getAndDecrement() > 0) {
                     throw new IllegalStateException("The disk is full.");
                 }
-                super.sent(number, channelMessage);
+                super.sent(noted);
             }
         });
 

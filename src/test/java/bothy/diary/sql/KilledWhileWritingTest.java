@@ -6,6 +6,7 @@ import bothy.diary.Page;
 import bothy.diary.Store;
 import bothy.garden.Logged;
 import bothy.garden.Outgoing;
+import bothy.garden.Sent;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -91,7 +92,7 @@ class KilledWhileWritingTest {
         try (Store store = Shelf.open(address)) {
             for (List<Outgoing> next = first(store); !next.isEmpty(); next = first(store)) {
                 replies.add(next.get(0).reply().text());
-                store.sent(next.get(0).number(), "counted");
+                store.sent(List.of(new Sent(next.get(0).number(), "counted")));
             }
         }
         return List.copyOf(replies);

@@ -13,6 +13,7 @@ import bothy.garden.Logged;
 import bothy.garden.Normals;
 import bothy.garden.Outgoing;
 import bothy.garden.Reply;
+import bothy.garden.Sent;
 import bothy.garden.SettingChange;
 import bothy.garden.SignSeen;
 import bothy.garden.WeatherDay;
@@ -317,7 +318,7 @@ abstract class StoreSuite {
         List<Outgoing> now = store.toSend("telegram", NOON, 10);
         assertThat(texts(now)).containsExactly("first", "other");
 
-        store.sent(now.get(0).number(), "77");
+        store.sent(List.of(new Sent(now.get(0).number(), "77")));
         assertThat(texts(store.toSend("telegram", NOON, 10))).containsExactly("second", "other");
         assertThat(store.toSend("web", NOON, 10)).isEmpty();
     }
@@ -366,7 +367,7 @@ abstract class StoreSuite {
         reply("1", "Seven or eight?", "7", "8");
         reply("1", "no buttons");
         reply("2", "elsewhere", "yes");
-        store.sent(store.toSend("telegram", NOON, 1).get(0).number(), "77");
+        store.sent(List.of(new Sent(store.toSend("telegram", NOON, 1).get(0).number(), "77")));
 
         assertThat(store.lastWithButtons("telegram", "1"))
                 .hasValueSatisfying(found -> assertThat(found.reply().buttons()).containsExactly("7", "8"));
@@ -524,7 +525,7 @@ abstract class StoreSuite {
         store.setAside("telegram", "old", NOON);
         reply("4711", "first");
         reply("4711", "second");
-        store.sent(store.toSend("telegram", NOON, 1).get(0).number(), "501");
+        store.sent(List.of(new Sent(store.toSend("telegram", NOON, 1).get(0).number(), "501")));
         store.write(SCHOOL, page -> page.append("m", NOON, List.of(sown("bean", 1))));
 
         store.clearPost(NOON.plusSeconds(1));

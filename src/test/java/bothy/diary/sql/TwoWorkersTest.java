@@ -6,6 +6,7 @@ import bothy.diary.Store;
 import bothy.garden.Incoming;
 import bothy.garden.Outgoing;
 import bothy.garden.Reply;
+import bothy.garden.Sent;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -142,7 +143,7 @@ class TwoWorkersTest {
             for (Outgoing reply : store.toSend("telegram", NOON, 50)) {
                 sent.computeIfAbsent(reply.chat(), chat -> Collections.synchronizedList(new ArrayList<>()))
                         .add(reply.reply().text());
-                store.sent(reply.number(), "501");
+                store.sent(List.of(new Sent(reply.number(), "501")));
             }
         }
     }
