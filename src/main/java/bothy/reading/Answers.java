@@ -18,6 +18,7 @@ import bothy.reading.text.PhraseBook.Found;
 import bothy.reading.text.PhraseFile;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -38,6 +39,9 @@ final class Answers {
             "latter", 1);
     private final PhraseBook<String> words = new PhraseBook<>();
     private final FigureAfterNo figureAfterNo;
+    /** Crops whose planting is their sowing. */
+    private final Set<String> plantedSown = new HashSet<>();
+
     private final Ordering ordering;
 
     /** How the numbers of choices are named. */
@@ -66,6 +70,23 @@ final class Answers {
         }
         ordering = new Ordering(ORDINALS);
         figureAfterNo = new FigureAfterNo(words);
+        words.names("crops", "/crops").stream()
+                .filter(crop ->
+                        words.text("crops", "/crops/" + crop + "/planted", "").equals("sown"))
+                .forEach(plantedSown::add);
+    }
+
+    /** "Put in 20 hills of Shetland Lass." "Potatoes": what was put in is sown, now that its crop is known. */
+    private Heard begun(Heard heard) {
+        if (heard.statements().isEmpty()) {
+            return heard;
+        }
+        return Heard.of(heard.statements().stream()
+                .map(statement -> statement.event().what() == What.PLANTED_OUT
+                                && plantedSown.contains(statement.event().crop())
+                        ? settled(statement, statement.event().withWhat(What.SOWN), List.of())
+                        : statement)
+                .toList());
     }
 
     Set<String> vocabulary() {
@@ -285,7 +306,7 @@ final class Answers {
         }
         boolean ofACrop = pending.about() == About.WHICH_CROP || pending.about() == About.DID_YOU_MEAN;
         // "3 runners" names the crop and counts it: no third choice.
-        Optional<Heard> crop = ofACrop ? NamedAnswer.crop(passage, pending) : Optional.empty();
+        Optional<Heard> crop = ofACrop ? NamedAnswer.crop(passage, pending).map(this::begun) : Optional.empty();
         Optional<Heard> ordinal = crop.isPresent() ? crop : ordinal(passage, pending);
         if (ordinal.isPresent()) {
             return ordinal;
