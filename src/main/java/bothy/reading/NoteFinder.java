@@ -40,6 +40,11 @@ final class NoteFinder {
 
     private static final double BY_ONE_WORD = 0.8;
 
+    /** Words no rarer together ask of nothing themselves. */
+    private static final double LITTLE = 0.3;
+
+    private static final double LITTLE_MORE = 0.4;
+
     private final List<Indexed> notes = new ArrayList<>();
     private final List<Map<String, Double>> steps = new ArrayList<>();
     private final Map<String, Double> rarity = new HashMap<>();
@@ -168,7 +173,9 @@ final class NoteFinder {
         double all = own.keySet().stream()
                 .mapToDouble(word -> rarity.getOrDefault(word, UNKNOWN * rarest))
                 .sum();
-        return all == 0 ? 0 : shared(own, words) / all;
+        // "What does it need", "what now": such words ask of what was told before them.
+        boolean little = all < LITTLE * rarest && shared(asked, words) > LITTLE_MORE * rarest;
+        return all == 0 || little ? 1 : shared(own, words) / all;
     }
 
     private double covered(Set<String> line, Map<String, Double> asked) {

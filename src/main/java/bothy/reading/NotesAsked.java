@@ -25,13 +25,17 @@ final class NotesAsked {
     /** Enough to be said as a guess where there would be no answer. */
     private static final Wanted AS_A_GUESS = new Wanted(0.3, 0.3, 0.3, 0);
     /** Enough where the phrases tell no more than the step or the kind. */
-    private static final Wanted OF_THE_STEP = new Wanted(0.45, 0.4, 0.25, 0.1);
+    private static final Wanted OF_THE_STEP = new Wanted(0.45, 0.4, 0.25, 0.07);
     /** Enough against what the rules mostly work out. */
     private static final Wanted INSTEAD = new Wanted(0.65, 0.4, 0.5, 0.1);
     /** Enough against what the rules always work out. */
     private static final Wanted BY_FAR = new Wanted(0.5, 0.4, 0.5, 0.2);
     /** Enough against what frost does to all crops, and to take words that look like a trouble for what is asked. */
     private static final Wanted CERTAIN = new Wanted(0.9, 0.4, 1, 0.2);
+
+    /** What a message that asks for help has, without the form of a question: "cats keep digging in my seed bed". */
+    private static final Set<String> ASKING =
+            Set.of("or", "keep", "keeps", "help", "advice", "ideas", "tips", "wondering", "recommend");
 
     private static final String FROST = "frost";
 
@@ -50,6 +54,8 @@ final class NotesAsked {
             "normal",
             "remedy",
             "recovery",
+            "composting",
+            "pollinating",
             "next-year",
             "following");
 
@@ -69,8 +75,8 @@ final class NotesAsked {
             Question.FEED_DOSE);
 
     /** What the rules work out for most, so that a note must be all but the same question. */
-    private static final Set<Question> MOSTLY_WORKED_OUT =
-            EnumSet.of(Question.WHEN_PLANT_OUT, Question.WHAT_TO_GROW, Question.HOW_STORE, Question.SAFE);
+    private static final Set<Question> MOSTLY_WORKED_OUT = EnumSet.of(
+            Question.WHEN_PLANT_OUT, Question.WHAT_TO_GROW, Question.HOW_STORE, Question.SAFE, Question.COMPARE);
 
     private final NoteFinder finder;
 
@@ -86,7 +92,7 @@ final class NotesAsked {
         /** More is wanted of a note on no single crop, which the words of any question may draw in, and most when a crop is named. */
         boolean met(Near near, boolean ofCrop, double step) {
             double more = near.ofCrop() ? 0 : ofCrop ? 0.15 : 0.05;
-            double moreShared = near.ofCrop() ? 0 : 0.2;
+            double moreShared = near.ofCrop() ? 0 : 0.1;
             return near.nearness() >= nearness + more
                     && near.own() >= own
                     && near.shared() >= shared + moreShared
@@ -123,7 +129,7 @@ final class NotesAsked {
 
     /** A message of which nothing else was understood may ask without the form of a question: "onion sets: push right in or leave the tip out". */
     Optional<Inquiry> unasked(Passage passage) {
-        if (!passage.words().contains("or")) {
+        if (passage.words().stream().noneMatch(ASKING::contains)) {
             return Optional.empty();
         }
         Set<String> crops = passage.crops().stream().map(CropSaid::crop).collect(Collectors.toSet());
