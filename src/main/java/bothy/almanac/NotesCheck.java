@@ -30,6 +30,9 @@ public final class NotesCheck {
                     .forEach(crop -> problems.add(file.problem("/crops", "no crop is called \"" + crop + "\".")));
             sheaf.notes().forEach((id, note) -> {
                 String at = "/notes/" + id;
+                note.crops().stream()
+                        .filter(crop -> !crops.contains(crop))
+                        .forEach(crop -> problems.add(file.problem(at, "no crop is called \"" + crop + "\".")));
                 note(note).forEach(text -> problems.add(file.problem(at, text)));
                 for (String line : note.asked()) {
                     String other = asked.put(sheaf.crops() + line.strip().toLowerCase(java.util.Locale.ROOT), id);

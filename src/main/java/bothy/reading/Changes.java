@@ -66,7 +66,9 @@ record Changes(
         CropSaid crop = pick(crops, not, true);
         CropSaid wrongCrop = pick(crops, not, false);
         Quantity amount = possible(pick(passage.quantities(), not, true));
-        What what = told.isEmpty() ? null : told.get(0).event().what();
+        // "16 beans not 14, my friend stuck 2 more in": a count is put right, not what was done.
+        boolean recounts = right != null && wrong != null;
+        What what = told.isEmpty() || recounts ? null : told.get(0).event().what();
         boolean contrast = not >= 0
                 && (wrong != null && (right != null || amount != null)
                         || crop != null && wrongCrop != null && !tellsNot(passage, not)

@@ -79,6 +79,24 @@ final class OfItself {
             "to",
             "higher");
 
+    private static final Set<String> GROWN_NEW = Set.of(
+            "new", "fresh", "some", "more", "a", "few", "lots", "of", "loads", "big", "good", "nice", "lovely",
+            "green");
+
+    private static final Set<String> GROWTH = Set.of(
+            "leaf",
+            "leaves",
+            "shoots",
+            "growth",
+            "flowers",
+            "flower",
+            "roots",
+            "buds",
+            "tendrils",
+            "vines",
+            "pods",
+            "blossom");
+
     private static final Set<String> OBJECTS =
             Set.of("the", "my", "our", "some", "all", "them", "it", "those", "these", "both", "a");
     /** So many words may stand between "drying" and where: "drying nicely in the shed". */
@@ -88,6 +106,7 @@ final class OfItself {
 
     static boolean only(Passage passage, ActionSaid action) {
         return switch (action.action()) {
+            case "planted-out", "planted" -> grows(passage, action);
             case "fed" -> fell(passage, action);
             case "cured" -> dries(passage, action);
             case "moved" -> spreads(passage, action);
@@ -99,6 +118,17 @@ final class OfItself {
     private static boolean fell(Passage passage, ActionSaid action) {
         // "Dropped some feed on them" was done: what fell stands before its verb.
         return IntStream.range(action.start() + 1, action.end()).anyMatch(at -> FALLEN.contains(passage.word(at)));
+    }
+
+    /** "Have put out new leaves", "putting out runners". */
+    private static boolean grows(Passage passage, ActionSaid action) {
+        int behind = action.lastWord() + 1;
+        while (GROWN_NEW.contains(passage.word(behind))) {
+            behind++;
+        }
+        return passage.word(action.lastWord()).equals("out")
+                && passage.word(action.start()).startsWith("put")
+                && GROWTH.contains(passage.word(behind));
     }
 
     /** "The leaves are turning yellow and drying": neither things laid somewhere to dry nor a doing to them. */

@@ -11,13 +11,58 @@ final class PutBack {
             "pushed", "poked", "pressed", "popped", "stuck", "tucked", "shoved", "put", "set", "firmed", "planted");
     private static final Set<String> TIPS =
             Set.of("tip", "dump", "skip", "council", "landfill", "recycling", "bonfire");
+    private static final Set<String> PESTS = Set.of(
+            "caterpillars",
+            "caterpillar",
+            "slugs",
+            "snails",
+            "beetles",
+            "grubs",
+            "bugs",
+            "aphids",
+            "greenfly",
+            "blackfly",
+            "worms",
+            "hornworms",
+            "loopers",
+            "larvae",
+            "maggots",
+            "eggs",
+            "insects");
+
+    private static final Set<String> BAD = Set.of(
+            "bad",
+            "dead",
+            "yellow",
+            "yellowing",
+            "brown",
+            "browning",
+            "mouldy",
+            "mildewed",
+            "spotted",
+            "spotty",
+            "diseased",
+            "dying",
+            "rusty",
+            "worst",
+            "infected",
+            "damaged",
+            "blighted",
+            "manky",
+            "ratty",
+            "tatty");
+
     /** So many words may stand between the doing and where it goes. */
     private static final int REACH = 5;
 
     private PutBack() {}
 
     static boolean only(Passage passage, ActionSaid action) {
-        return backIn(passage, action) || thrownAway(passage, action) || drowned(passage, action);
+        return backIn(passage, action)
+                || thrownAway(passage, action)
+                || drowned(passage, action)
+                || pestsPicked(passage, action)
+                || badLeaves(passage, action);
     }
 
     /** "Birds pulled the sets out, I pushed them back in": what stood there stands there again. */
@@ -40,6 +85,38 @@ final class PutBack {
     /** "Dropped them in soapy water": beetles, not plants. */
     private static boolean drowned(Passage passage, ActionSaid action) {
         return PLANTING.contains(action.action()) && within(passage, action, Set.of("soapy"));
+    }
+
+    /** "Caterpillars on the cabbages. Picked off 23 by hand". */
+    private static boolean pestsPicked(Passage passage, ActionSaid action) {
+        boolean off = action.action().equals("harvested")
+                && Set.of("picked", "picking", "pulled", "took", "plucked").contains(passage.word(action.start()))
+                && (passage.word(action.start() + 1).equals("off")
+                        || passage.word(action.lastWord()).equals("off"));
+        int end = action.start();
+        while (end < passage.size() && !passage.tokens().get(end).endsSentence()) {
+            if (passage.cropAt(end).isPresent() && end <= action.lastWord() + 2) {
+                return false;
+            }
+            end++;
+        }
+        return off
+                && passage.tokens().subList(0, action.start()).stream().anyMatch(token -> PESTS.contains(token.word()));
+    }
+
+    /** "Picked off the bad beet leaves": no picking of leaves to eat. */
+    private static boolean badLeaves(Passage passage, ActionSaid action) {
+        if (!action.action().equals("harvested")) {
+            return false;
+        }
+        boolean bad = false;
+        for (int at = action.start(); at <= action.lastWord() + REACH; at++) {
+            bad |= BAD.contains(passage.word(at));
+            if (bad && Set.of("leaf", "leaves").contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean within(Passage passage, ActionSaid action, Set<String> words) {

@@ -36,6 +36,7 @@ final class TroubleOrDoing {
                 .filter(trouble -> !littleFruit(passage, trouble)
                         && !passage.word(trouble.end()).equals("free")) // "Blackfly free and in flower".
                 .filter(trouble -> !plantingHole(passage, trouble)
+                        && !PlantingHoles.are(passage, trouble)
                         && !culprit(passage, trouble)
                         && !eatenUp(passage, trouble)
                         && !wormCollar(passage, trouble)

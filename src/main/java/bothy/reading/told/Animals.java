@@ -63,7 +63,8 @@ final class Animals {
         while (at > clause.from() && BEFORE_THE_VERB.contains(passage.word(at))) {
             at--;
         }
-        return at >= clause.from()
+        return at < clause.from() && wentIn(passage, clause)
+                || at >= clause.from()
                         && (names.contains(passage.word(at)) || standsForOne(passage, clause.sentence()[0], at))
                 || wentOn(passage, clause);
     }
@@ -95,6 +96,18 @@ final class Animals {
                 && Set.of("and", "then").contains(passage.word(verb - 1))
                 && IntStream.range(at, verb)
                         .noneMatch(between -> Set.of("i", "we").contains(passage.word(between)));
+    }
+
+    /** "Goats came in at night. Ate all the spinach": a sentence that begins with its eating goes on from the one before. */
+    private boolean wentIn(Passage passage, Clause clause) {
+        int verb = clause.action().words().nextSetBit(0);
+        int[] before = passage.sentenceBefore(clause.sentence());
+        return before != null
+                && verb == clause.sentence()[0]
+                && Set.of("ate", "eaten", "took", "dug", "pulled", "trampled", "flattened", "had")
+                        .contains(passage.word(verb))
+                && IntStream.range(before[0], Math.min(before[0] + 2, before[1]))
+                        .anyMatch(at -> names.contains(passage.word(at)));
     }
 
     /** "One has been pulled up, birds I think": done to the plants, and an animal is named in the message. */

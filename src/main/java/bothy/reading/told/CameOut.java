@@ -32,12 +32,18 @@ final class CameOut {
 
     /** "Potatoes came up today, 6 kg", "garlic came up, 19 heads": nothing to weigh or to count so comes up from seed. */
     static boolean gathered(Passage passage, Clause clause) {
-        return came(passage, clause) && measured(passage, clause);
+        return (came(passage, clause) || up(passage, clause)) && measured(passage, clause);
     }
 
     private static boolean came(Passage passage, Clause clause) {
         return clause.action().words().stream()
                 .anyMatch(at -> Set.of("came", "come", "coming").contains(passage.word(at)));
+    }
+
+    /** "That's the potatoes up, 16 plants, 11 kilo". */
+    private static boolean up(Passage passage, Clause clause) {
+        return clause.action().words().stream()
+                .allMatch(at -> Set.of("up", "is", "are", "all", "that").contains(passage.word(at)));
     }
 
     private static boolean measured(Passage passage, Clause clause) {
