@@ -214,8 +214,9 @@ final class Sentences {
             List<Clause> more = bare
                     ? LaterSentences.goingOn(passage, sentence, said)
                     : LaterSentences.closing(passage, rest, listed);
-            List<Clause> found =
-                    begins < 0 && troubles.isEmpty() && told.isEmpty() ? Weighed.with(passage, sentence, more) : more;
+            List<Clause> found = begins < 0 && troubles.isEmpty() && told.isEmpty()
+                    ? Weighed.with(passage, sentence, more)
+                    : Weighed.beforeTheTotal(passage, sentence, begins, asked, more);
             if (!found.isEmpty() || !HeadedList.lists(passage, sentence)) {
                 listed.clear();
             } else if (bare) {
