@@ -168,6 +168,7 @@ final class Lookalikes {
                 || seedGot(passage, action)
                 || NotThePlants.toBeSet(passage, action)
                 || NotThePlants.dish(passage, action)
+                || NotThePlants.calledSo(passage, action)
                 || drunk(passage, action)
                 || grown(passage, action)
                 || setDown(passage, action)

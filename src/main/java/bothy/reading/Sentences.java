@@ -126,6 +126,8 @@ final class Sentences {
                 told = List.of(); // "Which is less trouble on clay?", "what is loam"
             }
             passage = without(passage, sentence, troubles, !told.isEmpty());
+            // "Ate the last one today, remind me in March": March is the day of no eating.
+            passage = passage.withoutDays(settings.reminders().begins(passage, sentence, told), sentence[1]);
             passage = FeedLabels.apart(told.isEmpty() ? passage : settings.apart(passage, sentence), sentence);
             int begins = questions.begins(passage, sentence);
             labelled = begins < 0 && FeedLabels.read(passage, sentence) ? sentence : labelled;

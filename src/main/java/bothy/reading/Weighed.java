@@ -132,8 +132,7 @@ final class Weighed {
             Passage passage, int[] sentence, int begins, List<Inquiry> asked, List<Clause> own) {
         boolean total = own.isEmpty()
                 && begins > sentence[0]
-                && !asked.isEmpty()
-                && MattersAsked.PICKED.equals(asked.get(asked.size() - 1).topic());
+                && asked.stream().anyMatch(one -> MattersAsked.PICKED.equals(one.topic()));
         return total ? picked(passage, new int[] {sentence[0], begins}) : own;
     }
 
