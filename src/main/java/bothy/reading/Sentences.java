@@ -182,7 +182,7 @@ final class Sentences {
             own.removeIf(clause -> clause.action().start() > reminder);
             if (begins >= 0) {
                 // "Sow carrots how deep" orders nothing.
-                own.removeIf(clause -> clause.mood() == Mood.UNCLEAR || onlyNamed(whole, sentence, clause));
+                own.removeIf(clause -> clause.mood() == Mood.UNCLEAR || InQuestion.onlyNamed(whole, sentence, clause));
                 // "Onions in store at 10 °C, how long will they last" asks of that warmth.
                 boolean ofStore =
                         !asked.isEmpty() && asked.get(asked.size() - 1).question() == Question.HOW_STORE;
@@ -267,14 +267,6 @@ final class Sentences {
                 closestSigns.of(whole, seen),
                 set,
                 chores.stream().anyMatch(clause -> clause.mood() == Mood.DONE));
-    }
-
-    /** "Storing spuds what temp": a doing named at the head of a question, neither counted nor dated, is what is asked of. */
-    private static boolean onlyNamed(Passage passage, int[] sentence, Clause clause) {
-        return clause.action().form() == Form.ING
-                && clause.action().start() == sentence[0]
-                && Passage.within(passage.days(), sentence[0], sentence[1]).isEmpty()
-                && passage.counts(sentence[0], clause.to()).isEmpty();
     }
 
     /** "Cut the tops off", where nothing grows whose tops could be meant. */
