@@ -83,7 +83,7 @@ final class LooselyTold {
         if (!named && asksWhatAils(heard)) {
             return List.of(Troubles.UNNAMED);
         }
-        if (!looksWrong(heard, found)) {
+        if (!looksWrong(heard, found) || onlyOfRipeness(heard)) {
             return List.of();
         }
         boolean nothingElse = tellsNothingElse(heard);
@@ -194,6 +194,14 @@ final class LooselyTold {
     /** Whether the words describe a trouble, not only name one beside something else. */
     boolean describedAtLength() {
         return description.complaints() >= PLAIN && atSomeLength();
+    }
+
+    /** "Stalks going brown and corky, when do I cut them?": what shows that it is ripe is no trouble, however it sounds. */
+    private boolean onlyOfRipeness(Heard heard) {
+        return heard.inquiries().stream()
+                        .anyMatch(inquiry -> inquiry.question() == Question.READY
+                                && !inquiry.cues().isEmpty())
+                && description.looseSigns(false).isEmpty();
     }
 
     private boolean atSomeLength() {

@@ -9,8 +9,9 @@ import java.util.Objects;
  * @param kg kilograms of those that were weighed, {@code null} when none was
  * @param pieces of those that were counted, {@code null} when none was
  * @param weighed how many were weighed
+ * @param counted how many were counted
  */
-public record Picked(Double kg, Integer pieces, int weighed) {
+public record Picked(Double kg, Integer pieces, int weighed, int counted) {
 
     /** Adds up the pickings among some events. */
     public static Picked in(List<Event> events) {
@@ -24,6 +25,6 @@ public record Picked(Double kg, Integer pieces, int weighed) {
         List<Integer> counts =
                 picked.stream().map(Event::count).filter(Objects::nonNull).toList();
         Double kg = weights.stream().reduce(Double::sum).orElse(null);
-        return new Picked(kg, counts.stream().reduce(Integer::sum).orElse(null), weights.size());
+        return new Picked(kg, counts.stream().reduce(Integer::sum).orElse(null), weights.size(), counts.size());
     }
 }

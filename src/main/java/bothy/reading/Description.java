@@ -56,7 +56,7 @@ public final class Description {
 
     /**
      * @param plain what it tells of the plants that grow here now
-     * @param told the same with what it tells of others and of earlier years
+     * @param told the same with what it tells of others and of earlier years, without good food that was eaten
      * @param whole the same with what it only asks
      */
     Description(
@@ -93,9 +93,8 @@ public final class Description {
     public List<Finding> findings() {
         List<Finding> all = new ArrayList<>(closerLook.in(plain));
         if (told != plain) {
-            closerLook.in(told).stream()
-                    .filter(one -> OF_PEOPLE.matcher(one.about()).lookingAt() && !all.contains(one))
-                    .forEach(all::add);
+            all.removeIf(Description::ofPeople);
+            closerLook.in(told).stream().filter(Description::ofPeople).forEach(all::add);
         }
         if (whole != told) {
             closerLook.in(whole).stream()
@@ -103,6 +102,10 @@ public final class Description {
                     .forEach(all::add);
         }
         return List.copyOf(all);
+    }
+
+    private static boolean ofPeople(Finding finding) {
+        return OF_PEOPLE.matcher(finding.about()).lookingAt();
     }
 
     /**

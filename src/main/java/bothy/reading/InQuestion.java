@@ -2,13 +2,15 @@ package bothy.reading;
 
 import bothy.garden.Inquiry;
 import bothy.garden.Question;
+import bothy.reading.said.Clause;
 import bothy.reading.said.Passage;
+import bothy.reading.text.Conjugation.Form;
 import bothy.reading.text.PhraseBook.Found;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 
-/** Tells signs that were seen from signs that are only asked about: "can I eat green potatoes?" */
+/** Tells signs that were seen from signs that are only asked about, and doings that are only named: "can I eat green potatoes?" */
 final class InQuestion {
     private static final Set<Question> OF_WATER = EnumSet.of(
             Question.WHEN_WATER,
@@ -47,6 +49,14 @@ final class InQuestion {
         return troubles.stream()
                 .filter(trouble -> trouble.start() < begins || !asked(passage, trouble, inquiry, begins))
                 .toList();
+    }
+
+    /** "Storing spuds what temp": a doing named at the head of a question, neither counted nor dated, is what is asked of. */
+    static boolean onlyNamed(Passage passage, int[] sentence, Clause clause) {
+        return clause.action().form() == Form.ING
+                && clause.action().start() == sentence[0]
+                && Passage.within(passage.days(), sentence[0], sentence[1]).isEmpty()
+                && passage.counts(sentence[0], clause.to()).isEmpty();
     }
 
     private static boolean asked(Passage passage, Found<String> trouble, Inquiry inquiry, int begins) {

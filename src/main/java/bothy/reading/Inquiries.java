@@ -174,13 +174,17 @@ final class Inquiries {
         }
         Inquiry ofMatter = NumbersAsked.COMPOST.equals(counted.topic())
                 ? counted
-                : ofThePlot(ofKin(questions.matters().in(counted, passage, sentence, begins), said));
+                : PlaceOfTheDiary.asked(
+                        ofThePlot(ofKin(questions.matters().in(counted, passage, sentence, begins), said)),
+                        counted,
+                        passage,
+                        sentence);
         if (ofMatter.question() == Question.WHY
                 && ofMatter.topic() == null
                 && (ownSubject(passage, begins, sentence) || ofWhatHappened(passage, begins, sentence))) {
             return ofMatter.withTopic(Inquiry.UNWRITTEN);
         }
-        Inquiry ofPeriod = questions.periods().in(ofAny(ofMatter, passage, sentence), passage, sentence);
+        Inquiry ofPeriod = questions.periods().in(ofAny(ofMatter, passage, sentence), passage, sentence, begins);
         Inquiry settled = HeatToCome.asked(
                 ofTheColdPast(ofOldSeed(likeliest(ofPeriod, said), passage), passage, begins), passage);
         Inquiry ofTheNight =

@@ -37,6 +37,10 @@ final class Lookalikes {
             "curry",
             "compost",
             "bin",
+            "dustbin",
+            "rubbish",
+            "trash",
+            "garbage",
             "freezer",
             "fridge",
             "kitchen",
@@ -168,6 +172,7 @@ final class Lookalikes {
                 || seedGot(passage, action)
                 || NotThePlants.toBeSet(passage, action)
                 || NotThePlants.dish(passage, action)
+                || NotThePlants.calledSo(passage, action)
                 || drunk(passage, action)
                 || grown(passage, action)
                 || setDown(passage, action)

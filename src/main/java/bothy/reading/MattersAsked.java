@@ -50,7 +50,7 @@ final class MattersAsked {
             Question.SAFE);
 
     /** What was counted or weighed is no guess at what will be. */
-    private static final String PICKED = "diary-picked";
+    static final String PICKED = "diary-picked";
     /** Of a yield counted rather than weighed. */
     private static final String FRUIT = "fruit-a-plant";
 

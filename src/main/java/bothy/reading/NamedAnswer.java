@@ -21,8 +21,13 @@ import java.util.stream.Stream;
 final class NamedAnswer {
     /** Words of an answer that may name what was not offered. */
     private static final int BRIEF = 6;
+    /** The same where nothing was offered. */
+    private static final int NOT_LONG = 10;
     /** More is no count of plants. */
     private static final int MOST = 20_000;
+
+    private static final Set<String> TELLING =
+            Set.of("is", "are", "has", "have", "look", "looks", "got", "gone", "went");
 
     private NamedAnswer() {}
 
@@ -80,7 +85,8 @@ final class NamedAnswer {
                 return choice.map(Answers::said);
             }
             // "Back, the zucchini are huge" answers nothing about beans.
-            boolean brief = pending.choices().isEmpty() || passage.size() <= BRIEF;
+            boolean brief =
+                    passage.size() <= (pending.choices().isEmpty() ? NOT_LONG : BRIEF) && !toldOf(passage, crop);
             if (brief && (crop.single() || crop.certain()) && pending.draft() != null) {
                 List<String> ids = PlantingsMeant.ids(PlantingsMeant.of(crop, passage, 0, passage.size(), true));
                 return Optional.of(Answers.filled(
@@ -97,6 +103,12 @@ final class NamedAnswer {
             }
         }
         return overlapping(passage, pending);
+    }
+
+    /** "Two pumpkins setting hard" answers no "which crop?": something is told of them. */
+    private static boolean toldOf(Passage passage, CropSaid crop) {
+        String next = passage.word(crop.end());
+        return next.endsWith("ing") || TELLING.contains(next);
     }
 
     /** "Runners" for runner beans. */

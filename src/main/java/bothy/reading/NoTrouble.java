@@ -39,7 +39,57 @@ final class NoTrouble {
             "plants",
             "starts");
 
+    private static final Set<String> GROUND =
+            Set.of("soil", "ground", "earth", "clay", "mud", "dirt", "loam", "compost", "turf");
+    private static final Set<String> INSECTS = Set.of(
+            "bug",
+            "bugs",
+            "insect",
+            "insects",
+            "beetle",
+            "beetles",
+            "grub",
+            "grubs",
+            "larva",
+            "larvae",
+            "critter",
+            "critters",
+            "caterpillar",
+            "caterpillars",
+            "beasties",
+            "eggs",
+            "worms",
+            "traps",
+            "trap");
+    /** So many words may stand between a colour and the insect that has it. */
+    private static final int OF_THAT_COLOUR = 3;
+
     private NoTrouble() {}
+
+    /** "The soil is still cold and sticky": clings to the boots, and no insect sits on a leaf. */
+    static boolean ofTheGround(Passage passage, int[] sentence, Found<String> found) {
+        return found.meaning().equals("sticky-leaves")
+                && passage.word(found.start()).equals("sticky")
+                && IntStream.range(sentence[0], Math.min(sentence[1], found.end() + 2))
+                        .anyMatch(at -> GROUND.contains(passage.word(at))
+                                && Passage.within(passage.crops(), Math.min(at, found.start()), found.start())
+                                        .isEmpty());
+    }
+
+    /** "Holes in the leaves, and there are yellow fuzzy bugs": the bugs are yellow, not the leaves. */
+    static boolean ofInsects(Passage passage, int[] sentence, Found<String> found) {
+        if (!found.meaning().startsWith("yellow-leaves")) {
+            return false;
+        }
+        int yellow = found.place().words().stream()
+                .filter(at -> passage.word(at).startsWith("yellow"))
+                .max()
+                .orElse(sentence[1]);
+        return IntStream.rangeClosed(yellow + 1, Math.min(sentence[1] - 1, yellow + OF_THAT_COLOUR))
+                .takeWhile(at ->
+                        !passage.tokens().get(at).mark() && !passage.word(at).equals("and"))
+                .anyMatch(at -> INSECTS.contains(passage.word(at)));
+    }
 
     /** "Watered the onions, tomatoes are in flower": no onion flowers, something else was told of them. */
     static boolean overAnother(Passage passage, int[] sentence, Found<String> found) {

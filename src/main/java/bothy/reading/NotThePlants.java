@@ -3,6 +3,7 @@ package bothy.reading;
 import bothy.reading.said.ActionSaid;
 import bothy.reading.said.CropSaid;
 import bothy.reading.said.Passage;
+import bothy.reading.text.Conjugation.Form;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -135,6 +136,16 @@ final class NotThePlants {
                                 at < passage.size() && !passage.tokens().get(at).mark())
                         .anyMatch(at -> KEEPING_SEED.contains(passage.word(at)));
         return seed && (put || action.action().equals("stored"));
+    }
+
+    /** "Ate the last ripened tomato": tells which tomato, and of none that turns now. */
+    static boolean calledSo(Passage passage, ActionSaid action) {
+        int verb = action.words().nextSetBit(0);
+        return action.action().equals("colour-turned")
+                && action.form() == Form.PAST
+                && passage.cropAt(verb + 1).isPresent()
+                && Set.of("the", "last", "first", "a", "some", "my", "few", "fully", "freshly", "final")
+                        .contains(passage.word(verb - 1));
     }
 
     /** "Took a squash casserole to the homecoming". */

@@ -38,7 +38,11 @@ final class PeriodAsked {
     }
 
     /** A question to the diary with the days it asks for; any other as it was. */
-    Inquiry in(Inquiry inquiry, Passage passage, int[] sentence) {
+    Inquiry in(Inquiry inquiry, Passage passage, int[] whole, int begins) {
+        // "3 lb more today, what is the total": the day is that of what is told.
+        boolean ofTheTold = MattersAsked.PICKED.equals(inquiry.topic())
+                && !Passage.within(passage.quantities(), whole[0], begins).isEmpty();
+        int[] sentence = ofTheTold ? new int[] {begins, whole[1]} : whole;
         return inquiry.topic() != null && inquiry.topic().startsWith(OF_THE_DIARY)
                 ? day(passage, sentence)
                         .or(() -> named(passage, sentence))

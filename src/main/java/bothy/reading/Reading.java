@@ -45,6 +45,7 @@ public final class Reading {
     private final Set<String> whereabouts;
     private final Guesses guesses;
     private final EatingAsked eating;
+    private final GoodFood goodFood;
     private final AsksAlike asksAlike;
     private final Hearsay hearsay;
     private final OtherPlotsAndYears otherPlotsAndYears;
@@ -62,6 +63,7 @@ public final class Reading {
         zonesNear = new ZonesNear(words);
         guesses = new Guesses(words, questions);
         eating = questions.eating();
+        goodFood = new GoodFood(words);
         hearsay = new Hearsay(words);
         signs = new Signs(words, moods, hearsay);
         answers = new Answers(words);
@@ -156,8 +158,8 @@ public final class Reading {
                         .map(Planting::crop)
                         .collect(Collectors.toSet()),
                 otherPlotsAndYears.without(told),
-                told,
-                whole);
+                goodFood.without(told),
+                goodFood.without(whole));
     }
 
     /**

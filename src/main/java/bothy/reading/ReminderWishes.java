@@ -97,7 +97,8 @@ final class ReminderWishes {
         if (said("only-on", passage, sentence) && day.isPresent()) {
             return list(day.get(), reminders.hour(passage, sentence, times), true);
         }
-        List<SettingChange> reminder = reminders.in(passage, sentence, day, times);
+        List<SettingChange> reminder =
+                reminders.in(passage, sentence, day(passage, reminders.from(passage, sentence)), times);
         if (!reminder.isEmpty()) {
             return reminder;
         }

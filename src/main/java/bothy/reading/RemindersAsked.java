@@ -29,6 +29,10 @@ import java.util.stream.Stream;
 final class RemindersAsked {
     private static final String FILE = "reminders";
 
+    private static final Map<String, Integer> SEASONS =
+            Map.of("spring", 3, "summer", 6, "autumn", 9, "fall", 9, "winter", 12);
+    private static final int HALF_A_YEAR = 6;
+
     private final PhraseBook<String> onADay;
     private final PhraseBook<String> toDo;
     private final PhraseBook<String> noMore;
@@ -78,6 +82,7 @@ final class RemindersAsked {
         Optional<LocalTime> hour = hour(passage, sentence, times);
         Optional<LocalDate> first = day.map(told -> ahead(passage, sentence, told))
                 .or(() -> firstOfMonth(passage, sentence))
+                .or(() -> firstOfSeason(passage, sentence))
                 .or(() -> of && !hangs(passage, sentence)
                         ? Optional.of(unlessTold(passage, often, hour))
                         : Optional.empty());
@@ -109,6 +114,18 @@ final class RemindersAsked {
                         .filter(at -> verbs.contains(passage.word(at)))
                         .findFirst()
                         .orElse(sentence[1]);
+    }
+
+    /**
+     * The part of a sentence in which the day of the reminder is looked for: "ate the last one today, remind me in March" is for March,
+     * "on Friday remind me" for Friday.
+     */
+    int[] from(Passage passage, int[] sentence) {
+        int verb = IntStream.range(sentence[0], sentence[1])
+                .filter(at -> verbs.contains(passage.word(at)))
+                .findFirst()
+                .orElse(sentence[0]);
+        return Passage.within(passage.days(), verb, sentence[1]).isEmpty() ? sentence : new int[] {verb, sentence[1]};
     }
 
     /** Where no day is told: from today where an hour is and it recurs, else tomorrow, or as many days on as it is to recur. */
@@ -160,6 +177,26 @@ final class RemindersAsked {
                 .findFirst();
     }
 
+    /** "Remind me next spring": on the first day of the season that comes, there where the grower is. */
+    private static Optional<LocalDate> firstOfSeason(Passage passage, int[] sentence) {
+        LocalDate today = passage.situation().today();
+        Double latitude = passage.situation().grower().latitude();
+        int turned = latitude != null && latitude < 0 ? HALF_A_YEAR : 0;
+        return IntStream.range(sentence[0] + 1, sentence[1])
+                .filter(at -> season(passage, at))
+                .mapToObj(at -> today.withDayOfMonth(1)
+                        .withMonth(SEASONS.get(passage.word(at)))
+                        .plusMonths(turned))
+                .map(first -> first.isAfter(today.plusYears(1)) ? first.minusYears(1) : first)
+                .map(first -> first.isAfter(today) ? first : first.plusYears(1))
+                .findFirst();
+    }
+
+    private static boolean season(Passage passage, int at) {
+        return SEASONS.containsKey(passage.word(at))
+                && Set.of("next", "in", "this", "the").contains(passage.word(at - 1));
+    }
+
     /** What is to be done, in the grower's own words: all but the asking, the day, the hour and what is said for politeness. */
     private Optional<String> own(Passage passage, int[] sentence) {
         boolean[] spent = new boolean[passage.size()];
@@ -171,6 +208,9 @@ final class RemindersAsked {
             }
         }
         Passage.within(passage.days(), begin, sentence[1]).forEach(day -> spend(spent, day.start(), day.end()));
+        IntStream.range(Math.max(begin, 1), sentence[1])
+                .filter(at -> season(passage, at))
+                .forEach(at -> spend(spent, at - 1, at + 1));
         every.find(passage.tokens(), begin, sentence[1], passage)
                 .forEach(found -> spend(spent, found.start(), found.end()));
         hours.find(passage.tokens(), begin, sentence[1], passage)

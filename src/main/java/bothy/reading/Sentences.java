@@ -126,6 +126,8 @@ final class Sentences {
                 told = List.of(); // "Which is less trouble on clay?", "what is loam"
             }
             passage = without(passage, sentence, troubles, !told.isEmpty());
+            // "Ate the last one today, remind me in March": March is the day of no eating.
+            passage = passage.withoutDays(settings.reminders().begins(passage, sentence, told), sentence[1]);
             passage = FeedLabels.apart(told.isEmpty() ? passage : settings.apart(passage, sentence), sentence);
             int begins = questions.begins(passage, sentence);
             labelled = begins < 0 && FeedLabels.read(passage, sentence) ? sentence : labelled;
@@ -180,7 +182,7 @@ final class Sentences {
             own.removeIf(clause -> clause.action().start() > reminder);
             if (begins >= 0) {
                 // "Sow carrots how deep" orders nothing.
-                own.removeIf(clause -> clause.mood() == Mood.UNCLEAR || onlyNamed(whole, sentence, clause));
+                own.removeIf(clause -> clause.mood() == Mood.UNCLEAR || InQuestion.onlyNamed(whole, sentence, clause));
                 // "Onions in store at 10 °C, how long will they last" asks of that warmth.
                 boolean ofStore =
                         !asked.isEmpty() && asked.get(asked.size() - 1).question() == Question.HOW_STORE;
@@ -214,8 +216,9 @@ final class Sentences {
             List<Clause> more = bare
                     ? LaterSentences.goingOn(passage, sentence, said)
                     : LaterSentences.closing(passage, rest, listed);
-            List<Clause> found =
-                    begins < 0 && troubles.isEmpty() && told.isEmpty() ? Weighed.with(passage, sentence, more) : more;
+            List<Clause> found = begins < 0 && troubles.isEmpty() && told.isEmpty()
+                    ? Weighed.with(passage, sentence, more)
+                    : Weighed.beforeTheTotal(passage, sentence, begins, asked, more);
             if (!found.isEmpty() || !HeadedList.lists(passage, sentence)) {
                 listed.clear();
             } else if (bare) {
@@ -264,14 +267,6 @@ final class Sentences {
                 closestSigns.of(whole, seen),
                 set,
                 chores.stream().anyMatch(clause -> clause.mood() == Mood.DONE));
-    }
-
-    /** "Storing spuds what temp": a doing named at the head of a question, neither counted nor dated, is what is asked of. */
-    private static boolean onlyNamed(Passage passage, int[] sentence, Clause clause) {
-        return clause.action().form() == Form.ING
-                && clause.action().start() == sentence[0]
-                && Passage.within(passage.days(), sentence[0], sentence[1]).isEmpty()
-                && passage.counts(sentence[0], clause.to()).isEmpty();
     }
 
     /** "Cut the tops off", where nothing grows whose tops could be meant. */

@@ -153,6 +153,8 @@ final class Signs {
                 || NoTrouble.growsNone(passage, sentence, sign)
                 || NoTrouble.onlyCalledSo(passage, sign)
                 || NoTrouble.bulbsRipening(passage, sentence, sign)
+                || NoTrouble.ofTheGround(passage, sentence, sign)
+                || NoTrouble.ofInsects(passage, sentence, sign)
                 || quiet(passage, sentence, sign)
                 || NoTrouble.notSoEarly(passage, sign)) {
             return true;

@@ -20,6 +20,9 @@ final class TwoQuestions {
     /** Of these two are two questions when they are about different matters: how long it keeps, and how it is frozen. */
     private static final Set<Question> MATTERS = Set.of(Question.HOW_STORE);
 
+    /** Somebody may be hurt where these are left unanswered. */
+    private static final Set<String> HURTING = Set.of("canning", "in-oil", "pickling", "insects");
+
     /** So many words may lead up to the first question word. */
     private static final int LEAD = 4;
 
@@ -51,7 +54,7 @@ final class TwoQuestions {
                         passage,
                         at + 1);
                 first = GoesOnAsking.before(second, first, passage, begins, at);
-                boolean known = first.question() != Question.OTHER && second.question() != Question.OTHER;
+                boolean known = known(first) && known(second);
                 boolean differ = first.question() != second.question()
                         || MATTERS.contains(second.question()) && !Objects.equals(first.topic(), second.topic());
                 if (known && differ) {
@@ -60,6 +63,11 @@ final class TwoQuestions {
             }
         }
         return List.of();
+    }
+
+    /** "How much is that now, and can I can them in a pot": a matter of the craft is known, whatever kind of question asks of it. */
+    private static boolean known(Inquiry inquiry) {
+        return inquiry.question() != Question.OTHER || HURTING.contains(String.valueOf(inquiry.topic()));
     }
 
     private static boolean joins(Passage passage, int at) {

@@ -1,5 +1,6 @@
 package bothy.reading;
 
+import bothy.garden.Inquiry;
 import bothy.reading.said.ActionSaid;
 import bothy.reading.said.Clause;
 import bothy.reading.said.CropSaid;
@@ -167,6 +168,15 @@ final class Weighed {
         return picked.isEmpty()
                 ? own
                 : Stream.concat(picked.stream(), own.stream()).toList();
+    }
+
+    /** "Another 4 pounds of beans, how many is that now": weighed ahead of asking what it all comes to. */
+    static List<Clause> beforeTheTotal(
+            Passage passage, int[] sentence, int begins, List<Inquiry> asked, List<Clause> own) {
+        boolean total = own.isEmpty()
+                && begins > sentence[0]
+                && asked.stream().anyMatch(one -> MattersAsked.PICKED.equals(one.topic()));
+        return total ? picked(passage, new int[] {sentence[0], begins}) : own;
     }
 
     /** "2.3 kg of toms today, the neighbours are hiding": where a remark begins that weighs, counts and names nothing. */

@@ -81,7 +81,7 @@ final class Names {
     }
 
     /** Varieties are names, whichever way a grower types them: "Crown Prince". */
-    private static String capitals(String variety) {
+    static String capitals(String variety) {
         return Arrays.stream(variety.split(" ")).map(Phrasing::upper).collect(Collectors.joining(" "));
     }
 

@@ -57,11 +57,16 @@ final class Recorded {
 
     static boolean answers(Inquiry inquiry) {
         return inquiry.topic() != null
-                && (MATTERS.containsKey(inquiry.topic()) || inquiry.topic().equals(YEAR_REVIEW));
+                && (MATTERS.containsKey(inquiry.topic())
+                        || WherePlanted.MATTERS.contains(inquiry.topic())
+                        || inquiry.topic().equals(YEAR_REVIEW));
     }
 
     /** The newest lines that tell of it, oldest first, and what they add up to. */
     String list(Inquiry inquiry) {
+        if (WherePlanted.MATTERS.contains(inquiry.topic())) {
+            return new WherePlanted(wording, vocabulary, turn).list(inquiry);
+        }
         LocalDate since = inquiry.topic().equals(LATELY)
                 ? turn.today().minusDays(LATELY_DAYS)
                 : turn.today().minusYears(1);
@@ -116,12 +121,22 @@ final class Recorded {
                 || inquiry.crop() != null && inquiry.crop().equals(event.crop());
     }
 
-    /** The weight picked in all, where more than one picking was weighed. */
+    /** The weight and the number picked in all, where more than one picking adds to them. */
     private Optional<String> total(List<Event> events) {
         Picked all = Picked.in(events);
-        return all.weighed() < 2
+        List<String> amounts = new ArrayList<>();
+        if (all.weighed() > 0) {
+            amounts.add(vocabulary.quantities().write("Kg", all.kg()));
+        }
+        if (all.counted() > 0) {
+            amounts.add(
+                    all.weighed() == 0
+                            ? String.valueOf(all.pieces())
+                            : all.pieces() + " " + wording.talk().get("year-pieces"));
+        }
+        String total = String.join(" " + wording.talk().get("year-and") + " ", amounts);
+        return Math.max(all.weighed(), all.counted()) < 2
                 ? Optional.empty()
-                : new Sentence(wording.talk().get("diary-total"))
-                        .fill(name -> Optional.of(vocabulary.quantities().write("Kg", all.kg())));
+                : new Sentence(wording.talk().get("diary-total")).fill(name -> Optional.of(total));
     }
 }

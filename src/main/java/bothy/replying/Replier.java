@@ -140,7 +140,8 @@ public final class Replier {
                 lists.add(phrasing.plot().list(turn.given(), inquiry));
             }
         }
-        return lists;
+        // "Have I told you all? How much in total" asks twice for one list.
+        return lists.stream().distinct().toList();
     }
 
     /** What goes out unasked: the list, or the urgent and due advice given. */

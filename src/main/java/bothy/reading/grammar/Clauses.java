@@ -38,6 +38,8 @@ public final class Clauses {
             "also", "been", "is", "are", "am", "was", "were", "has", "do", "did", "after", "before", "even", "when",
             "then", "never", "still", "it", "they", "if", "be");
 
+    private static final Set<String> WISHING = Set.of("want", "wish", "plan", "fancy", "intend", "will", "shall");
+
     private final Moods moods;
 
     public Clauses(Moods moods) {
@@ -57,7 +59,9 @@ public final class Clauses {
         int start = from;
         int relative = -1;
         for (int i = 0; i < actions.size(); i++) {
-            int end = i + 1 == actions.size() ? to : boundary(passage, actions.get(i), actions.get(i + 1));
+            int end = i + 1 == actions.size()
+                    ? wish(passage, actions.get(i), to)
+                    : boundary(passage, actions.get(i), actions.get(i + 1));
             if (i + 1 < actions.size() && relative(passage, actions.get(i), actions.get(i + 1), end, start)) {
                 relative = actions.get(i).start();
                 continue;
@@ -87,6 +91,17 @@ public final class Clauses {
             }
         }
         return clauses;
+    }
+
+    /** "Ate the last tomato today next year I want to try peppers": what is wished for is none of what was done. */
+    private static int wish(Passage passage, ActionSaid last, int to) {
+        return last.form() != Form.PAST
+                ? to
+                : IntStream.range(last.lastWord() + 1, to - 1)
+                        .filter(at ->
+                                Set.of("i", "we").contains(passage.word(at)) && WISHING.contains(passage.word(at + 1)))
+                        .findFirst()
+                        .orElse(to);
     }
 
     /** "Fed the sprouts some liquid feed", "gave neem cake feed": the second word for it is of the same doing. */

@@ -135,6 +135,14 @@ public record Passage(
         return new Passage(message, situation, tokens, numbers, quantities, days, crops, places, found, seeds);
     }
 
+    /** The same without the days told from one token on to another, which are those of something else. */
+    public Passage withoutDays(int from, int to) {
+        List<DaySaid> kept = days.stream()
+                .filter(day -> day.start() < from || day.end() > to)
+                .toList();
+        return new Passage(message, situation, tokens, numbers, quantities, kept, crops, places, actions, seeds);
+    }
+
     /** The same with some crops taken as mere things. */
     public Passage withThings(Predicate<CropSaid> things) {
         List<CropSaid> changed = crops.stream()
