@@ -76,10 +76,22 @@ final class PlantingHoles {
     private PlantingHoles() {}
 
     static boolean are(Passage passage, Found<String> trouble) {
-        return trouble.meaning().equals("holes-in-leaves")
-                && trouble.place().words().stream()
-                        .filter(at -> HOLES.contains(passage.word(at)))
-                        .anyMatch(at -> planting(passage, at));
+        return trouble.place().words().stream()
+                .filter(at -> HOLES.contains(passage.word(at)))
+                .anyMatch(at -> planting(passage, at));
+    }
+
+    /** The message with other words for them, so that nothing is learnt from them of what looks wrong. */
+    static Passage without(Passage passage) {
+        boolean any = IntStream.range(0, passage.size())
+                .anyMatch(at -> HOLES.contains(passage.word(at)) && planting(passage, at));
+        return any
+                ? passage.withTokens(IntStream.range(0, passage.size())
+                        .mapToObj(at -> HOLES.contains(passage.word(at)) && planting(passage, at)
+                                ? passage.tokens().get(at).as("stations")
+                                : passage.tokens().get(at))
+                        .toList())
+                : passage;
     }
 
     private static boolean planting(Passage passage, int hole) {

@@ -52,6 +52,32 @@ final class PutBack {
             "ratty",
             "tatty");
 
+    private static final Set<String> OF_THE_GROUND = Set.of(
+            "hole",
+            "holes",
+            "drain",
+            "drains",
+            "trench",
+            "trenches",
+            "channel",
+            "channels",
+            "ditch",
+            "path",
+            "paths",
+            "slit",
+            "slits",
+            "edge",
+            "edges",
+            "edging",
+            "grass",
+            "string",
+            "twine",
+            "canes",
+            "sticks",
+            "poles",
+            "lawn",
+            "hedge");
+
     /** So many words may stand between the doing and where it goes. */
     private static final int REACH = 5;
 
@@ -62,6 +88,7 @@ final class PutBack {
                 || thrownAway(passage, action)
                 || drowned(passage, action)
                 || pestsPicked(passage, action)
+                || cutOfTheGround(passage, action)
                 || badLeaves(passage, action);
     }
 
@@ -102,6 +129,24 @@ final class PutBack {
         }
         return off
                 && passage.tokens().subList(0, action.start()).stream().anyMatch(token -> PESTS.contains(token.word()));
+    }
+
+    /** "Cut holes in the plastic", "cut a drain along the bed". */
+    private static boolean cutOfTheGround(Passage passage, ActionSaid action) {
+        return action.action().equals("harvested")
+                && Set.of("cut", "cutting").contains(passage.word(action.start()))
+                && within(passage, action, OF_THE_GROUND);
+    }
+
+    /** Whether something cut is a drain, a path or a piece of string, and no plant: "cut a drain along the back". */
+    static boolean ofTheGround(Passage passage, int from, int to) {
+        for (int at = from; at < Math.min(passage.size(), to + REACH); at++) {
+            if (Set.of("cut", "cutting").contains(passage.word(at))
+                    && (OF_THE_GROUND.contains(passage.word(at + 1)) || OF_THE_GROUND.contains(passage.word(at + 2)))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** "Picked off the bad beet leaves": no picking of leaves to eat. */

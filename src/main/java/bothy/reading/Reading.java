@@ -143,7 +143,7 @@ public final class Reading {
     /** What a message tells of a trouble beside the signs that {@link #read} names. */
     public Description description(String text, Situation situation) {
         Passage whole = plainWords.of(hearsay.without(grammar.whole(text, situation)));
-        Passage told = eating.withoutWhatIsAsked(whole);
+        Passage told = PlantingHoles.without(eating.withoutWhatIsAsked(whole));
         return new Description(
                 closerLook,
                 looseSigns,

@@ -37,6 +37,7 @@ final class TroubleOrDoing {
                         && !passage.word(trouble.end()).equals("free")) // "Blackfly free and in flower".
                 .filter(trouble -> !plantingHole(passage, trouble)
                         && !PlantingHoles.are(passage, trouble)
+                        && !PutBack.ofTheGround(passage, trouble.start(), trouble.end())
                         && !culprit(passage, trouble)
                         && !eatenUp(passage, trouble)
                         && !wormCollar(passage, trouble)
