@@ -76,6 +76,15 @@ final class NoTrouble {
                                         .isEmpty());
     }
 
+    /** "The two bean plants I pulled out": no bird did. */
+    static boolean byOneself(Passage passage, Found<String> found) {
+        return found.meaning().equals("seedlings-cut-off")
+                && found.place().words().stream()
+                        .anyMatch(at -> Set.of("pulled", "plucked", "uprooted", "cut", "snipped")
+                                        .contains(passage.word(at))
+                                && Set.of("i", "we").contains(passage.word(at - 1)));
+    }
+
     /** "Holes in the leaves, and there are yellow fuzzy bugs": the bugs are yellow, not the leaves. */
     static boolean ofInsects(Passage passage, int[] sentence, Found<String> found) {
         if (!found.meaning().startsWith("yellow-leaves")) {

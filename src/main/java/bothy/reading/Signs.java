@@ -155,6 +155,7 @@ final class Signs {
                 || NoTrouble.bulbsRipening(passage, sentence, sign)
                 || NoTrouble.ofTheGround(passage, sentence, sign)
                 || NoTrouble.ofInsects(passage, sentence, sign)
+                || NoTrouble.byOneself(passage, sign)
                 || quiet(passage, sentence, sign)
                 || NoTrouble.notSoEarly(passage, sign)) {
             return true;
