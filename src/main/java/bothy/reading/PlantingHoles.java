@@ -39,14 +39,7 @@ final class PlantingHoles {
             "bed",
             "ridge",
             "ridges",
-            "sheet",
-            "pots",
-            "pot",
-            "buckets",
-            "bucket",
-            "lid",
-            "tray",
-            "bottom");
+            "sheet");
     private static final Set<String> OF_PLANTS = Set.of(
             "leaf",
             "leaves",

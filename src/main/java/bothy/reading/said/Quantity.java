@@ -12,6 +12,11 @@ public record Quantity(int start, int end, double value, String unit, double tol
         return new Quantity(newStart, newEnd, value, unit, told);
     }
 
+    /** The same with another value. */
+    public Quantity of(double other) {
+        return new Quantity(start, end, other, unit, other);
+    }
+
     public boolean degrees() {
         return unit.startsWith("°");
     }

@@ -103,6 +103,10 @@ public final class Particulars {
         if (fitting.isEmpty()) {
             return null;
         }
+        Quantity sum = clause.crops().size() > 1 ? null : WeightsListed.sum(what, passage, clause, fitting);
+        if (sum != null) {
+            return sum;
+        }
         if (crop == null || clause.crops().size() < 2) {
             return fitting.stream()
                     .filter(quantity -> crop != null && rightBefore(passage, quantity, crop))
