@@ -29,17 +29,8 @@ final class PlantingHoles {
             "dig",
             "digging",
             "dropped");
-    private static final Set<String> GROUND = Set.of(
-            "plastic",
-            "fabric",
-            "membrane",
-            "cardboard",
-            "ground",
-            "soil",
-            "bed",
-            "ridge",
-            "ridges",
-            "sheet");
+    private static final Set<String> GROUND =
+            Set.of("plastic", "fabric", "membrane", "cardboard", "ground", "soil", "bed", "ridge", "ridges", "sheet");
     private static final Set<String> OF_PLANTS = Set.of(
             "leaf",
             "leaves",
