@@ -173,6 +173,7 @@ final class FrostToCome {
         boolean whetherSafe = own.question() == Question.SAFE && !"ripening-off".equals(own.topic()) || whetherBad;
         boolean whatToCover = own.question() == Question.HOW_TO
                 && (own.topic() == null || own.topic().equals("protecting"));
-        return whetherSafe || whatToCover ? own.asking(Question.SAFE).withTopic("frost") : own;
+        boolean whatNow = own.question() == Question.NEXT; // "They are up, frost tonight, what now?"
+        return whetherSafe || whatToCover || whatNow ? own.asking(Question.SAFE).withTopic("frost") : own;
     }
 }

@@ -37,6 +37,7 @@ final class NotesAsked {
     private static final Set<String> ASKING =
             Set.of("or", "keep", "keeps", "help", "advice", "ideas", "tips", "wondering", "recommend");
 
+    private static final String REMEDY = "remedy";
     private static final String FROST = "frost";
 
     /** The step alone, which most questions of how something is done name in passing. */
@@ -160,7 +161,7 @@ final class NotesAsked {
     /** What a note needs to answer it; {@code null} when none may. */
     private static Wanted wanted(Inquiry inquiry) {
         boolean figured = inquiry.eaten() != null
-                || inquiry.on() != null
+                || inquiry.on() != null && !open(inquiry)
                 || inquiry.length() != null
                 || inquiry.amount() != null
                 || inquiry.count() != null;
@@ -181,6 +182,9 @@ final class NotesAsked {
 
     /** Whether no phrase tells what is asked. */
     private static boolean open(Inquiry inquiry) {
+        if (inquiry.crop() == null && REMEDY.equals(inquiry.topic())) {
+            return true; // "The bed is heavy clay, what do I do with it?"
+        }
         return inquiry.topic() == null
                 ? inquiry.question() == Question.OTHER || inquiry.question() == Question.HOW_TO
                 : inquiry.topic().equals(Inquiry.UNWRITTEN);
