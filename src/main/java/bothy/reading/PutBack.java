@@ -52,6 +52,44 @@ final class PutBack {
             "ratty",
             "tatty");
 
+    private static final Set<String> PEOPLE = Set.of(
+            "grandad",
+            "granddad",
+            "grandpa",
+            "gran",
+            "granny",
+            "grandma",
+            "nan",
+            "nana",
+            "mum",
+            "mam",
+            "mom",
+            "mother",
+            "dad",
+            "father",
+            "neighbour",
+            "neighbours",
+            "friend",
+            "friends",
+            "mate",
+            "sister",
+            "brother",
+            "aunt",
+            "auntie",
+            "uncle",
+            "colleague",
+            "bloke",
+            "guy",
+            "lady",
+            "woman",
+            "man",
+            "cousin",
+            "boss",
+            "work",
+            "teacher",
+            "plotholder",
+            "swap");
+
     private static final Set<String> OF_THE_GROUND = Set.of(
             "hole",
             "holes",
@@ -89,7 +127,9 @@ final class PutBack {
                 || drowned(passage, action)
                 || pestsPicked(passage, action)
                 || cutOfTheGround(passage, action)
-                || badLeaves(passage, action);
+                || badLeaves(passage, action)
+                || fromSomebody(passage, action)
+                || spread(passage, action);
     }
 
     /** "Birds pulled the sets out, I pushed them back in": what stood there stands there again. */
@@ -158,6 +198,51 @@ final class PutBack {
         for (int at = action.start(); at <= action.lastWord() + REACH; at++) {
             bad |= BAD.contains(passage.word(at));
             if (bad && Set.of("leaf", "leaves").contains(passage.word(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "Got 15 British Queens off grandad": given, not gathered. */
+    private static boolean fromSomebody(Passage passage, ActionSaid action) {
+        boolean got = action.action().equals("harvested")
+                && Set.of("got", "had", "get", "given").contains(passage.word(action.start()));
+        return got
+                && passage.crops().stream()
+                        .filter(crop -> crop.start() > action.start() && crop.start() - action.start() <= REACH)
+                        .anyMatch(crop -> {
+                            int from = crop.end();
+                            int who = Set.of("my", "our", "the", "a", "an", "some")
+                                            .contains(passage.word(from + 1))
+                                    ? from + 2
+                                    : from + 1;
+                            return Set.of("off", "from").contains(passage.word(from))
+                                    && PEOPLE.contains(passage.word(who));
+                        });
+    }
+
+    /** "Got half a yard of compost, spread it about 2 inches": no rain. */
+    private static boolean spread(Passage passage, ActionSaid action) {
+        if (!action.action().equals("rain")) {
+            return false;
+        }
+        for (int at = action.start();
+                at < passage.size() && !passage.tokens().get(at).endsSentence();
+                at++) {
+            if (Set.of(
+                            "compost",
+                            "mulch",
+                            "manure",
+                            "bark",
+                            "topsoil",
+                            "soil",
+                            "straw",
+                            "chippings",
+                            "chips",
+                            "gravel",
+                            "sand")
+                    .contains(passage.word(at))) {
                 return true;
             }
         }

@@ -18,8 +18,10 @@ import java.util.stream.IntStream;
 /** "Picked 9 squashes, 104 lb. Correction: 8 squashes.": what a message tells wrong and puts right itself is told once. */
 final class PutRightAtOnce {
     private static final Pattern CUE = Pattern.compile(
-            "(?i)(?:[.!;,\\n…]|\\s-|\\.\\.\\.)\\s*(?:no,? )?(?:correction|oops|whoops|sorry|no wait|wait no|wait|no make that|make that"
-                    + "|scratch that|scrap that|i mean|i meant|my mistake)\\b[\\s,:;!.…-]*(?=[\\w½¼¾])");
+            "(?i)(?:(?:[.!;,\\n…]|\\s-|\\.\\.\\.)\\s*(?:no,? )?(?:correction|oops|whoops|sorry|no wait|wait no|wait|no make that"
+                    + "|make that|no hang on|hang on|no hold on|hold on|scratch that|scrap that|i mean|i meant|my mistake)"
+                    // Spoken without a pause.
+                    + "|\\s(?:no hang on|no hold on|no wait|wait no|no make that|no sorry))\\b[\\s,:;!.…-]*(?=[\\w½¼¾])");
     private static final Pattern ENDS = Pattern.compile("[.!;](?=\\s|$)|\\R|,(?=\\s+[a-z])");
     /** What may stand beside the right figure and the crop. */
     private static final Set<String> BESIDE = Set.of(

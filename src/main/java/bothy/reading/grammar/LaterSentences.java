@@ -21,6 +21,10 @@ public final class LaterSentences {
         if (ofAnother(passage, sentence[0])) {
             return List.of();
         }
+        boolean lost = last != null && last.action().action().equals("died");
+        if (lost && passage.word(sentence[0] + 1).equals("more")) {
+            return List.of(); // "Ripped the cucumbers out. 4 more peppers, red ones".
+        }
         if (last != null && crops.isEmpty() && last.mood() == Mood.DONE && Counting.only(passage, sentence, last)) {
             before.remove(before.size() - 1);
             return List.of(Counting.upTo(last, sentence[1]));

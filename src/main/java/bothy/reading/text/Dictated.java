@@ -11,6 +11,37 @@ final class Dictated {
 
     private Dictated() {}
 
+    private static final List<String> DIGITS = List.of(
+            "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve");
+
+    /** "Two point four kilos", "one point five": the figure that was spoken. */
+    static void decimals(List<Token> tokens) {
+        for (int at = 1; at + 1 < tokens.size(); at++) {
+            int whole = digit(tokens.get(at - 1));
+            int part = digit(tokens.get(at + 1));
+            if (tokens.get(at).is("point") && whole >= 0 && part >= 0 && part < 10) {
+                double value = whole + part / 10.0;
+                tokens.set(
+                        at - 1,
+                        new Token(
+                                String.valueOf(value),
+                                Token.Sort.NUMBER,
+                                value,
+                                tokens.get(at - 1).from(),
+                                tokens.get(at + 1).to(),
+                                false,
+                                false));
+                tokens.remove(at + 1);
+                tokens.remove(at);
+            }
+        }
+    }
+
+    private static int digit(Token token) {
+        boolean figure = token.sort() == Token.Sort.NUMBER && token.number() == Math.rint(token.number());
+        return figure && token.number() < 100 ? (int) token.number() : DIGITS.indexOf(token.word());
+    }
+
     static void marks(List<Token> tokens) {
         for (int at = 0; at < tokens.size(); at++) {
             Token token = tokens.get(at);

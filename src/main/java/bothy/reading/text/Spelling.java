@@ -76,6 +76,7 @@ public final class Spelling {
             }
         }
         SlipsOfThePen.pastApart(tokens, this::known);
+        Dictated.decimals(tokens);
         Dictated.marks(tokens);
         spokenDates.figures(tokens);
         besideOthers(tokens);
