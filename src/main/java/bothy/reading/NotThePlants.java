@@ -169,4 +169,33 @@ final class NotThePlants {
                                 && (crop.crop().equals("potato") || crop.crop().equals("garlic")))
                         .isPresent();
     }
+
+    /** "Picked the beans and they were lovely with a bit of mint": what is eaten with them was not picked. */
+    static boolean eatenWith(Passage passage, CropSaid crop) {
+        int at = crop.start() - 1;
+        while (Set.of("of", "bit", "a", "some", "little", "the", "fresh", "butter", "and")
+                .contains(passage.word(at))) {
+            at--;
+        }
+        if (!passage.word(at).equals("with")) {
+            return false;
+        }
+        return IntStream.range(Math.max(0, at - SET_REACH), at).anyMatch(one -> Set.of(
+                        "lovely",
+                        "delicious",
+                        "tasty",
+                        "gorgeous",
+                        "nice",
+                        "great",
+                        "yum",
+                        "tasted",
+                        "ate",
+                        "eaten",
+                        "supper",
+                        "tea",
+                        "dinner",
+                        "lunch",
+                        "salad")
+                .contains(passage.word(one)));
+    }
 }

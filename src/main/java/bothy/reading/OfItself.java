@@ -79,6 +79,24 @@ final class OfItself {
             "to",
             "higher");
 
+    private static final Set<String> PERKING = Set.of(
+            "perk",
+            "perks",
+            "perked",
+            "perking",
+            "pick",
+            "picks",
+            "picked",
+            "picking",
+            "bounce",
+            "bounced",
+            "stand",
+            "stood",
+            "straighten",
+            "straightened",
+            "lift",
+            "lifted");
+
     private static final Set<String> GROWN_NEW = Set.of(
             "new", "fresh", "some", "more", "a", "few", "lots", "of", "loads", "big", "good", "nice", "lovely",
             "green");
@@ -107,6 +125,7 @@ final class OfItself {
     static boolean only(Passage passage, ActionSaid action) {
         return switch (action.action()) {
             case "planted-out", "planted" -> grows(passage, action);
+            case "emerged" -> perks(passage, action);
             case "fed" -> fell(passage, action);
             case "cured" -> dries(passage, action);
             case "moved" -> spreads(passage, action);
@@ -118,6 +137,14 @@ final class OfItself {
     private static boolean fell(Passage passage, ActionSaid action) {
         // "Dropped some feed on them" was done: what fell stands before its verb.
         return IntStream.range(action.start() + 1, action.end()).anyMatch(at -> FALLEN.contains(passage.word(at)));
+    }
+
+    /** "Wilt every afternoon and perk back up overnight". */
+    private static boolean perks(Passage passage, ActionSaid action) {
+        return IntStream.range(action.start(), action.end() + 1)
+                .anyMatch(at -> passage.word(at).equals("up")
+                        && passage.word(at - 1).equals("back")
+                        && PERKING.contains(passage.word(at - 2)));
     }
 
     /** "Have put out new leaves", "putting out runners". */

@@ -311,13 +311,14 @@ final class Sentences {
 
     /** A crop named only with a trouble is not the object of a doing: "the peas are up but no sign of the carrots". */
     private static Passage apart(Passage passage, List<Found<String>> troubles) {
-        return passage.withThings(crop -> troubles.stream()
-                .anyMatch(trouble -> trouble.start() <= crop.start()
-                        && crop.end() <= trouble.end()
-                        && !doneBefore(passage, crop, trouble)
-                        && passage.actions().stream()
-                                .noneMatch(
-                                        action -> action.start() < trouble.end() && trouble.start() < action.end())));
+        return passage.withThings(crop -> NotThePlants.eatenWith(passage, crop)
+                || troubles.stream()
+                        .anyMatch(trouble -> trouble.start() <= crop.start()
+                                && crop.end() <= trouble.end()
+                                && !doneBefore(passage, crop, trouble)
+                                && passage.actions().stream()
+                                        .noneMatch(action ->
+                                                action.start() < trouble.end() && trouble.start() < action.end())));
     }
 
     /** "Dug 5 kg of potatoes, some are hollow": the crop was dug before the trouble is told of it. */
