@@ -52,7 +52,7 @@ final class PartsOfAll {
         boolean unjoined = numbers.stream()
                 .filter(number -> number.value() == one.count())
                 .anyMatch(number -> !JOINTS.contains(passage.word(number.start() - 1)));
-        double sum = numbers.stream().mapToDouble(NumberSaid::value).sum();
-        return unjoined || sum == 2.0 * all.count();
+        long sum = numbers.stream().mapToLong(number -> (long) number.value()).sum();
+        return unjoined || sum == 2L * all.count();
     }
 }
