@@ -37,10 +37,10 @@ final class Workshop {
     static Knowledge knowledge(RulesFolder written, Path cache, WeatherSource weather) {
         CompletableFuture<RuleBook> rules = CompletableFuture.supplyAsync(() -> RuleBook.of(written, cache));
         RulesFolder folder = cache == null ? written : written.readyFrom(cache);
-        CompletableFuture<Reading> reading =
-                CompletableFuture.supplyAsync(() -> new Reading(Words.in(folder), CraftNotes.in(folder)));
+        CompletableFuture<CraftNotes> notes = CompletableFuture.supplyAsync(() -> CraftNotes.in(folder));
+        CompletableFuture<Reading> reading = notes.thenApplyAsync(read -> new Reading(Words.in(folder), read));
         Map<String, Sheet> sheets = CropSheets.quickly(folder, cache);
-        Wording wording = Wording.in(folder);
+        Wording wording = Wording.in(folder, join(notes));
         TroubleBook troubles = TroubleBook.at(folder);
         if (!written.shipped()) {
             troubles.read();

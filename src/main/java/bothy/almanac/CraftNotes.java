@@ -75,16 +75,21 @@ public record CraftNotes(Map<String, Note> notes) {
 
     /** Whether an id or a topic is that of a note. */
     public static boolean is(String id) {
-        return id != null && (id.startsWith(PREFIX) || id.startsWith(NEAREST));
+        return id != null && (id.startsWith(PREFIX) || guessed(id));
     }
 
-    /** The id of the same note, said as a guess at what was asked. */
+    /** Whether a note is said as a guess at what was asked. */
+    public static boolean guessed(String id) {
+        return id.startsWith(NEAREST);
+    }
+
+    /** The id of the same note, said as a guess. */
     public static String guess(String id) {
         return NEAREST + id;
     }
 
-    /** No notes. */
-    public static CraftNotes none() {
-        return new CraftNotes(Map.of());
+    /** The note that is meant, as a guess or not; {@code null} when there is none. */
+    public Note said(String id) {
+        return notes.get(guessed(id) ? id.substring(NEAREST.length()) : id);
     }
 }

@@ -4,6 +4,7 @@ import bothy.almanac.CraftNotes.Note;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -20,7 +21,7 @@ public final class NotesCheck {
 
     /** @param crops every crop that is known by name */
     public static List<Problem> problems(RulesFolder folder, Set<String> crops) {
-        List<Problem> problems = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>(namedInVain(folder));
         Map<String, String> asked = new HashMap<>();
         for (String path : CraftNotes.paths(folder)) {
             YamlFile file = YamlFile.in(folder, path);
@@ -35,7 +36,7 @@ public final class NotesCheck {
                         .forEach(crop -> problems.add(file.problem(at, "no crop is called \"" + crop + "\".")));
                 note(note).forEach(text -> problems.add(file.problem(at, text)));
                 for (String line : note.asked()) {
-                    String other = asked.put(sheaf.crops() + line.strip().toLowerCase(java.util.Locale.ROOT), id);
+                    String other = asked.put(sheaf.crops() + line.strip().toLowerCase(Locale.ROOT), id);
                     if (other != null) {
                         problems.add(file.problem(
                                 at, "\"" + line + "\" is asked of the note \"" + other + "\" as well: keep one."));
@@ -44,6 +45,21 @@ public final class NotesCheck {
             });
         }
         return problems;
+    }
+
+    /** Matters may name a note by its id; there must be one of that name. */
+    private static List<Problem> namedInVain(RulesFolder folder) {
+        if (folder.paths("words/matters", ".yaml").isEmpty()) {
+            return List.of();
+        }
+        Words words = Words.in(folder);
+        Map<String, Note> notes = CraftNotes.in(folder).notes();
+        return words.names("matters", "").stream()
+                .flatMap(section -> words.names("matters", "/" + section).stream()
+                        .filter(name -> CraftNotes.is(name) && !notes.containsKey(name))
+                        .map(name -> words.problem(
+                                "matters", "/" + section + "/" + name, "there is no note \"" + name + "\".")))
+                .toList();
     }
 
     private static List<String> note(Note note) {

@@ -1,7 +1,6 @@
 package bothy.almanac;
 
 import bothy.garden.English;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -19,7 +18,7 @@ import java.util.Map;
  * @param phrases short phrases for ids in sheets (cues, cuts, supports, feeds) and for parts of sentences
  * @param crops everyday names of crops
  * @param talk all else that is said
- * @param notes what each note of the craft says, by its id; from the files of notes
+ * @param notes the notes of the craft, from their own files
  */
 public record Wording(
         Map<String, Says> advice,
@@ -32,7 +31,7 @@ public record Wording(
         Map<String, String> phrases,
         Map<String, Name> crops,
         Map<String, String> talk,
-        Map<String, Says> notes) {
+        CraftNotes notes) {
 
     /**
      * What one advice says.
@@ -109,22 +108,36 @@ public record Wording(
      * @throws RulesBroken with file and line, of the notes as well
      */
     public static Wording in(RulesFolder folder) {
-        Wording written = YamlFile.in(folder, "wording/en.yaml").as(Wording.class);
-        Map<String, Says> notes = new HashMap<>();
-        CraftNotes.in(folder).notes().forEach((id, note) -> {
-            String guess = written.talk().get("nearest-note").replace("{note}", note.say());
-            notes.put(id, new Says(note.say(), note.because(), null, null, null, null, null));
-            notes.put(CraftNotes.guess(id), new Says(guess, note.because(), null, null, null, null, null));
-        });
-        return written.with(notes);
+        return in(folder, CraftNotes.in(folder));
     }
 
-    private Wording with(Map<String, Says> others) {
-        return new Wording(advice, receipts, doubts, facts, figures, stages, topics, phrases, crops, talk, others);
+    /** The same with notes that were read before. */
+    public static Wording in(RulesFolder folder, CraftNotes notes) {
+        Wording written = YamlFile.in(folder, "wording/en.yaml").as(Wording.class);
+        return new Wording(
+                written.advice,
+                written.receipts,
+                written.doubts,
+                written.facts,
+                written.figures,
+                written.stages,
+                written.topics,
+                written.phrases,
+                written.crops,
+                written.talk,
+                notes);
     }
 
     /** What an advice or a note of the craft says; {@code null} when nothing is written for it. */
     public Says says(String id) {
-        return notes != null && notes.containsKey(id) ? notes.get(id) : advice.get(id);
+        if (!CraftNotes.is(id)) {
+            return advice.get(id);
+        }
+        CraftNotes.Note note = notes.said(id);
+        if (note == null) {
+            return null;
+        }
+        String say = CraftNotes.guessed(id) ? talk.get("nearest-note").replace("{note}", note.say()) : note.say();
+        return new Says(say, note.because(), null, null, null, null, null);
     }
 }

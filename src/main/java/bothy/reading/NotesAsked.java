@@ -37,6 +37,12 @@ final class NotesAsked {
     private static final Set<String> ASKING =
             Set.of("or", "keep", "keeps", "help", "advice", "ideas", "tips", "wondering", "recommend");
 
+    /** So much nearer a note on no single crop must be where a crop is asked about, and where none is, and so much more it must share. */
+    private static final double NEARER_BESIDE_A_CROP = 0.2;
+
+    private static final double NEARER_OF_ALL = 0.05;
+    private static final double SHARED_OF_ALL = 0.1;
+
     private static final String REMEDY = "remedy";
     private static final String FROST = "frost";
 
@@ -92,8 +98,8 @@ final class NotesAsked {
     private record Wanted(double nearness, double own, double shared, double further) {
         /** More is wanted of a note on no single crop, which the words of any question may draw in, and most when a crop is named. */
         boolean met(Near near, boolean ofCrop, double step) {
-            double more = near.ofCrop() ? 0 : ofCrop ? 0.15 : 0.05;
-            double moreShared = near.ofCrop() ? 0 : 0.1;
+            double more = near.ofCrop() ? 0 : ofCrop ? NEARER_BESIDE_A_CROP : NEARER_OF_ALL;
+            double moreShared = near.ofCrop() ? 0 : SHARED_OF_ALL;
             return near.nearness() >= nearness + more
                     && near.own() >= own
                     && near.shared() >= shared + moreShared

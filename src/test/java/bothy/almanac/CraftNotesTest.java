@@ -3,6 +3,7 @@ package bothy.almanac;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -44,8 +45,17 @@ class CraftNotesTest {
     }
 
     @Test
+    void a_matter_that_names_a_note_that_is_not_there_is_told() {
+        RulesFolder rules = RulesFolder.of(Map.of("words/matters.yaml", "asked:\n  note-soil-gone: what about soil\n"));
+
+        assertThat(NotesCheck.problems(rules, Set.of()))
+                .extracting(Problem::toString)
+                .containsExactly("words/matters.yaml:2: there is no note \"note-soil-gone\".");
+    }
+
+    @Test
     void a_note_on_a_crop_answers_for_that_crop_only_and_one_on_none_for_all() {
-        CraftNotes.Note leek = new CraftNotes.Note(java.util.List.of("leek"), java.util.List.of(), "", null);
+        CraftNotes.Note leek = new CraftNotes.Note(List.of("leek"), List.of(), "", null);
         CraftNotes.Note any = new CraftNotes.Note(null, null, "", null);
 
         assertThat(leek.of("leek")).isTrue();
