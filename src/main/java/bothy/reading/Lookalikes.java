@@ -7,27 +7,6 @@ import java.util.Set;
 
 /** Doings in the words of another: "dug the ground over" gathers nothing, "went in the salad" plants nothing. */
 final class Lookalikes {
-    private static final int DIG_REACH = 6;
-    private static final Set<String> SOIL = Set.of(
-            "ground",
-            "bed",
-            "beds",
-            "plot",
-            "soil",
-            "trench",
-            "trenches",
-            "hole",
-            "holes",
-            "manure",
-            "muck",
-            "compost",
-            "garden",
-            "patch",
-            "border",
-            "earth",
-            "pond",
-            "path",
-            "weeds");
     private static final Set<String> KITCHEN = Set.of(
             "salad",
             "soup",
@@ -56,33 +35,30 @@ final class Lookalikes {
             "risotto",
             "sauce",
             "chickens");
-    private static final Set<String> EATEN =
-            Set.of("ate", "eat", "eating", "eaten", "had", "have", "having", "scoffed", "munched");
-    private static final int SHOP_REACH = 9;
-    private static final int PLANTS_REACH = 6;
-    private static final Set<String> SHOPS = Set.of(
-            "centre",
-            "center",
-            "nursery",
-            "shop",
-            "shops",
-            "market",
-            "supermarket",
-            "stall",
-            "store",
-            "neighbour",
-            "neighbours",
-            "sale",
-            "freezer",
-            "fridge",
-            "cellar",
-            "loft",
-            "larder");
-    private static final Set<String> YOUNG =
-            Set.of("plants", "plant", "plugs", "seedlings", "starts", "plug", "plantlets", "transplants", "slips");
-    /** "Got the courgette plants in", "had six pepper plants die": what was done to them follows. */
-    private static final Set<String> IN_THE_GROUND =
-            Set.of("in", "into", "out", "up", "planted", "die", "eaten", "dug", "lifted", "pulled", "cleared");
+
+    private static final Set<String> BAD = Set.of(
+            "bad",
+            "dead",
+            "yellow",
+            "yellowing",
+            "brown",
+            "browning",
+            "mouldy",
+            "mildewed",
+            "spotted",
+            "spotty",
+            "diseased",
+            "dying",
+            "rusty",
+            "worst",
+            "infected",
+            "damaged",
+            "blighted",
+            "manky",
+            "ratty",
+            "tatty");
+
+    private static final int LEAVES_REACH = 5;
 
     private static final Set<String> COVERS = Set.of(
             "cover",
@@ -166,10 +142,10 @@ final class Lookalikes {
                 || weeded(passage, action)
                 || coveredIn(passage, action)
                 || uncovered(passage, action)
+                || badLeaves(passage, action)
                 || cooked(passage, action)
-                || dugOver(passage, action)
-                || bought(passage, action)
-                || seedGot(passage, action)
+                || Groundwork.only(passage, action)
+                || GotElsewhere.only(passage, action)
                 || NotThePlants.toBeSet(passage, action)
                 || NotThePlants.dish(passage, action)
                 || NotThePlants.calledSo(passage, action)
@@ -206,15 +182,15 @@ final class Lookalikes {
         return false;
     }
 
-    /** "Dug the ground over", "dug muck into the trench" gathers none. */
-    private static boolean dugOver(Passage passage, ActionSaid action) {
-        boolean digs = action.action().equals("harvested")
-                && Set.of("dug", "digging", "dig", "forked").contains(passage.word(action.start()));
-        for (int at = action.start() + 1; digs && at < Math.min(passage.size(), action.start() + DIG_REACH); at++) {
-            if (passage.cropAt(at).isPresent() || passage.tokens().get(at).mark()) {
-                return false;
-            }
-            if (SOIL.contains(passage.word(at)) && !Set.of("from", "of").contains(passage.word(at - 1))) {
+    /** "Picked off the bad beet leaves": no picking of leaves to eat. */
+    private static boolean badLeaves(Passage passage, ActionSaid action) {
+        if (!action.action().equals("harvested")) {
+            return false;
+        }
+        boolean bad = false;
+        for (int at = action.start(); at <= action.lastWord() + LEAVES_REACH; at++) {
+            bad |= BAD.contains(passage.word(at));
+            if (bad && Set.of("leaf", "leaves").contains(passage.word(at))) {
                 return true;
             }
         }
@@ -233,67 +209,6 @@ final class Lookalikes {
         return action.action().startsWith("planted")
                 && Set.of("in", "into").contains(passage.word(last))
                 && KITCHEN.contains(passage.word(thing));
-    }
-
-    /** "Picked up 3 aubergines at the nursery", "got 6 cabbages from the market" gather nothing of one's own. */
-    private static boolean bought(Passage passage, ActionSaid action) {
-        if (!action.action().equals("harvested")) {
-            return false;
-        }
-        boolean picked = passage.word(action.start()).startsWith("pick")
-                && passage.word(action.start() + 1).equals("up");
-        boolean shop = false;
-        for (int at = action.start(); at < Math.min(passage.size(), action.end() + SHOP_REACH); at++) {
-            shop |= SHOPS.contains(passage.word(at))
-                    && Set.of("at", "from", "in", "garden", "the", "local", "a").contains(passage.word(at - 1))
-                    // "Picked 3 for the neighbours", "gave 5 to the neighbours".
-                    && !Set.of("for", "to", "with").contains(passage.word(at - 2));
-        }
-        boolean paid = Set.of("bought", "ordered", "buying").contains(passage.word(action.start() - 1));
-        return picked || paid || shop || plants(passage, action) || fromAShop(passage, action);
-    }
-
-    /** "Got the seed from a guy in Perth" puts none in. */
-    private static boolean seedGot(Passage passage, ActionSaid action) {
-        int verb = action.start();
-        int seed = Set.of("the", "my", "some", "our").contains(passage.word(verb + 1)) ? verb + 2 : verb + 1;
-        return Set.of("got", "get", "getting", "gotten").contains(passage.word(verb))
-                && Set.of("sown", "planted", "planted-out").contains(action.action())
-                && Set.of("seed", "seeds", "cloves", "sets", "bulbs", "tubers", "slips")
-                        .contains(passage.word(seed))
-                && Set.of("from", "off").contains(passage.word(seed + 1));
-    }
-
-    /** "Ate a bowl of store bought strawberries", "bought melons and ate one": not grown here. */
-    private static boolean fromAShop(Passage passage, ActionSaid action) {
-        if (!EATEN.contains(passage.word(action.start()))) {
-            return false;
-        }
-        boolean bought = passage.crops().stream()
-                .filter(crop -> crop.start() > action.start() && crop.start() - action.end() <= SHOP_REACH)
-                .limit(1)
-                .anyMatch(crop -> Set.of("bought", "supermarket", "imported").contains(passage.word(crop.start() - 1)));
-        for (int at = action.start() - 1;
-                !bought && at >= 0 && !passage.tokens().get(at).endsSentence();
-                at--) {
-            bought = passage.word(at).equals("bought");
-        }
-        return bought;
-    }
-
-    /** "Got some courgette plants off our kid", "had six tomato plugs from a neighbour": what is still to grow. */
-    private static boolean plants(Passage passage, ActionSaid action) {
-        boolean had = Set.of("got", "had", "have", "took", "get", "picked", "collected")
-                .contains(passage.word(action.start()));
-        return had
-                && passage.crops().stream()
-                        .filter(crop -> crop.start() > action.start() && crop.start() - action.start() <= PLANTS_REACH)
-                        .anyMatch(crop -> {
-                            // "Sweet potato slips" is a name of its own.
-                            int young = YOUNG.contains(passage.word(crop.end() - 1)) ? crop.end() - 1 : crop.end();
-                            int behind = passage.word(young).equals("plug") ? young + 2 : young + 1;
-                            return YOUNG.contains(passage.word(young)) && !IN_THE_GROUND.contains(passage.word(behind));
-                        });
     }
 
     /** "Then had a cup of tea myself" waters nobody else. */

@@ -76,6 +76,13 @@ final class NoTrouble {
                                         .isEmpty());
     }
 
+    /** "The carrots have gone green on top": green tubers are those of potatoes. */
+    static boolean noTubers(Passage passage, Found<String> found) {
+        return found.meaning().equals("green-tubers")
+                && !passage.crops().isEmpty()
+                && passage.crops().stream().noneMatch(crop -> crop.canMean("potato"));
+    }
+
     /** "The two bean plants I pulled out": no bird did. */
     static boolean byOneself(Passage passage, Found<String> found) {
         return found.meaning().equals("seedlings-cut-off")

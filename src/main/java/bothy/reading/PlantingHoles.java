@@ -60,9 +60,15 @@ final class PlantingHoles {
     private PlantingHoles() {}
 
     static boolean are(Passage passage, Found<String> trouble) {
-        return trouble.place().words().stream()
-                .filter(at -> HOLES.contains(passage.word(at)))
-                .anyMatch(at -> planting(passage, at));
+        // "Put the leeks into their holes".
+        boolean setIn = trouble.meaning().equals("holes-in-leaves")
+                && passage.actions().stream()
+                        .anyMatch(action -> action.action().equals("planted-out")
+                                && action.words().intersects(trouble.place().words()));
+        return setIn
+                || trouble.place().words().stream()
+                        .filter(at -> HOLES.contains(passage.word(at)))
+                        .anyMatch(at -> planting(passage, at));
     }
 
     /** The message with other words for them, so that nothing is learnt from them of what looks wrong. */

@@ -156,6 +156,7 @@ final class Signs {
                 || NoTrouble.ofTheGround(passage, sentence, sign)
                 || NoTrouble.ofInsects(passage, sentence, sign)
                 || NoTrouble.byOneself(passage, sign)
+                || NoTrouble.noTubers(passage, sign)
                 || quiet(passage, sentence, sign)
                 || NoTrouble.notSoEarly(passage, sign)) {
             return true;

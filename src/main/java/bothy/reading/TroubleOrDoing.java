@@ -35,9 +35,8 @@ final class TroubleOrDoing {
         return troubles.stream()
                 .filter(trouble -> !littleFruit(passage, trouble)
                         && !passage.word(trouble.end()).equals("free")) // "Blackfly free and in flower".
-                .filter(trouble -> !plantingHole(passage, trouble)
-                        && !PlantingHoles.are(passage, trouble)
-                        && !PutBack.ofTheGround(passage, trouble.start(), trouble.end())
+                .filter(trouble -> !PlantingHoles.are(passage, trouble)
+                        && !Groundwork.cut(passage, trouble.start(), trouble.end())
                         && !culprit(passage, trouble)
                         && !eatenUp(passage, trouble)
                         && !wormCollar(passage, trouble)
@@ -111,30 +110,6 @@ final class TroubleOrDoing {
                 && passage.actions().stream()
                         .anyMatch(action -> action.action().equals("fruit-set")
                                 && Math.abs(trouble.start() - action.end()) < FRUIT_REACH);
-    }
-
-    /** "Put the leeks into their holes". */
-    private static boolean plantingHole(Passage passage, Found<String> trouble) {
-        boolean made = trouble.place().words().stream()
-                .anyMatch(at -> passage.word(at).startsWith("hole")
-                        && Set.of(
-                                        "dibber",
-                                        "planting",
-                                        "dibbed",
-                                        "made",
-                                        "make",
-                                        "poked",
-                                        "dug",
-                                        "deep",
-                                        "inch",
-                                        "their")
-                                .contains(passage.word(at - 1)));
-        return trouble.meaning().equals("holes-in-leaves")
-                && (made
-                        || passage.actions().stream()
-                                .anyMatch(action -> action.action().equals("planted-out")
-                                        && action.words()
-                                                .intersects(trouble.place().words())));
     }
 
     /** "Slugs have eaten holes in all the chard" kills none. */

@@ -45,6 +45,7 @@ public final class Actions {
         Conjugation conjugation = new Conjugation(words.lists(FILE, "/irregular"));
         Map<String, List<String>> groups = new HashMap<>(words.lists(FILE, "/groups"));
         groups.put("animal", words.list("losses", "/animals"));
+        groups.put("force", words.list("losses", "/forces"));
         for (String action : words.names(FILE, "/actions")) {
             String at = "/actions/" + action;
             addVerbs(words, at + "/verbs", groups, conjugation, action, null);

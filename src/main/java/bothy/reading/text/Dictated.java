@@ -3,7 +3,7 @@ package bothy.reading.text;
 import java.util.List;
 import java.util.Map;
 
-/** Marks that were spoken and written out: "planted the leeks comma forty of them full stop". */
+/** Marks and figures that were spoken and written out: "planted the leeks comma forty of them full stop", "two point four kilos". */
 final class Dictated {
     private static final Map<String, String> SECOND = Map.of("stop", ".", "mark", "?", "line", "\n", "point", "!");
     private static final Map<String, String> FIRST =
@@ -19,7 +19,9 @@ final class Dictated {
         for (int at = 1; at + 1 < tokens.size(); at++) {
             int whole = digit(tokens.get(at - 1));
             int part = digit(tokens.get(at + 1));
-            if (tokens.get(at).is("point") && whole >= 0 && part >= 0 && part < 10) {
+            // "At one point five were out" tells no figure.
+            boolean when = at > 1 && tokens.get(at - 2).is("at");
+            if (tokens.get(at).is("point") && !when && whole >= 0 && part >= 0 && part < 10) {
                 double value = whole + part / 10.0;
                 tokens.set(
                         at - 1,

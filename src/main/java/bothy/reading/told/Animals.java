@@ -47,9 +47,12 @@ final class Animals {
         boolean off = IntStream.rangeClosed(verb, verb + GATHERED_REACH)
                 .anyMatch(at -> passage.word(at).equals("off"));
         boolean cropBehind = clause.crops().stream().anyMatch(crop -> crop.start() > verb);
+        int[] before = passage.sentenceBefore(clause.sentence());
+        boolean goesOn = verb == clause.sentence()[0] && before != null; // "Caterpillars on the kale. Picked off 23".
         return off
                 && !cropBehind
-                && IntStream.range(clause.sentence()[0], verb).anyMatch(at -> names.contains(passage.word(at)));
+                && IntStream.range(goesOn ? before[0] : clause.sentence()[0], verb)
+                        .anyMatch(at -> names.contains(passage.word(at)));
     }
 
     /** Whether an animal did what a clause tells as done. */

@@ -23,6 +23,12 @@ final class WeightsListed {
                 && weights.size() > 1
                 && eachOne
                 && weights.stream().allMatch(weight -> weight.unit().equals("kg"))
+                // "2 courgettes, 1 kg, 2.2 lb" tells one weight twice.
+                && weights.stream()
+                                .map(weight -> word(passage, weight))
+                                .distinct()
+                                .count()
+                        == 1
                 && IntStream.range(1, weights.size())
                         .allMatch(at -> joined(
                                 passage,
@@ -32,6 +38,10 @@ final class WeightsListed {
                 ? weights.get(0)
                         .of(weights.stream().mapToDouble(Quantity::value).sum())
                 : null;
+    }
+
+    private static String word(Passage passage, Quantity weight) {
+        return passage.word(weight.end() - 1);
     }
 
     private static boolean joined(Passage passage, int from, int to) {
