@@ -3,6 +3,8 @@ package bothy.almanac;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Plain questions of the craft and what an experienced hand answers: what stands between the steps that the rules lead through. From
@@ -13,8 +15,6 @@ import java.util.Map;
 public record CraftNotes(Map<String, Note> notes) {
     /** What the ids of all notes begin with. */
     private static final String PREFIX = "note-";
-
-    private static final String NEAREST = "nearest-";
 
     private static final String FOLDER = "notes/";
     private static final String SUFFIX = ".yaml";
@@ -73,23 +73,50 @@ public record CraftNotes(Map<String, Note> notes) {
         return new CraftNotes(notes);
     }
 
-    /** Whether an id or a topic is that of a note. */
+    /** How a note is said: by itself, as a guess at what was asked, or as all that is known of a crop that has no sheet. */
+    public enum Said {
+        PLAINLY("", null),
+        AS_A_GUESS("nearest-", "nearest-note"),
+        AS_ALL_THERE_IS("only-", "only-note");
+
+        private final String before;
+        private final String talk;
+
+        Said(String before, String talk) {
+            this.before = before;
+            this.talk = talk;
+        }
+
+        /** The id of a note that is said so. */
+        public String id(String note) {
+            return before + note;
+        }
+
+        private boolean is(String id) {
+            return id.startsWith(before + PREFIX);
+        }
+    }
+
+    /** Whether an id or a topic is that of a note, however it is said. */
     public static boolean is(String id) {
-        return id != null && (id.startsWith(PREFIX) || guessed(id));
+        return id != null && Stream.of(Said.values()).anyMatch(said -> said.is(id));
     }
 
-    /** Whether a note is said as a guess at what was asked. */
-    public static boolean guessed(String id) {
-        return id.startsWith(NEAREST);
-    }
-
-    /** The id of the same note, said as a guess. */
-    public static String guess(String id) {
-        return NEAREST + id;
-    }
-
-    /** The note that is meant, as a guess or not; {@code null} when there is none. */
-    public Note said(String id) {
-        return notes.get(guessed(id) ? id.substring(NEAREST.length()) : id);
+    /**
+     * What is said of a note; empty when there is none of that id.
+     *
+     * @param talk the sentences around a note that is not said by itself, each with {@code {note}} in it
+     */
+    public Optional<Wording.Says> says(String id, Map<String, String> talk) {
+        return Stream.of(Said.values()).filter(said -> said.is(id)).findFirst().flatMap(said -> Optional.ofNullable(
+                        notes.get(id.substring(said.before.length())))
+                .map(note -> new Wording.Says(
+                        said.talk == null ? note.say() : talk.get(said.talk).replace("{note}", note.say()),
+                        note.because(),
+                        null,
+                        null,
+                        null,
+                        null,
+                        null)));
     }
 }

@@ -130,14 +130,6 @@ public record Wording(
 
     /** What an advice or a note of the craft says; {@code null} when nothing is written for it. */
     public Says says(String id) {
-        if (!CraftNotes.is(id)) {
-            return advice.get(id);
-        }
-        CraftNotes.Note note = notes.said(id);
-        if (note == null) {
-            return null;
-        }
-        String say = CraftNotes.guessed(id) ? talk.get("nearest-note").replace("{note}", note.say()) : note.say();
-        return new Says(say, note.because(), null, null, null, null, null);
+        return CraftNotes.is(id) ? notes.says(id, talk).orElse(null) : advice.get(id);
     }
 }

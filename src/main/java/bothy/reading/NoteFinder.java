@@ -136,6 +136,15 @@ final class NoteFinder {
         return Optional.ofNullable(best);
     }
 
+    /** How a crop is grown at all, for one of which nothing else is written; empty for the others. */
+    Optional<String> growing(String crop) {
+        return notes.stream()
+                .filter(one -> one.note().crops().contains(crop))
+                .map(Indexed::id)
+                .filter(id -> id.endsWith("-growing") || id.endsWith("-growing-" + crop))
+                .findFirst();
+    }
+
     /** How near the nearest way of asking for what the rules work out is, from 0 to 1. */
     double nearestStep(Passage passage, int begins, int end) {
         Map<String, Double> asked = words(passage, begins, end);

@@ -1,6 +1,7 @@
 package bothy.reading;
 
 import bothy.almanac.CraftNotes;
+import bothy.almanac.CraftNotes.Said;
 import bothy.almanac.Words;
 import bothy.garden.Inquiry;
 import bothy.garden.Question;
@@ -85,6 +86,9 @@ final class NotesAsked {
     private static final Set<Question> MOSTLY_WORKED_OUT = EnumSet.of(
             Question.WHEN_PLANT_OUT, Question.WHAT_TO_GROW, Question.HOW_STORE, Question.SAFE, Question.COMPARE);
 
+    /** What only the diary tells. */
+    private static final Set<Question> DIARY = EnumSet.of(Question.TO_DO, Question.NEXT, Question.STATUS);
+
     private final NoteFinder finder;
 
     /**
@@ -119,11 +123,23 @@ final class NotesAsked {
     List<Inquiry> in(List<Inquiry> asked, Passage passage, int begins, int end, List<Found<String>> troubles) {
         return asked.stream()
                 .map(inquiry -> topic(inquiry, passage, begins, end, !troubles.isEmpty())
+                        .or(() -> growing(inquiry, !troubles.isEmpty()))
                         .map(topic -> Inquiry.of(inquiry.question(), inquiry.crop(), List.of())
                                 .withTopic(topic))
                         .orElse(inquiry))
                 .distinct()
                 .toList();
+    }
+
+    /** What is asked of a crop of which no more is written than how it is grown. */
+    private Optional<String> growing(Inquiry inquiry, boolean troubled) {
+        boolean ofTheGrower = inquiry.eaten() != null
+                || inquiry.question() == Question.SAFE
+                || DIARY.contains(inquiry.question())
+                || inquiry.topic() != null && inquiry.topic().startsWith("diary-");
+        return troubled || ofTheGrower || inquiry.crop() == null
+                ? Optional.empty()
+                : finder.growing(inquiry.crop()).map(Said.AS_ALL_THERE_IS::id);
     }
 
     /** What looks wrong, without what is only asked of: "can I split my rhubarb" has no split stalks. */
@@ -160,7 +176,7 @@ final class NotesAsked {
                     if (wanted.met(near, ofCrop, step)) {
                         return near.id();
                     }
-                    return open(inquiry) && AS_A_GUESS.met(near, ofCrop, 0) ? CraftNotes.guess(near.id()) : null;
+                    return open(inquiry) && AS_A_GUESS.met(near, ofCrop, 0) ? Said.AS_A_GUESS.id(near.id()) : null;
                 });
     }
 
